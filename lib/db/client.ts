@@ -1,0 +1,73 @@
+import { PrismaBetterSqlite3 } from "@prisma/adapter-better-sqlite3";
+import { PrismaPg } from "@prisma/adapter-pg";
+import type { Prisma } from "@/prisma/generated/sqlite/client";
+import { PrismaClient } from "@/prisma/generated/sqlite/client";
+import type { Engine, Location } from "./location";
+
+export type { Prisma };
+/** The client of both engines: typed by the SQLite one, which has the narrower interface. */
+export type Client = PrismaClient;
+export type Transaction = Prisma.TransactionClient;
+
+/** An open registry: one connection to read and one to write, so that no reader sees half a change. */
+export interface Database {
+  readonly engine: Engine;
+  readonly location: Location;
+  readonly read: Client;
+  readonly write: Client;
+  close(): Promise<void>;
+}
+
+export interface OpenOptions {
+  /** connections to a PostgreSQL server */
+  readonly poolSize?: number;
+  /** called with each statement that is sent (for the bench) */
+  readonly onStatement?: (sql: string) => void;
+}
+
+/** Opens a registry whose tables stand (see migrate). Full synchronisation: what was acknowledged survives a power cut. */
+export async function openDatabase(location: Location, options: OpenOptions = {}): Promise<Database> {
+  return location.engine === "sqlite" ? openSqlite(location, options) : openPostgresql(location, options);
+}
+
+async function openSqlite(location: Location, options: OpenOptions): Promise<Database> {
+  const connect = async () => {
+    const client = watched(
+      (log) => new PrismaClient({ adapter: new PrismaBetterSqlite3({ url: location.url }), ...log }),
+      options,
+    );
+    await client.$queryRawUnsafe("PRAGMA journal_mode = WAL");
+    await client.$queryRawUnsafe("PRAGMA busy_timeout = 10000");
+    await client.$executeRawUnsafe("PRAGMA synchronous = FULL");
+    await client.$executeRawUnsafe("PRAGMA foreign_keys = ON");
+    return client;
+  };
+  const [read, write] = [await connect(), await connect()];
+  return {
+    engine: "sqlite",
+    location,
+    read,
+    write,
+    close: async () => {
+      await read.$disconnect();
+      await write.$disconnect();
+    },
+  };
+}
+
+async function openPostgresql(location: Location, options: OpenOptions): Promise<Database> {
+  const { PrismaClient: PostgresqlClient } = await import("@/prisma/generated/postgresql/client");
+  const adapter = new PrismaPg({ connectionString: location.url, max: options.poolSize ?? 5 });
+  const client = watched((log) => new PostgresqlClient({ adapter, ...log }) as unknown as Client, options);
+  return { engine: "postgresql", location, read: client, write: client, close: () => client.$disconnect() };
+}
+
+type Log = { log?: [{ emit: "event"; level: "query" }] };
+
+function watched(make: (log: Log) => Client, options: OpenOptions): Client {
+  if (!options.onStatement) return make({});
+  const client = make({ log: [{ emit: "event", level: "query" }] });
+  const watch = client.$on as (event: "query", heard: (event: { query: string }) => void) => void;
+  watch.call(client, "query", (event) => options.onStatement?.(event.query));
+  return client;
+}

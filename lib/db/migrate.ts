@@ -1,0 +1,132 @@
+import { createHash, randomUUID } from "node:crypto";
+import { existsSync, mkdirSync, readdirSync, readFileSync } from "node:fs";
+import path from "node:path";
+import Database from "better-sqlite3";
+import pg from "pg";
+import type { Location } from "./location";
+
+/** What stands in the way of migrating, as a sentence that says what to do. */
+export class MigrationRefused extends Error {}
+
+interface Migration {
+  readonly name: string;
+  readonly sql: string;
+  readonly checksum: string;
+}
+
+interface Applied {
+  readonly migration_name: string;
+  readonly checksum: string;
+  readonly finished_at: unknown;
+}
+
+/** The folder of migrations, one history an engine. */
+function migrationsOf(engine: string, root: string): Migration[] {
+  const folder = path.join(root, "prisma", "migrations", engine);
+  return readdirSync(folder)
+    .filter((name) => existsSync(path.join(folder, name, "migration.sql")))
+    .sort()
+    .map((name) => {
+      const sql = readFileSync(path.join(folder, name, "migration.sql"), "utf8");
+      return { name, sql, checksum: createHash("sha256").update(sql).digest("hex") };
+    });
+}
+
+/** Which migrations are still to be applied; refuses a history that is not ours. */
+function pending(all: Migration[], applied: Applied[], where: string): Migration[] {
+  for (const row of applied) {
+    const known = all.find((migration) => migration.name === row.migration_name);
+    if (!known) {
+      throw new MigrationRefused(
+        `${where} was written by a newer release (it knows "${row.migration_name}"); start that release, or restore an older backup.`,
+      );
+    }
+    if (known.checksum !== row.checksum) {
+      throw new MigrationRefused(
+        `The migration "${known.name}" was changed after it was applied to ${where}; take its file from the release.`,
+      );
+    }
+    if (!row.finished_at) {
+      throw new MigrationRefused(
+        `The migration "${known.name}" never finished on ${where}; restore the newest backup.`,
+      );
+    }
+  }
+  return all.filter((migration) => !applied.some((row) => row.migration_name === migration.name));
+}
+
+const columns =
+  "id VARCHAR(36) PRIMARY KEY NOT NULL, checksum VARCHAR(64) NOT NULL, finished_at TIMESTAMP_KIND, migration_name VARCHAR(255) NOT NULL, " +
+  "logs TEXT, rolled_back_at TIMESTAMP_KIND, started_at TIMESTAMP_KIND NOT NULL DEFAULT CURRENT_TIMESTAMP, applied_steps_count INTEGER NOT NULL DEFAULT 0";
+/** Prisma's own bookkeeping table, so that its command line agrees with what was done here. */
+const bookkeeping = (timestampKind: string) =>
+  `CREATE TABLE IF NOT EXISTS "_prisma_migrations" (${columns.replaceAll("TIMESTAMP_KIND", timestampKind)})`;
+
+/** Brings a registry's tables up to this release. Returns the names of the migrations that were applied. */
+export async function migrate(location: Location, root: string = process.cwd()): Promise<string[]> {
+  return location.engine === "sqlite" ? migrateSqlite(location, root) : migratePostgresql(location, root);
+}
+
+function migrateSqlite(location: Location, root: string): string[] {
+  mkdirSync(path.dirname(location.url), { recursive: true, mode: 0o700 });
+  const db = new Database(location.url);
+  try {
+    db.pragma("journal_mode = WAL");
+    db.pragma("synchronous = FULL");
+    db.exec(bookkeeping("DATETIME"));
+    const applied = db
+      .prepare('SELECT migration_name, checksum, finished_at FROM "_prisma_migrations" WHERE rolled_back_at IS NULL')
+      .all();
+    const todo = pending(migrationsOf("sqlite", root), applied as Applied[], location.url);
+    for (const migration of todo) {
+      // A table that is rebuilt loses its rows' references for a moment, so they are checked before the commit instead.
+      db.pragma("foreign_keys = OFF");
+      db.transaction(() => {
+        db.exec(migration.sql);
+        const broken = db.pragma("foreign_key_check") as unknown[];
+        if (broken.length > 0) {
+          throw new MigrationRefused(
+            `"${migration.name}" would leave ${broken.length} broken references in ${location.url}; nothing was changed.`,
+          );
+        }
+        const now = new Date().toISOString();
+        db.prepare(
+          'INSERT INTO "_prisma_migrations" (id, checksum, migration_name, started_at, finished_at, applied_steps_count) VALUES (?, ?, ?, ?, ?, 1)',
+        ).run(randomUUID(), migration.checksum, migration.name, now, now);
+      })();
+      db.pragma("foreign_keys = ON");
+    }
+    return todo.map((migration) => migration.name);
+  } finally {
+    db.close();
+  }
+}
+
+async function migratePostgresql(location: Location, root: string): Promise<string[]> {
+  const client = new pg.Client({ connectionString: location.url });
+  await client.connect();
+  try {
+    await client.query(bookkeeping("TIMESTAMPTZ"));
+    const { rows } = await client.query(
+      'SELECT migration_name, checksum, finished_at FROM "_prisma_migrations" WHERE rolled_back_at IS NULL',
+    );
+    const todo = pending(migrationsOf("postgresql", root), rows as Applied[], "the shared database");
+    for (const migration of todo) {
+      await client.query("BEGIN");
+      try {
+        await client.query(migration.sql);
+        await client.query(
+          'INSERT INTO "_prisma_migrations" (id, checksum, migration_name, finished_at, applied_steps_count) VALUES ($1, $2, $3, now(), 1)',
+          [randomUUID(), migration.checksum, migration.name],
+        );
+        await client.query("COMMIT");
+      } catch (error) {
+        await client.query("ROLLBACK");
+        throw error;
+      }
+    }
+    return todo.map((migration) => migration.name);
+  } finally {
+    await client.end();
+  }
+}

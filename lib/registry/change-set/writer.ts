@@ -1,0 +1,122 @@
+import { uuidv7 } from "uuidv7";
+import type { Engine } from "@/lib/db";
+import { insertRows, type Prisma, type Transaction } from "@/lib/db";
+import { delegateOf, type NewRowOf, type PatchOf, type TableName } from "./records";
+
+interface Noted {
+  readonly table: TableName;
+  readonly id: string;
+  readonly action: "create" | "update" | "remove";
+  readonly before: Record<string, unknown> | null;
+  readonly after: Record<string, unknown> | null;
+}
+
+/**
+ * Writes rows of one operation and notes for each what was and what is. The notes go into the change set when the operation ends.
+ */
+export class ChangeWriter {
+  private readonly notes: Noted[] = [];
+  private readonly touched = new Set<string>();
+  private touchedAll = false;
+
+  constructor(
+    readonly tx: Transaction,
+    readonly engine: Engine,
+    readonly changeSetId: string,
+    readonly revision: number,
+  ) {}
+
+  /** How many records were written so far. */
+  get size(): number {
+    return this.notes.length;
+  }
+
+  /** Says that a variety's figures may have changed. An operation that touches none is taken to touch all. */
+  touch(...varietyIds: (string | null | undefined)[]): void {
+    for (const id of varietyIds) if (id) this.touched.add(id);
+  }
+
+  touchAll(): void {
+    this.touchedAll = true;
+  }
+
+  async create<T extends TableName>(table: T, ...rows: NewRowOf<T>[]): Promise<void> {
+    const plain = rows as readonly ({ id: string } & Record<string, unknown>)[];
+    await insertRows(this.tx, this.engine, table, plain);
+    for (const row of plain) this.notes.push({ table, id: row.id, action: "create", before: null, after: row });
+  }
+
+  /** Changes fields of a row. A patch that changes nothing is not noted. */
+  async update<T extends TableName>(table: T, id: string, patch: PatchOf<T>): Promise<boolean> {
+    return (await this.updateMany(table, [{ id, patch }])) > 0;
+  }
+
+  async updateMany<T extends TableName>(
+    table: T,
+    patches: readonly { id: string; patch: PatchOf<T> }[],
+  ): Promise<number> {
+    const rows = await this.rowsOf(
+      table,
+      patches.map((each) => each.id),
+    );
+    let changed = 0;
+    for (const { id, patch } of patches) {
+      const before = rows.get(id);
+      if (!before) throw new Error(`no ${table} ${id} to change`);
+      const different = Object.entries(patch).filter(([key, value]) => value !== undefined && before[key] !== value);
+      if (different.length === 0) continue;
+      const data = Object.fromEntries(different);
+      await delegateOf(this.tx, table).update({ where: { id }, data });
+      this.notes.push({ table, id, action: "update", before, after: { ...before, ...data } });
+      changed += 1;
+    }
+    return changed;
+  }
+
+  /** Removes rows; what they were stays in the change set. */
+  async remove(table: TableName, ids: readonly string[]): Promise<void> {
+    if (ids.length === 0) return;
+    const rows = await this.rowsOf(table, ids);
+    for (let start = 0; start < ids.length; start += 500) {
+      await delegateOf(this.tx, table).deleteMany({ where: { id: { in: ids.slice(start, start + 500) } } });
+    }
+    for (const id of ids) {
+      const before = rows.get(id);
+      if (before) this.notes.push({ table, id, action: "remove", before, after: null });
+    }
+  }
+
+  /** Stores the change set with its changes and marks the varieties that it touched. */
+  async finish(changeSet: Prisma.ChangeSetUncheckedCreateInput): Promise<void> {
+    await this.tx.changeSet.create({ data: changeSet });
+    await insertRows(
+      this.tx,
+      this.engine,
+      "Change",
+      this.notes.map((note, position) => ({
+        id: uuidv7(),
+        changeSetId: this.changeSetId,
+        position,
+        tableName: note.table,
+        recordId: note.id,
+        action: note.action,
+        before: note.before && JSON.stringify(note.before),
+        after: note.after && JSON.stringify(note.after),
+      })),
+    );
+    const where = this.touchedAll || this.touched.size === 0 ? {} : { id: { in: [...this.touched] } };
+    await this.tx.variety.updateMany({ where, data: { revision: this.revision } });
+  }
+
+  private async rowsOf(table: TableName, ids: readonly string[]): Promise<Map<string, Record<string, unknown>>> {
+    const found = new Map<string, Record<string, unknown>>();
+    for (let start = 0; start < ids.length; start += 500) {
+      for (const row of await delegateOf(this.tx, table).findMany({
+        where: { id: { in: ids.slice(start, start + 500) } },
+      })) {
+        found.set(row.id, row);
+      }
+    }
+    return found;
+  }
+}

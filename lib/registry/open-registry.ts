@@ -1,0 +1,46 @@
+import { type Database, demonstrationLocation, type Location, migrate, openDatabase, registryLocation } from "@/lib/db";
+import { fillCropList } from "./crops/fill-crop-list";
+
+// One open registry a file for the life of the process, also across reloads of the code while developing.
+const shelf = globalThis as unknown as { kinrowOpen?: Map<string, Promise<Database>> };
+
+/** The steward's own registry. Brought up to this release when it is first opened. */
+export function ownRegistry(): Promise<Database> {
+  return opened(registryLocation());
+}
+
+/** The demonstration: a file of its own. */
+export function demonstrationRegistry(): Promise<Database> {
+  return opened(demonstrationLocation());
+}
+
+/** Migrates, opens and fills a registry; the way in for the app, the command lines and the tests alike. */
+export async function prepareRegistry(
+  location: Location,
+  options: Parameters<typeof openDatabase>[1] = {},
+): Promise<Database> {
+  await migrate(location);
+  const db = await openDatabase(location, options);
+  const filled = await fillCropList(db);
+  if (!filled.ok) throw new Error(filled.refusals.map((each) => each.sentence).join(" "));
+  return db;
+}
+
+function opened(location: Location): Promise<Database> {
+  shelf.kinrowOpen ??= new Map();
+  let db = shelf.kinrowOpen.get(location.url);
+  if (!db) {
+    db = prepareRegistry(location);
+    shelf.kinrowOpen.set(location.url, db);
+    db.catch(() => shelf.kinrowOpen?.delete(location.url));
+  }
+  return db;
+}
+
+/** Closes the demonstration, so that its file can be removed. */
+export async function closeDemonstration(): Promise<void> {
+  const location = demonstrationLocation();
+  const db = shelf.kinrowOpen?.get(location.url);
+  shelf.kinrowOpen?.delete(location.url);
+  await (await db)?.close();
+}

@@ -1,0 +1,58 @@
+import { copyFileSync, existsSync, mkdirSync, mkdtempSync, rmSync } from "node:fs";
+import os from "node:os";
+import path from "node:path";
+import { afterAll } from "vitest";
+import { type Database, type Location, openDatabase } from "@/lib/db";
+import { prepareRegistry } from "@/lib/registry/open-registry";
+
+const folders: string[] = [];
+const open: Database[] = [];
+
+afterAll(async () => {
+  for (const db of open.splice(0)) await db.close();
+  for (const folder of folders.splice(0)) rmSync(folder, { recursive: true, force: true });
+});
+
+/** A folder that goes when the test file ends. */
+export function temporaryFolder(): string {
+  const folder = mkdtempSync(path.join(os.tmpdir(), "kinrow-test-"));
+  folders.push(folder);
+  return folder;
+}
+
+let template: Promise<string> | null = null;
+
+/** A migrated registry with the crop list, made once a test file and copied for each test. */
+async function templateFile(): Promise<string> {
+  template ??= (async () => {
+    const location = at(temporaryFolder());
+    const db = await prepareRegistry(location);
+    await db.write.$queryRawUnsafe("PRAGMA wal_checkpoint(TRUNCATE)");
+    await db.close();
+    return location.url;
+  })();
+  return template;
+}
+
+function at(folder: string): Location {
+  return { engine: "sqlite", url: path.join(folder, "registry.sqlite"), folder, demonstration: false };
+}
+
+/** An empty SQLite registry of its own. */
+export async function emptyRegistry(options: Parameters<typeof openDatabase>[1] = {}): Promise<Database> {
+  const from = await templateFile();
+  const location = at(temporaryFolder());
+  mkdirSync(location.folder, { recursive: true });
+  if (existsSync(from)) copyFileSync(from, location.url);
+  const db = await openDatabase(location, options);
+  open.push(db);
+  return db;
+}
+
+/** The value of an accepted outcome; fails the test with the refusals otherwise. */
+export function valueOf<T>(
+  outcome: { ok: true; value: T } | { ok: false; refusals: readonly { sentence: string }[] },
+): T {
+  if (outcome.ok) return outcome.value;
+  throw new Error(outcome.refusals.map((each) => each.sentence).join("\n"));
+}
