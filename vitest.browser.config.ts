@@ -1,0 +1,14 @@
+import { defineConfig } from "vitest/config";
+import shared from "./vitest.config";
+
+export default defineConfig({
+  ...shared,
+  test: {
+    ...shared.test,
+    include: ["tests/browser/**/*.test.ts"],
+    exclude: [],
+    fileParallelism: false,
+    testTimeout: 180_000,
+    hookTimeout: 180_000,
+  },
+});
