@@ -50,7 +50,7 @@ export async function emptyRegistry(options: Parameters<typeof openDatabase>[1] 
 }
 
 /** The value of an accepted outcome; fails the test with the refusals otherwise. */
-export function valueOf<T>(
+export function granted<T>(
   outcome: { ok: true; value: T } | { ok: false; refusals: readonly { sentence: string }[] },
 ): T {
   if (outcome.ok) return outcome.value;

@@ -5,7 +5,7 @@ import type { Database } from "@/lib/db";
 import { perform } from "@/lib/registry/change-set/perform";
 import { undoChangeSet } from "@/lib/registry/change-set/undo-change-set";
 import { accepted, refusal, refused } from "@/lib/science/outcome";
-import { emptyRegistry, valueOf } from "@/tests/setup/registry";
+import { emptyRegistry, granted } from "@/tests/setup/registry";
 
 const owner = ownerHere();
 
@@ -16,7 +16,7 @@ async function withVariety(db: Database) {
     await change.create("Variety", { id, name: "Hollow Pea", nameKey: "hollow pea", cropId: crop.id });
     return accepted(id);
   });
-  return { id, changeSetId: valueOf(done).changeSetId as string };
+  return { id, changeSetId: granted(done).changeSetId as string };
 }
 
 async function withLot(db: Database, varietyId: string) {
@@ -33,7 +33,7 @@ async function withLot(db: Database, varietyId: string) {
     change.touch(varietyId);
     return accepted(id);
   });
-  return { id, changeSetId: valueOf(done).changeSetId as string };
+  return { id, changeSetId: granted(done).changeSetId as string };
 }
 
 describe("a change set", () => {
@@ -96,7 +96,7 @@ describe("undo", () => {
   it("removes what was made, in a change set of its own", async () => {
     const db = await emptyRegistry();
     const { changeSetId } = await withVariety(db);
-    valueOf(await undoChangeSet(db, owner, changeSetId));
+    granted(await undoChangeSet(db, owner, changeSetId));
     expect(await db.read.variety.count()).toBe(0);
     const undo = await db.read.changeSet.findFirstOrThrow({
       where: { undoesId: changeSetId },
@@ -108,8 +108,8 @@ describe("undo", () => {
   it("is itself undone by taking it back: the record stands again under its id", async () => {
     const db = await emptyRegistry();
     const { id, changeSetId } = await withVariety(db);
-    const undone = valueOf(await undoChangeSet(db, owner, changeSetId));
-    valueOf(await undoChangeSet(db, owner, undone.changeSetId as string));
+    const undone = granted(await undoChangeSet(db, owner, changeSetId));
+    granted(await undoChangeSet(db, owner, undone.changeSetId as string));
     expect((await db.read.variety.findUniqueOrThrow({ where: { id } })).name).toBe("Hollow Pea");
   });
 
@@ -142,7 +142,7 @@ describe("undo", () => {
   it("is refused a second time", async () => {
     const db = await emptyRegistry();
     const { changeSetId } = await withVariety(db);
-    valueOf(await undoChangeSet(db, owner, changeSetId));
+    granted(await undoChangeSet(db, owner, changeSetId));
     const again = await undoChangeSet(db, owner, changeSetId);
     expect(again.ok ? "" : again.refusals[0]?.code).toBe("undone-already");
   });

@@ -1,0 +1,41 @@
+import { afterAll, beforeAll, describe } from "vitest";
+import type { Database } from "@/lib/db";
+import { prepareRegistry } from "@/lib/registry/open-registry";
+import { emptied, realServer, serverPrograms, type TestServer, webAssemblyServer } from "./postgresql";
+import { emptyRegistry } from "./registry";
+
+const programs = serverPrograms();
+
+const servers: readonly [string, (() => Promise<TestServer>) | null][] = [
+  ["SQLite", null],
+  ["PostgreSQL (WebAssembly)", webAssemblyServer],
+  ...(programs
+    ? [["PostgreSQL (a real server)", () => realServer(programs)] as [string, () => Promise<TestServer>]]
+    : []),
+];
+
+/** Runs the same tests on SQLite and on PostgreSQL; `fresh()` gives an empty registry of that engine. */
+export function onEveryEngine(title: string, tests: (fresh: () => Promise<Database>) => void): void {
+  describe.each(servers)(`${title} on %s`, (_name, start) => {
+    let server: TestServer | null = null;
+    let open: Database | null = null;
+
+    beforeAll(async () => {
+      server = start ? await start() : null;
+    });
+
+    afterAll(async () => {
+      await open?.close();
+      await server?.end();
+    });
+
+    tests(async () => {
+      if (!server) return emptyRegistry();
+      await open?.close();
+      await emptied(server.url);
+      const location = { engine: "postgresql" as const, url: server.url, folder: "", demonstration: false };
+      open = await prepareRegistry(location, { poolSize: server.poolSize });
+      return open;
+    });
+  });
+}
