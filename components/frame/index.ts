@@ -1,0 +1,4 @@
+export { Frame } from "./frame";
+export { type Ground, groundCookie, groundOf } from "./ground";
+export { PageHead } from "./page-head";
+export { Section } from "./section";

@@ -1,0 +1,60 @@
+"use client";
+
+import { type ReactNode, useId, useRef } from "react";
+import styles from "./ask-twice.module.css";
+import { Button, type ButtonKind } from "./button";
+
+/**
+ * Asked twice: a button that first opens a dialog saying what will be done, with the form that does it inside.
+ * `kind` says which of the two it is: an "entry" in the records, which History can take back, or an "act" in the jar,
+ * which nothing takes back. It holds a form of its own, so it never stands inside another. `children` may hold hidden fields and fields (a reason).
+ */
+export function AskTwice({
+  button,
+  buttonKind = "plain",
+  title,
+  says,
+  confirm,
+  leave = "Leave it as it is",
+  kind,
+  action,
+  children,
+}: {
+  button: ReactNode;
+  buttonKind?: ButtonKind;
+  title: string;
+  says?: ReactNode;
+  confirm: string;
+  leave?: string;
+  kind: "entry" | "act";
+  action: string | ((form: FormData) => void | Promise<void>);
+  children?: ReactNode;
+}) {
+  const dialog = useRef<HTMLDialogElement>(null);
+  const titleId = useId();
+  return (
+    <>
+      <Button kind={buttonKind} onClick={() => dialog.current?.showModal()} aria-haspopup="dialog">
+        {button}
+      </Button>
+      <dialog className={styles.dialog} ref={dialog} aria-labelledby={titleId}>
+        <form action={action} onSubmit={() => dialog.current?.close()} className={styles.form}>
+          <h2 id={titleId}>{title}</h2>
+          {says ? <div>{says}</div> : null}
+          <p className={styles.standing}>
+            {kind === "entry"
+              ? "This is an entry in the records: History can take it back."
+              : "This is an act with the seed itself: nothing here can take it back."}
+          </p>
+          {children}
+          <div className={styles.actions}>
+            <Button type="submit" kind={kind === "act" ? "waiting" : "chief"}>
+              {confirm}
+            </Button>
+            <Button onClick={() => dialog.current?.close()}>{leave}</Button>
+          </div>
+        </form>
+      </dialog>
+    </>
+  );
+}

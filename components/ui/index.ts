@@ -1,0 +1,12 @@
+export { AskTwice } from "./ask-twice";
+export { Button, ButtonLink } from "./button";
+export { Choice, Tick } from "./choice";
+export { DateField } from "./date-field";
+export { Field, fieldId } from "./field";
+export { type FormRefusal, FormRefusals } from "./form-refusals";
+export { Notice } from "./notice";
+export { NumberField } from "./number-field";
+export { Progress } from "./progress";
+export { type Option, Select } from "./select";
+export { Steps } from "./steps";
+export { TextField } from "./text-field";
