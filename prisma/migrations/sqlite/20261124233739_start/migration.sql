@@ -916,7 +916,10 @@ CREATE TABLE "Change" (
 CREATE UNIQUE INDEX "Person_stewardId_key" ON "Person"("stewardId");
 
 -- CreateIndex
-CREATE UNIQUE INDEX "Person_nameKey_key" ON "Person"("nameKey");
+CREATE UNIQUE INDEX "Person_name_key" ON "Person"("name");
+
+-- CreateIndex
+CREATE INDEX "Person_nameKey_idx" ON "Person"("nameKey");
 
 -- CreateIndex
 CREATE UNIQUE INDEX "Crop_key_key" ON "Crop"("key");
@@ -934,10 +937,13 @@ CREATE UNIQUE INDEX "CrossingGroup_key_key" ON "CrossingGroup"("key");
 CREATE INDEX "CrossingPair_crossingGroupId_idx" ON "CrossingPair"("crossingGroupId");
 
 -- CreateIndex
-CREATE UNIQUE INDEX "Variety_nameKey_key" ON "Variety"("nameKey");
+CREATE UNIQUE INDEX "Variety_name_key" ON "Variety"("name");
 
 -- CreateIndex
 CREATE INDEX "Variety_cropId_idx" ON "Variety"("cropId");
+
+-- CreateIndex
+CREATE INDEX "Variety_nameKey_idx" ON "Variety"("nameKey");
 
 -- CreateIndex
 CREATE INDEX "VarietyName_varietyId_idx" ON "VarietyName"("varietyId");
@@ -952,7 +958,7 @@ CREATE INDEX "TypeTrait_varietyId_idx" ON "TypeTrait"("varietyId");
 CREATE UNIQUE INDEX "Strain_varietyId_nameKey_key" ON "Strain"("varietyId", "nameKey");
 
 -- CreateIndex
-CREATE UNIQUE INDEX "Lot_numberKey_key" ON "Lot"("numberKey");
+CREATE UNIQUE INDEX "Lot_number_key" ON "Lot"("number");
 
 -- CreateIndex
 CREATE UNIQUE INDEX "Lot_code_key" ON "Lot"("code");
@@ -965,6 +971,9 @@ CREATE INDEX "Lot_holderId_idx" ON "Lot"("holderId");
 
 -- CreateIndex
 CREATE INDEX "Lot_growOutId_idx" ON "Lot"("growOutId");
+
+-- CreateIndex
+CREATE INDEX "Lot_numberKey_idx" ON "Lot"("numberKey");
 
 -- CreateIndex
 CREATE INDEX "LotParent_parentLotId_idx" ON "LotParent"("parentLotId");
@@ -1000,10 +1009,13 @@ CREATE INDEX "MoistureReading_lotId_idx" ON "MoistureReading"("lotId");
 CREATE INDEX "Drying_lotId_idx" ON "Drying"("lotId");
 
 -- CreateIndex
-CREATE UNIQUE INDEX "GerminationTest_nameKey_key" ON "GerminationTest"("nameKey");
+CREATE UNIQUE INDEX "GerminationTest_name_key" ON "GerminationTest"("name");
 
 -- CreateIndex
 CREATE INDEX "GerminationTest_lotId_idx" ON "GerminationTest"("lotId");
+
+-- CreateIndex
+CREATE INDEX "GerminationTest_nameKey_idx" ON "GerminationTest"("nameKey");
 
 -- CreateIndex
 CREATE UNIQUE INDEX "TestReplicate_testId_name_key" ON "TestReplicate"("testId", "name");
@@ -1015,10 +1027,13 @@ CREATE UNIQUE INDEX "TestCount_replacesId_key" ON "TestCount"("replacesId");
 CREATE INDEX "TestCount_replicateId_idx" ON "TestCount"("replicateId");
 
 -- CreateIndex
-CREATE UNIQUE INDEX "GrowOut_nameKey_key" ON "GrowOut"("nameKey");
+CREATE UNIQUE INDEX "GrowOut_name_key" ON "GrowOut"("name");
 
 -- CreateIndex
 CREATE INDEX "GrowOut_varietyId_idx" ON "GrowOut"("varietyId");
+
+-- CreateIndex
+CREATE INDEX "GrowOut_nameKey_idx" ON "GrowOut"("nameKey");
 
 -- CreateIndex
 CREATE INDEX "GrowOutParent_lotId_idx" ON "GrowOutParent"("lotId");
