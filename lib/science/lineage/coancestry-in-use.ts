@@ -1,0 +1,88 @@
+import type { LineageFigures } from "@/lib/science/lineage/figures";
+import type { LotsInUse } from "@/lib/science/lineage/lots-in-use";
+import type { Pedigree } from "@/lib/science/lineage/pedigree";
+import type { CoancestryAmongParents, WeightedCoancestry } from "@/lib/science/lineage/weighted-coancestry";
+
+/**
+ * Weighted coancestries from a small matrix Θ over the lots that still have offspring to come.
+ *
+ *     Θ(new, X) = a Σ w_A Θ(A, X)          a: share of the genes that came from the parent lots
+ *
+ * Quick where lots fall out of use soon after they came, however deep and tangled the lineage; AncestorTrace is quick where
+ * many old lots stay in use. Both are exact. Memory: three squares over the lots in use at once.
+ */
+export class CoancestryInUse implements CoancestryAmongParents {
+  /** one square a recursion: θ, then t and the excess of k where any pollen is foreign (else t = θ and nothing exceeds) */
+  private readonly squares: readonly Float64Array[];
+  /** by slot: its lot's rank, or -1 */
+  private readonly holder: Int32Array;
+
+  constructor(
+    private readonly pedigree: Pedigree,
+    private readonly figures: LineageFigures,
+    private readonly use: LotsInUse,
+  ) {
+    const foreign = pedigree.lots.some((lot) => lot.kind === "grow-out" && (lot.foreignPollen ?? 0) > 0);
+    const recursions = foreign ? 3 : 1;
+    this.squares = Array.from({ length: recursions }, () => new Float64Array(use.slots * use.slots));
+    this.holder = new Int32Array(use.slots).fill(-1);
+  }
+
+  amongParents(rank: number): WeightedCoancestry {
+    const [coancestry = 0, nativeIdentical = coancestry, bothNativeExcess = 0] = this.squares.map((square) =>
+      this.weighted(square, rank),
+    );
+    return { coancestry, nativeIdentical, bothNativeExcess };
+  }
+
+  private weighted(square: Float64Array, rank: number): number {
+    const { firstParent, parentRank, parentShare } = this.pedigree;
+    const from = firstParent[rank] as number;
+    const to = firstParent[rank + 1] as number;
+    let sum = 0;
+    for (let a = from; a < to; a++) {
+      const row = this.slot(parentRank[a] as number) * this.use.slots;
+      let inRow = 0;
+      for (let b = from; b < to; b++) {
+        inRow += (parentShare[b] as number) * (square[row + this.slot(parentRank[b] as number)] as number);
+      }
+      sum += (parentShare[a] as number) * inRow;
+    }
+    return sum;
+  }
+
+  settled(rank: number): void {
+    const slot = this.slot(rank);
+    if (slot >= 0) {
+      const { coancestry, nativeIdentical, bothNativeExcess } = this.figures;
+      const own = [coancestry, nativeIdentical, bothNativeExcess];
+      this.squares.forEach((square, recursion) => {
+        this.fill(square, rank, slot, own[recursion]?.[rank] as number);
+      });
+      this.holder[slot] = rank;
+    }
+    for (const done of this.use.lastOffspringOf[rank] ?? []) this.holder[this.slot(done)] = -1;
+  }
+
+  /** Writes the new lot's row and column. */
+  private fill(square: Float64Array, rank: number, slot: number, own: number): void {
+    const { firstParent, parentRank, parentShare } = this.pedigree;
+    const { slots } = this.use;
+    const row = square.subarray(slot * slots, (slot + 1) * slots);
+    const mean = new Float64Array(slots);
+    for (let link = firstParent[rank] as number; link < (firstParent[rank + 1] as number); link++) {
+      const share = (this.figures.passing[rank] as number) * (parentShare[link] as number);
+      const parentRow = this.slot(parentRank[link] as number) * slots;
+      for (let x = 0; x < slots; x++) mean[x] = (mean[x] as number) + share * (square[parentRow + x] as number);
+    }
+    row.set(mean);
+    for (let x = 0; x < slots; x++) {
+      if ((this.holder[x] as number) >= 0) square[x * slots + slot] = mean[x] as number;
+    }
+    row[slot] = own;
+  }
+
+  private slot(rank: number): number {
+    return this.use.slotOf[rank] as number;
+  }
+}

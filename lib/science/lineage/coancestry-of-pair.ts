@@ -1,0 +1,48 @@
+import type { LineageFigures } from "@/lib/science/lineage/figures";
+import type { Pedigree } from "@/lib/science/lineage/pedigree";
+import { RankQueue } from "@/lib/science/lineage/rank-queue";
+
+/**
+ * Θ(A, B): the chance that a gene of a seed of one lot and a gene of a seed of another are the same by descent.
+ *
+ *     Θ(A, B) = Σ_k T_Ak T_Bk D_k          (see AncestorTrace; Θ(A, A) means θ_A)
+ *
+ * Both lots' genes are followed back together. Takes and gives ranks of one pedigree, a probability from 0 to 1.
+ */
+export function coancestryOfPairs(
+  { lots, firstParent, parentRank, parentShare }: Pedigree,
+  { arisen, coancestry, passing }: LineageFigures,
+): (a: number, b: number) => number {
+  const ofA = new Float64Array(lots.length);
+  const ofB = new Float64Array(lots.length);
+  const waiting = new RankQueue(lots.length);
+
+  return (a, b) => {
+    if (a === b) return coancestry[a] as number;
+    ofA[a] = 1;
+    ofB[b] = 1;
+    waiting.add(a);
+    waiting.add(b);
+    let theta = 0;
+    while (waiting.count > 0) {
+      const lot = waiting.takeNewest();
+      const x = ofA[lot] as number;
+      const y = ofB[lot] as number;
+      ofA[lot] = 0;
+      ofB[lot] = 0;
+      if (waiting.count === 0) theta += x * y * (coancestry[lot] as number);
+      else {
+        theta += x * y * (arisen[3 * lot] as number);
+        const passed = passing[lot] as number;
+        for (let link = firstParent[lot] as number; link < (firstParent[lot + 1] as number); link++) {
+          const parent = parentRank[link] as number;
+          const share = passed * (parentShare[link] as number);
+          waiting.add(parent);
+          ofA[parent] = (ofA[parent] as number) + x * share;
+          ofB[parent] = (ofB[parent] as number) + y * share;
+        }
+      }
+    }
+    return theta;
+  };
+}

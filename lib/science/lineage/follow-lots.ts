@@ -1,0 +1,118 @@
+import { sameParentTerms } from "@/lib/science/effective-size/same-parent-terms";
+import { AncestorTrace } from "@/lib/science/lineage/ancestor-trace";
+import { CoancestryInUse } from "@/lib/science/lineage/coancestry-in-use";
+import { emptyFigures, type LineageFigures } from "@/lib/science/lineage/figures";
+import { type FounderLot, type GrowOutLot, parentsOf } from "@/lib/science/lineage/lots";
+import { lotsInUse } from "@/lib/science/lineage/lots-in-use";
+import type { Pedigree } from "@/lib/science/lineage/pedigree";
+import type { CoancestryAmongParents, WeightedCoancestry } from "@/lib/science/lineage/weighted-coancestry";
+
+/** Beyond this many lots in use at once their squares would take more than 100 MB. */
+const MOST_IN_USE = 2_000;
+
+/** The figures of all lots, parents before offspring. */
+export function followLots(pedigree: Pedigree, way?: "trace" | "in-use"): LineageFigures {
+  const figures = emptyFigures(pedigree.lots.length);
+  const among = amongParentsOf(pedigree, figures, way);
+  pedigree.lots.forEach((lot, rank) => {
+    if (lot.kind === "founder") found(figures, rank, lot);
+    else {
+      const mean = meansOfParents(pedigree, figures, rank);
+      const theta = among.amongParents(rank);
+      if (lot.kind === "grow-out") reproduce(figures, rank, lot, mean, theta);
+      else pool(figures, rank, mean, theta);
+    }
+    among.settled(rank);
+  });
+  return figures;
+}
+
+/** The quicker of the two exact ways, by the steps that each could take at worst. */
+function amongParentsOf(pedigree: Pedigree, figures: LineageFigures, way?: "trace" | "in-use"): CoancestryAmongParents {
+  const use = lotsInUse(pedigree);
+  const traceSteps = pedigree.lots.reduce((sum, lot, rank) => sum + (parentsOf(lot).length > 1 ? rank : 0), 0);
+  const chosen = way ?? (use.slots <= MOST_IN_USE && use.steps < traceSteps ? "in-use" : "trace");
+  return chosen === "in-use" ? new CoancestryInUse(pedigree, figures, use) : new AncestorTrace(pedigree, figures);
+}
+
+interface Means {
+  inbreeding: number;
+  native: number;
+  generations: number;
+  nativeInbreeding: number;
+  bothNativeInside: number;
+}
+
+function meansOfParents(pedigree: Pedigree, figures: LineageFigures, rank: number): Means {
+  const { firstParent, parentRank, parentShare } = pedigree;
+  const mean = { inbreeding: 0, native: 0, generations: 0, nativeInbreeding: 0, bothNativeInside: 0 };
+  for (let link = firstParent[rank] as number; link < (firstParent[rank + 1] as number); link++) {
+    const parent = parentRank[link] as number;
+    const share = parentShare[link] as number;
+    mean.inbreeding += share * (figures.inbreeding[parent] as number);
+    mean.native += share * (figures.native[parent] as number);
+    mean.generations += share * (figures.generations[parent] as number);
+    mean.nativeInbreeding += share * (figures.nativeInbreeding[parent] as number);
+    mean.bothNativeInside += share * (figures.bothNativeInside[parent] as number);
+  }
+  return mean;
+}
+
+function found(figures: LineageFigures, rank: number, lot: FounderLot): void {
+  const coancestry = lot.coancestry ?? 0;
+  const inbreeding = lot.inbreeding ?? 0;
+  figures.inbreeding[rank] = inbreeding;
+  figures.coancestry[rank] = coancestry;
+  figures.native[rank] = 1;
+  figures.nativeIdentical[rank] = coancestry;
+  figures.nativeInbreeding[rank] = inbreeding;
+  figures.bothNativeInside[rank] = 1;
+  figures.arisen[3 * rank] = coancestry;
+  figures.arisen[3 * rank + 1] = coancestry;
+}
+
+function pool(figures: LineageFigures, rank: number, mean: Means, theta: WeightedCoancestry): void {
+  figures.inbreeding[rank] = mean.inbreeding;
+  figures.coancestry[rank] = theta.coancestry;
+  figures.native[rank] = mean.native;
+  figures.generations[rank] = mean.generations;
+  figures.nativeIdentical[rank] = theta.nativeIdentical;
+  figures.nativeInbreeding[rank] = mean.nativeInbreeding;
+  figures.bothNativeExcess[rank] = theta.bothNativeExcess;
+  figures.bothNativeInside[rank] = mean.bothNativeInside;
+  figures.passing[rank] = 1;
+}
+
+function reproduce(f: LineageFigures, rank: number, lot: GrowOutLot, mean: Means, theta: WeightedCoancestry): void {
+  const { seedParentTerm, pollenParentTerm, crossTerm } = sameParentTerms(lot);
+  const s = lot.selfingRate ?? 0;
+  const u = (1 - s) * (1 - (lot.foreignPollen ?? 0));
+  const chanceSelfing = lot.sexes === "separate" || lot.selfIncompatible === true ? 0 : crossTerm;
+  const passing = 1 - ((1 - s) * (lot.foreignPollen ?? 0)) / 2;
+  const fromOnePlant = ((1 + s) ** 2 * seedParentTerm + 2 * u * (1 + s) * crossTerm + u * u * pollenParentTerm) / 4;
+
+  const self = (1 + mean.inbreeding) / 2;
+  const selfNative = (mean.native + mean.nativeInbreeding) / 2;
+  const selfBothNative = (mean.native + mean.bothNativeInside) / 2;
+  const bothNative = mean.native ** 2 + theta.bothNativeExcess;
+
+  const inside = (selfTerm: number, between: number) =>
+    s * selfTerm + u * (between + chanceSelfing * (selfTerm - between));
+  f.inbreeding[rank] = inside(self, theta.coancestry);
+  f.nativeInbreeding[rank] = inside(selfNative, theta.nativeIdentical);
+  f.bothNativeInside[rank] = inside(selfBothNative, bothNative);
+
+  const a2 = passing * passing;
+  const arisen = fromOnePlant * (self - theta.coancestry);
+  const arisenNative = fromOnePlant * (selfNative - theta.nativeIdentical);
+  const arisenBothNative = fromOnePlant * (selfBothNative - bothNative);
+  f.arisen[3 * rank] = arisen;
+  f.arisen[3 * rank + 1] = arisenNative;
+  f.arisen[3 * rank + 2] = arisenBothNative;
+  f.coancestry[rank] = a2 * theta.coancestry + arisen;
+  f.nativeIdentical[rank] = a2 * theta.nativeIdentical + arisenNative;
+  f.bothNativeExcess[rank] = a2 * theta.bothNativeExcess + arisenBothNative;
+  f.native[rank] = passing * mean.native;
+  f.generations[rank] = 1 + mean.generations;
+  f.passing[rank] = passing;
+}

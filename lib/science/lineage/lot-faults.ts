@@ -1,0 +1,45 @@
+import { plotParentsFaults } from "@/lib/science/effective-size/plot-parents-faults";
+import { faultsAmong, shareFault } from "@/lib/science/limits";
+import { type LineageLot, type ParentShare, parentsOf } from "@/lib/science/lineage/lots";
+import { type Path, type Refusal, refusal } from "@/lib/science/outcome";
+
+/** Parents' shares may miss the sum of 1 by this much and are then scaled to it. */
+export const SHARE_SUM_TOLERANCE = 1e-6;
+
+/** Room for rounding where a founder's coancestry is held against ½(1 + F). */
+const COANCESTRY_SLACK = 1e-12;
+
+/** What is wrong with one lot, apart from who its parents are. */
+export function lotFaults(lot: LineageLot, at: Path): Refusal[] {
+  if (lot.kind === "founder") return founderFaults(lot.inbreeding ?? 0, lot.coancestry, at);
+  const faults = shareFaults(lot.kind, parentsOf(lot), [...at, "parents"]);
+  if (lot.kind !== "grow-out") return faults;
+  return [
+    ...faults,
+    ...plotParentsFaults(lot, at),
+    ...faultsAmong(shareFault([...at, "foreignPollen"], lot.foreignPollen)),
+  ];
+}
+
+function founderFaults(inbreeding: number, coancestry: number | undefined, at: Path): Refusal[] {
+  const path = [...at, "coancestry"];
+  const faults = faultsAmong(shareFault([...at, "inbreeding"], inbreeding), shareFault(path, coancestry));
+  const most = (1 + inbreeding) / 2;
+  if (faults.length === 0 && coancestry !== undefined && coancestry > most + COANCESTRY_SLACK) {
+    const needed = `two seeds are never more alike than one plant is with itself: at most ${most} at this inbreeding`;
+    faults.push(refusal("coancestry-too-high", path, coancestry, "cannot be the coancestry inside a founder", needed));
+  }
+  return faults;
+}
+
+function shareFaults(kind: LineageLot["kind"], parents: readonly ParentShare[], at: Path): Refusal[] {
+  if (kind === "split" && parents.length !== 1) {
+    const needed = "a split comes from one lot: name that lot with share 1";
+    return [refusal("split-of-many", at, parents.length, "parents stand here", needed)];
+  }
+  const faults = faultsAmong(...parents.map(({ share }, index) => shareFault([...at, index, "share"], share)));
+  if (faults.length > 0) return faults;
+  const sum = parents.reduce((total, { share }) => total + share, 0);
+  if (Math.abs(sum - 1) <= SHARE_SUM_TOLERANCE) return [];
+  return [refusal("shares-not-one", at, sum, "is the sum of the parents' shares", "they must sum to 1")];
+}
