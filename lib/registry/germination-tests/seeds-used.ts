@@ -1,0 +1,64 @@
+import { uuidv7 } from "uuidv7";
+import type { Transaction } from "@/lib/db";
+import type { NewRowOf } from "@/lib/registry/change-set/records";
+import { balanceOf, tolerableDebtGrams } from "@/lib/registry/ledger/balance";
+import type { SeedsUsed } from "@/lib/schemas/germination-test/test-entry";
+import type { FuzzyDate } from "@/lib/science/dates/fuzzy-date";
+import { accepted, type Outcome, refusal, refused } from "@/lib/science/outcome";
+
+/**
+ * The ledger entry for seeds laid out in a test, or null where the person wants none. Grams are seeds × thousand-seed weight / 1000, or
+ * what was weighed. Refused where the lot has no thousand-seed weight, where its quantity is not known, and where more would leave
+ * the jar than was in it.
+ */
+export async function seedsUsed(
+  tx: Transaction,
+  used: SeedsUsed,
+  test: { readonly name: string; readonly on: FuzzyDate; readonly seeds: number },
+  lot: { readonly id: string; readonly number: string; readonly thousandSeedGrams: number | null },
+): Promise<Outcome<NewRowOf<"LedgerEntry"> | null>> {
+  if (used.book === "no") return accepted(null);
+  const path = ["seedsUsed"];
+  if (used.book === "by-seed-weight" && lot.thousandSeedGrams === null) {
+    const needed = "count and weigh some seed of it first, or write the grams yourself";
+    return refused(refusal("no-seed-weight", path, lot.number, "has no thousand-seed weight on record", needed));
+  }
+  const grams = used.book === "weighed" ? used.grams : (test.seeds * (lot.thousandSeedGrams ?? 0)) / 1000;
+  const entry = {
+    id: uuidv7(),
+    lotId: lot.id,
+    on: test.on.text,
+    onFirst: test.on.first,
+    onLast: test.on.last,
+    kind: "tested",
+    amount: grams,
+    unit: "g",
+    how: used.book === "weighed" ? "weighed" : "by thousand-seed weight",
+    other: test.name,
+    replacesId: null,
+    takenBack: false,
+  };
+  const before = await tx.ledgerEntry.findMany({ where: { lotId: lot.id }, orderBy: { id: "asc" } });
+  const stood = balanceOf(before, lot.thousandSeedGrams);
+  if (stood.grams === null) {
+    const needed = "weigh the jar in first, or leave the seeds unbooked";
+    return refused(
+      refusal("quantity-unknown", path, lot.number, "has no quantity on record to take seed from", needed),
+    );
+  }
+  const steps = balanceOf([...before, entry], lot.thousandSeedGrams).steps;
+  const own = steps.findIndex((step) => step.entry.id === entry.id);
+  const short = steps.slice(own).find((step) => step.balance < -tolerableDebtGrams);
+  if (short) {
+    const left = short.balance + grams;
+    const needed = `there were ${plain(Math.max(0, left))} g in the jar then: weigh it in, or leave the seeds unbooked`;
+    return refused(
+      refusal("more-than-was-there", path, Number(plain(grams)), `g is more than lot ${lot.number} held`, needed),
+    );
+  }
+  return accepted(entry);
+}
+
+function plain(grams: number): string {
+  return String(Math.round(grams * 100) / 100);
+}
