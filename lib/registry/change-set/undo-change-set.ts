@@ -75,7 +75,11 @@ async function reverse(change: ChangeWriter, reversals: readonly Reversal[]): Pr
         first.table,
         run.map((each) => each.id),
       );
-    else if (first.action === "remove") await change.create(first.table, ...run.map((each) => each.before as never));
+    else if (first.action === "remove")
+      await change.createAll(
+        first.table,
+        run.map((each) => each.before as never),
+      );
     else {
       for (const each of run)
         await change.update(first.table, each.id, fieldsThatChanged(each, each.before) as PatchOf<typeof first.table>);

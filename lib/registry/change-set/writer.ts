@@ -41,6 +41,11 @@ export class ChangeWriter {
   }
 
   async create<T extends TableName>(table: T, ...rows: NewRowOf<T>[]): Promise<void> {
+    await this.createAll(table, rows);
+  }
+
+  /** As create, for rows in any number. */
+  async createAll<T extends TableName>(table: T, rows: readonly NewRowOf<T>[]): Promise<void> {
     const plain = rows as readonly ({ id: string } & Record<string, unknown>)[];
     await insertRows(this.tx, this.engine, table, plain);
     for (const row of plain) this.notes.push({ table, id: row.id, action: "create", before: null, after: row });
