@@ -1,0 +1,98 @@
+import { z } from "zod";
+import {
+  neededWords,
+  optionalAmount,
+  optionalChoice,
+  optionalCount,
+  optionalDate,
+  optionalWords,
+  reason,
+} from "./fields";
+
+/** What the keepers of a variety aim at. */
+export const aims = ["true-to-type", "broad-and-alive", "improved"] as const;
+export type Aim = (typeof aims)[number];
+
+/** Who may see a variety. */
+export const sensitivities = ["public", "circle", "held"] as const;
+
+/** What a strain is to the variety. */
+export const strainRelations = ["same", "selected from", "possibly the same", "crossed with"] as const;
+
+/** The part of a plant that a line of the type description speaks of. */
+export const plantParts = ["seed", "seedling", "leaf", "flower", "fruit", "root", "whole plant"] as const;
+
+const nameOfVariety = neededWords("write the name as its keepers say it");
+
+/** A new variety. `ownCrop` makes a crop of the steward's own where the list has none of that name. */
+export const RecordVarietySchema = z.strictObject({
+  name: nameOfVariety,
+  crop: neededWords("write the crop, such as pea or maize"),
+  ownCrop: z.string().optional(),
+  aim: optionalChoice(aims),
+  story: optionalWords,
+  typeDescription: optionalWords,
+});
+
+/** The fields of a variety that can be corrected; what is not sent stays as it is. */
+export const CorrectVarietySchema = z
+  .strictObject({
+    name: nameOfVariety,
+    aim: optionalChoice(aims),
+    story: optionalWords,
+    typeDescription: optionalWords,
+    cautions: optionalWords,
+    rights: optionalWords,
+    sensitivity: z.enum(sensitivities, "is none of the choices; take public, circle or held"),
+    plantsWanted: optionalCount,
+    seedParentsWanted: optionalCount,
+    isolationWantedM: optionalAmount,
+    note: optionalWords,
+    reason,
+  })
+  .partial();
+
+/** Another name or spelling. */
+export const OtherNameSchema = z.strictObject({
+  name: neededWords("write the other name"),
+  kind: optionalChoice(["other", "spelling", "old", "local", "trade"]),
+  source: optionalWords,
+});
+
+/** One steward's long keeping of the variety. */
+export const StrainSchema = z.strictObject({
+  name: neededWords("write what the strain is called, such as the keeper's name"),
+  steward: optionalWords,
+  place: optionalWords,
+  keptFrom: optionalDate,
+  keptTo: optionalDate,
+  difference: optionalWords,
+  relation: optionalChoice(strainRelations),
+  note: optionalWords,
+});
+
+/** One line of the type description. */
+export const TypeTraitSchema = z.strictObject({
+  trait: neededWords("write the trait, such as seed colour"),
+  allowed: neededWords("write what the variety may look like in it"),
+  offType: optionalWords,
+  part: optionalChoice(plantParts),
+});
+
+/** What a holder said, and when. */
+export const HolderWordSchema = z.strictObject({
+  steward: neededWords("write whose word it is"),
+  on: optionalDate,
+  still: z.enum(["yes", "no", "unknown"], "is no answer; take yes, no or not known"),
+  lot: optionalWords,
+  grams: optionalAmount,
+  note: optionalWords,
+});
+
+/** A story in the teller's words. */
+export const StorySchema = z.strictObject({
+  words: neededWords("write the story in the teller's words"),
+  teller: optionalWords,
+  toldOn: optionalDate,
+  about: optionalDate,
+});
