@@ -1,0 +1,22 @@
+import type { ReactNode } from "react";
+import type { Explanation } from "@/lib/display/explanation";
+import styles from "./explained.module.css";
+import { ExplanationBody } from "./explanation-body";
+
+/**
+ * A computed figure that opens to how it came about. `children` is the figure as it stands on the page (a word or two, a
+ * Measured). It is a block; in a table cell or on a line of text use ExplainedHere. On paper it is always open.
+ */
+export function Explained({ explanation, children }: { explanation: Explanation; children: ReactNode }) {
+  return (
+    <details className={styles.explained}>
+      <summary className={styles.summary}>
+        {children}
+        <span className={styles.cue}>
+          how<span className="heard"> {explanation.title} is worked out</span>
+        </span>
+      </summary>
+      <ExplanationBody explanation={explanation} />
+    </details>
+  );
+}

@@ -1,0 +1,43 @@
+import Link from "next/link";
+import type { Explanation } from "@/lib/display/explanation";
+import styles from "./explanation-body.module.css";
+
+/** The explanation itself: answer, formula, inputs, what was assumed, how unsure, sources, the command line. */
+export function ExplanationBody({ explanation }: { explanation: Explanation }) {
+  const { title, answer, formula, inputs, assumed, unsure, sources, calc } = explanation;
+  return (
+    <div className={styles.body}>
+      <p className={styles.title}>
+        {title}: <b>{answer}</b>
+      </p>
+      <p className={styles.formula}>{formula}</p>
+      {inputs.length > 0 ? (
+        <dl className={styles.inputs}>
+          {inputs.map((input) => (
+            <div key={`${input.name}:${input.value}`} className={styles.input}>
+              <dt>{input.name}</dt>
+              <dd>{input.href ? <Link href={input.href}>{input.value}</Link> : input.value}</dd>
+            </div>
+          ))}
+        </dl>
+      ) : null}
+      {assumed.length > 0 ? (
+        <ul className={styles.assumed} aria-label="Assumed">
+          {assumed.map((sentence) => (
+            <li key={sentence}>{sentence}</li>
+          ))}
+        </ul>
+      ) : (
+        <p className={styles.none}>Nothing was assumed.</p>
+      )}
+      {unsure ? <p>{unsure}</p> : null}
+      {sources.length > 0 ? <p className={styles.sources}>After {sources.join("; ")}.</p> : null}
+      {calc ? (
+        <p className={styles.calc}>
+          <span>The same number from the command line: </span>
+          <code>{calc}</code>
+        </p>
+      ) : null}
+    </div>
+  );
+}
