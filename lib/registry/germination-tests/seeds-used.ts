@@ -1,7 +1,8 @@
 import { uuidv7 } from "uuidv7";
 import type { Transaction } from "@/lib/db";
 import type { NewRowOf } from "@/lib/registry/change-set/records";
-import { balanceOf, tolerableDebtGrams } from "@/lib/registry/ledger/balance";
+import { balanceOf } from "@/lib/registry/ledger/balance";
+import { debtRefusal } from "@/lib/registry/ledger/debt-refusal";
 import type { SeedsUsed } from "@/lib/schemas/germination-test/test-entry";
 import type { FuzzyDate } from "@/lib/science/dates/fuzzy-date";
 import { accepted, type Outcome, refusal, refused } from "@/lib/science/outcome";
@@ -46,19 +47,7 @@ export async function seedsUsed(
       refusal("quantity-unknown", path, lot.number, "has no quantity on record to take seed from", needed),
     );
   }
-  const steps = balanceOf([...before, entry], lot.thousandSeedGrams).steps;
-  const own = steps.findIndex((step) => step.entry.id === entry.id);
-  const short = steps.slice(own).find((step) => step.balance < -tolerableDebtGrams);
-  if (short) {
-    const left = short.balance + grams;
-    const needed = `there were ${plain(Math.max(0, left))} g in the jar then: weigh it in, or leave the seeds unbooked`;
-    return refused(
-      refusal("more-than-was-there", path, Number(plain(grams)), `g is more than lot ${lot.number} held`, needed),
-    );
-  }
+  const debt = debtRefusal(before, [...before, entry], entry, lot.thousandSeedGrams);
+  if (debt) return refused({ ...debt, path });
   return accepted(entry);
-}
-
-function plain(grams: number): string {
-  return String(Math.round(grams * 100) / 100);
 }
