@@ -1,0 +1,2 @@
+export { EmptyState } from "./empty-state";
+export type { EmptyNoun } from "./pictures";

@@ -1,0 +1,2 @@
+export { Jar } from "./jar";
+export type { Amount, JarContents } from "./jar-levels";
