@@ -1,0 +1,84 @@
+import { uuidv7 } from "uuidv7";
+import { accepted, type Outcome, type Refusal, refused } from "@/lib/science/outcome";
+import type { TableName } from "../../change-set/records";
+import type { ChangeWriter } from "../../change-set/writer";
+import { type Fields, readCell } from "./cells";
+import { type FurtherDifference, keyText } from "./difference-further";
+import type { FurtherRow } from "./further-table";
+import { type NameBook, nameBook, withKeeper } from "./names";
+import { cellsOf, storedRows } from "./read-further";
+import type { FurtherSpec } from "./spec";
+
+/** Writes what further files add and change, after the seven files stand. Refused with file, line and column where a cell is wrong. */
+export async function applyFurther(
+  change: ChangeWriter,
+  differences: readonly FurtherDifference[],
+): Promise<Outcome<null>> {
+  const names = await nameBook(change.tx);
+  const refusals: Refusal[] = [];
+  for (const difference of differences) refusals.push(...(await applyOne(change, difference, names)));
+  return refusals.length > 0 ? refused(...refusals) : accepted(null);
+}
+
+async function applyOne(
+  change: ChangeWriter,
+  { spec, added, changed }: FurtherDifference,
+  names: NameBook,
+): Promise<Refusal[]> {
+  const refusals: Refusal[] = [];
+  const read = (row: FurtherRow): Fields | null => {
+    const outcome = fieldsOf(spec, row, names);
+    if (outcome.ok) return outcome.value;
+    refusals.push(...outcome.refusals);
+    return null;
+  };
+  const made = added.flatMap((row) => {
+    const fields = read(row);
+    return fields ? [{ id: uuidv7(), ...withoutNull(fields), ...spec.fixed?.(fields) }] : [];
+  });
+  await createAny(change, spec.table, made);
+  for (const record of made as Fields[]) remember(spec, record, names);
+
+  if (changed.length > 0) {
+    const ids = new Map(
+      (await storedRows(change.tx, spec)).map((record) => [
+        keyText(spec, { cells: cellsOf(spec, record, names) }),
+        record.id,
+      ]),
+    );
+    for (const row of changed) {
+      const fields = read(row);
+      const id = spec.identity.by === "details" ? (fields?.id as string | undefined) : ids.get(keyText(spec, row));
+      if (fields && id) await change.update(spec.table, id, withoutNull({ ...fields, id: undefined }));
+    }
+  }
+  return refusals;
+}
+
+function fieldsOf(spec: FurtherSpec, row: FurtherRow, names: NameBook): Outcome<Fields> {
+  const fields: Fields = {};
+  const refusals: Refusal[] = [];
+  for (const column of spec.columns) {
+    const outcome = readCell(column, row.cells[column.column] ?? "", names);
+    if (outcome.ok) Object.assign(fields, outcome.value);
+    else
+      refusals.push(...outcome.refusals.map((each) => ({ ...each, path: [spec.file, row.line ?? 0, column.column] })));
+  }
+  return refusals.length > 0 ? refused(...refusals) : accepted(fields);
+}
+
+/** The specification names table and fields; their fit is held by a test that brings every file out and in. */
+async function createAny(change: ChangeWriter, table: TableName, rows: readonly Fields[]): Promise<void> {
+  await change.createAll(table, rows as never);
+}
+
+function withoutNull(fields: Fields): Fields {
+  return Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== null && value !== undefined));
+}
+
+function remember(spec: FurtherSpec, record: Fields, names: NameBook): void {
+  const keeper = typeof record.stewardId === "string" ? names.nameOf("steward", record.stewardId) : null;
+  if (spec.table === "Place") names.add("place", String(record.id), withKeeper(String(record.name), keeper));
+  if (spec.table === "Plot") names.add("plot", String(record.id), withKeeper(String(record.name), keeper));
+  if (spec.table === "Crop") names.add("crop", String(record.id), String(record.commonName));
+}

@@ -1,0 +1,77 @@
+import { readCount, readDecimalWithin } from "@/lib/schemas/notebook/cells";
+import { writeDecimal } from "@/lib/schemas/notebook/decimal";
+import { parseDate } from "@/lib/science/dates/parse-date";
+import { accepted, type Outcome, refusal, refused } from "@/lib/science/outcome";
+import type { NameBook } from "./names";
+import type { FurtherColumn } from "./spec";
+
+/** The fields of a record that one cell gives. */
+export type Fields = Record<string, unknown>;
+
+const anyNumber = readDecimalWithin({});
+
+/** Reads a cell into the fields of its record. An empty cell gives null. */
+export function readCell(column: FurtherColumn, text: string, names: NameBook): Outcome<Fields> {
+  const { field, kind } = column;
+  if (text.trim() === "") {
+    if (column.needed)
+      return refused(refusal("missing", [], null, "stands here", `write the ${column.column.replaceAll("_", " ")}`));
+    return accepted(
+      kind.as === "date" ? { [field]: null, [`${field}First`]: null, [`${field}Last`]: null } : { [field]: null },
+    );
+  }
+  switch (kind.as) {
+    case "text":
+      return accepted({ [field]: text });
+    case "number":
+      return mapped(anyNumber(text, "."), (value) => ({ [field]: value }));
+    case "count":
+      return mapped(readCount(0)(text, "."), (value) => ({ [field]: value }));
+    case "yes-no":
+      return yesNo(field, text);
+    case "day":
+      return mapped(parseDate(text), (value) => ({ [field]: value.text }));
+    case "date":
+      return mapped(parseDate(text), (value) => ({
+        [field]: value.text,
+        [`${field}First`]: value.first,
+        [`${field}Last`]: value.last,
+      }));
+    case "one-of":
+      if (kind.words.includes(text.trim())) return accepted({ [field]: text.trim() });
+      return refused(refusal("not-one-of", [], text, "is not known here", `write ${kind.words.join(", ")}`));
+    case "name-of": {
+      const id = names.idOf(kind.of, text);
+      if (id !== null) return accepted({ [field]: id });
+      return refused(
+        refusal(
+          "unknown-name",
+          [],
+          text,
+          `is no ${kind.of} of this folder or registry`,
+          "write its name as it stands there",
+        ),
+      );
+    }
+  }
+}
+
+function yesNo(field: string, text: string): Outcome<Fields> {
+  const word = text.trim().toLowerCase();
+  if (word === "yes" || word === "no") return accepted({ [field]: word === "yes" });
+  return refused(refusal("not-one-of", [], text, "is not known here", "write yes or no"));
+}
+
+function mapped<T>(outcome: Outcome<T>, give: (value: T) => Fields): Outcome<Fields> {
+  return outcome.ok ? accepted(give(outcome.value)) : outcome;
+}
+
+/** A field as its cell. */
+export function writeCell(column: FurtherColumn, record: Readonly<Record<string, unknown>>, names: NameBook): string {
+  const value = record[column.field];
+  if (value === null || value === undefined) return "";
+  if (column.kind.as === "yes-no") return value ? "yes" : "no";
+  if (column.kind.as === "name-of") return names.nameOf(column.kind.of, String(value)) ?? "";
+  if (typeof value === "number") return writeDecimal(value);
+  return String(value);
+}

@@ -1,0 +1,66 @@
+import type { Client, Transaction } from "@/lib/db";
+import { grouped } from "../../change-set/grouped";
+import { sameName } from "../../names/fold-name";
+import type { FurtherRow, FurtherTable } from "./further-table";
+import { readFurther } from "./read-further";
+import type { FurtherSpec } from "./spec";
+import { furtherSpecs } from "./specs";
+
+/** What a further file says that the registry does not say yet. */
+export interface FurtherDifference {
+  readonly spec: FurtherSpec;
+  readonly added: readonly FurtherRow[];
+  readonly changed: readonly FurtherRow[];
+  readonly same: number;
+}
+
+export async function furtherDifference(
+  db: Client | Transaction,
+  tables: readonly FurtherTable[],
+): Promise<FurtherDifference[]> {
+  const standing = new Map((await readFurther(db)).map((table) => [table.file, table.rows]));
+  return tables.flatMap((table) => {
+    const spec = furtherSpecs.find((each) => each.file === table.file);
+    if (!spec) return [];
+    const there = standing.get(table.file) ?? [];
+    return [spec.identity.by === "lines" ? ofLines(spec, table.rows, there) : ofNamed(spec, table.rows, there)];
+  });
+}
+
+function ofLines(spec: FurtherSpec, rows: readonly FurtherRow[], there: readonly FurtherRow[]): FurtherDifference {
+  const left = new Map([...grouped(there, (row) => wholeText(spec, row))].map(([text, same]) => [text, same.length]));
+  const added = rows.filter((row) => {
+    const text = wholeText(spec, row);
+    const count = left.get(text) ?? 0;
+    left.set(text, count - 1);
+    return count <= 0;
+  });
+  return { spec, added, changed: [], same: rows.length - added.length };
+}
+
+function ofNamed(spec: FurtherSpec, rows: readonly FurtherRow[], there: readonly FurtherRow[]): FurtherDifference {
+  const old = new Map(there.map((row) => [keyText(spec, row), row]));
+  const added: FurtherRow[] = [];
+  const changed: FurtherRow[] = [];
+  for (const row of rows) {
+    const before = old.get(keyText(spec, row));
+    if (!before) (spec.identity.by === "details" ? changed : added).push(row);
+    else if (spec.columns.some(({ column }) => cell(row, column) !== "" && cell(row, column) !== cell(before, column)))
+      changed.push(row);
+  }
+  return { spec, added, changed, same: rows.length - added.length - changed.length };
+}
+
+function wholeText(spec: FurtherSpec, row: FurtherRow): string {
+  return JSON.stringify(spec.columns.map(({ column }) => cell(row, column)));
+}
+
+/** The columns by which a record is known. */
+export function keyText(spec: FurtherSpec, row: FurtherRow): string {
+  const columns = spec.identity.by === "keyed" ? spec.identity.columns : 1;
+  return JSON.stringify(spec.columns.slice(0, columns).map(({ column }) => sameName(cell(row, column))));
+}
+
+function cell(row: FurtherRow, column: string): string {
+  return (row.cells[column] ?? "").replaceAll("\r\n", "\n");
+}

@@ -1,0 +1,45 @@
+import type { Client, Transaction } from "@/lib/db";
+import { sameName } from "../../names/fold-name";
+import type { Named } from "./spec";
+
+/** Records by name and names by record, for each kind that a further file may name. */
+export interface NameBook {
+  idOf(kind: Named, name: string): string | null;
+  nameOf(kind: Named, id: string): string | null;
+  /** a record that was made since the book was read */
+  add(kind: Named, id: string, name: string): void;
+}
+
+export async function nameBook(db: Client | Transaction): Promise<NameBook> {
+  const ids = new Map<string, string>();
+  const names = new Map<string, string>();
+  const add = (kind: Named, id: string, name: string) => {
+    if (!ids.has(`${kind} ${sameName(name)}`)) ids.set(`${kind} ${sameName(name)}`, id);
+    names.set(`${kind} ${id}`, name);
+  };
+  const stewards = new Map((await db.person.findMany()).map((person) => [person.stewardId, person.name]));
+  for (const [id, name] of stewards) add("steward", id, name);
+  for (const { id, name } of await db.variety.findMany({ select: { id: true, name: true } })) add("variety", id, name);
+  for (const { id, number } of await db.lot.findMany({ select: { id: true, number: true } })) add("lot", id, number);
+  for (const { id, name } of await db.growOut.findMany({ select: { id: true, name: true } })) add("grow-out", id, name);
+  for (const { id, name } of await db.germinationTest.findMany({ select: { id: true, name: true } }))
+    add("test", id, name);
+  for (const crop of await db.crop.findMany({ select: { id: true, key: true, own: true, commonName: true } })) {
+    add("crop", crop.id, crop.own ? crop.commonName : crop.key);
+  }
+  const owned = { select: { id: true, name: true, stewardId: true }, orderBy: { id: "asc" } } as const;
+  for (const place of await db.place.findMany(owned))
+    add("place", place.id, withKeeper(place.name, stewards.get(place.stewardId ?? "")));
+  for (const plot of await db.plot.findMany(owned))
+    add("plot", plot.id, withKeeper(plot.name, stewards.get(plot.stewardId ?? "")));
+  return {
+    idOf: (kind, name) => ids.get(`${kind} ${sameName(name)}`) ?? null,
+    nameOf: (kind, id) => names.get(`${kind} ${id}`) ?? null,
+    add,
+  };
+}
+
+/** Two stewards may each have a "top shelf". */
+export function withKeeper(name: string, steward: string | null | undefined): string {
+  return steward ? `${name} (${steward})` : name;
+}

@@ -1,0 +1,41 @@
+import type { Client, Transaction } from "@/lib/db";
+import { delegateOf } from "../../change-set/records";
+import { writeCell } from "./cells";
+import type { FurtherTable } from "./further-table";
+import { type NameBook, nameBook } from "./names";
+import type { FurtherSpec } from "./spec";
+import { furtherSpecs } from "./specs";
+
+type Stored = { id: string } & Record<string, unknown>;
+
+/** Every kind of record that the seven files do not hold, as rows of text in the order of entry. A kind with no record gives no file. */
+export async function readFurther(db: Client | Transaction): Promise<FurtherTable[]> {
+  const names = await nameBook(db);
+  const tables: FurtherTable[] = [];
+  for (const spec of furtherSpecs) {
+    const rows = (await storedRows(db, spec))
+      .map((record) => ({ cells: cellsOf(spec, record, names) }))
+      .filter((row) => says(spec, row.cells));
+    if (rows.length > 0) tables.push({ file: spec.file, columns: spec.columns.map((column) => column.column), rows });
+  }
+  return tables;
+}
+
+export async function storedRows(db: Client | Transaction, spec: FurtherSpec): Promise<Stored[]> {
+  const find = delegateOf(db, spec.table).findMany as unknown as (args: unknown) => Promise<Stored[]>;
+  return find.call(delegateOf(db, spec.table), { where: spec.where ?? {}, orderBy: { id: "asc" } });
+}
+
+export function cellsOf(spec: FurtherSpec, record: Stored, names: NameBook): Record<string, string> {
+  return Object.fromEntries(spec.columns.map((column) => [column.column, writeCell(column, record, names)]));
+}
+
+/** Details of a record that has none besides its name are not worth a row. */
+function says(spec: FurtherSpec, cells: Readonly<Record<string, string>>): boolean {
+  return (
+    spec.identity.by !== "details" ||
+    Object.values(cells)
+      .slice(1)
+      .some((text) => text !== "")
+  );
+}

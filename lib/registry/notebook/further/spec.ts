@@ -1,0 +1,75 @@
+import type { TableName } from "../../change-set/records";
+
+/** How a field of a record stands in a cell. */
+export type CellKind =
+  | { readonly as: "text" }
+  | { readonly as: "number" }
+  | { readonly as: "count" }
+  | { readonly as: "yes-no" }
+  /** a date whose first and last day stand in `fieldFirst` and `fieldLast` */
+  | { readonly as: "date" }
+  /** a date as text alone */
+  | { readonly as: "day" }
+  | { readonly as: "one-of"; readonly words: readonly string[] }
+  /** the id of another record, by its name */
+  | { readonly as: "name-of"; readonly of: Named };
+
+/** Records that have a name in the folder. */
+export type Named = "steward" | "variety" | "lot" | "grow-out" | "test" | "crop" | "place" | "plot";
+
+export interface FurtherColumn {
+  readonly column: string;
+  readonly field: string;
+  readonly needed: boolean;
+  readonly kind: CellKind;
+}
+
+/** One further file of the folder: a kind of record that the seven files do not hold. */
+export interface FurtherSpec {
+  readonly file: string;
+  readonly table: TableName;
+  /** what one row is called in a sentence */
+  readonly noun: string;
+  /**
+   * lines: a record known by all its cells and how often they stand;
+   * keyed: known by its first columns, a later folder changes it;
+   * details: further fields of a record of the seven files, known by the first column
+   */
+  readonly identity:
+    | { readonly by: "lines" }
+    | { readonly by: "keyed"; readonly columns: number }
+    | { readonly by: "details" };
+  readonly columns: readonly FurtherColumn[];
+  /** rows of the table that belong into this file */
+  readonly where?: Readonly<Record<string, unknown>>;
+  /** fields that a new record takes besides its cells */
+  readonly fixed?: (cells: Readonly<Record<string, unknown>>) => Readonly<Record<string, unknown>>;
+}
+
+type Options = { readonly needed?: boolean; readonly field?: string };
+
+const column =
+  (kind: CellKind) =>
+  (name: string, options: Options = {}): FurtherColumn => ({
+    column: name,
+    field: options.field ?? camel(name),
+    needed: options.needed ?? false,
+    kind,
+  });
+
+function camel(name: string): string {
+  return name.replace(/_([a-z0-9])/g, (_whole, letter: string) => letter.toUpperCase());
+}
+
+export const text = column({ as: "text" });
+export const number = column({ as: "number" });
+export const count = column({ as: "count" });
+export const yesNo = column({ as: "yes-no" });
+export const date = column({ as: "date" });
+export const day = column({ as: "day" });
+export const oneOf = (name: string, words: readonly string[], options: Options = {}) =>
+  column({ as: "one-of", words })(name, options);
+export const nameOf = (of: Named, options: Options & { column?: string } = {}): FurtherColumn => {
+  const name = options.column ?? of.replace("-", "_");
+  return column({ as: "name-of", of })(name, { field: `${camel(name)}Id`, ...options });
+};

@@ -1,0 +1,178 @@
+import { foldName } from "../../names/fold-name";
+import { recordFiles } from "./record-specs";
+import { count, day, type FurtherSpec, nameOf, number, oneOf, text, yesNo } from "./spec";
+
+const _lines = { by: "lines" } as const;
+const details = { by: "details" } as const;
+const needed = { needed: true };
+const folded = (cells: Readonly<Record<string, unknown>>) => ({ nameKey: foldName(String(cells.name)) });
+
+const units = ["g", "seeds", "ears", "heads", "pods", "fruits", "packets"];
+
+/** Further fields of records that the seven files name. */
+const detailFiles: readonly FurtherSpec[] = [
+  {
+    file: "settings.csv",
+    table: "Setting",
+    noun: "setting",
+    identity: { by: "keyed", columns: 1 },
+    columns: [text("key", needed), text("value", needed)],
+  },
+  {
+    file: "own_crops.csv",
+    table: "Crop",
+    noun: "crop of one's own",
+    identity: { by: "keyed", columns: 1 },
+    where: { own: true },
+    columns: [
+      text("crop", { needed: true, field: "commonName" }),
+      text("latin_name"),
+      text("cautions"),
+      yesNo("clonal"),
+    ],
+    fixed: (cells) => ({
+      key: `own-${foldName(String(cells.commonName))}`,
+      commonNameKey: foldName(String(cells.commonName)),
+      own: true,
+    }),
+  },
+  {
+    file: "crop_values.csv",
+    table: "CropOverride",
+    noun: "own value of a crop",
+    identity: { by: "keyed", columns: 2 },
+    columns: [
+      nameOf("crop", needed),
+      text("field", needed),
+      text("value", needed),
+      text("reason", needed),
+      text("source"),
+    ],
+  },
+  {
+    file: "variety_details.csv",
+    table: "Variety",
+    noun: "variety",
+    identity: details,
+    columns: [
+      nameOf("variety", { needed: true, field: "id" }),
+      oneOf("aim", ["true-to-type", "broad-and-alive", "improved"]),
+      text("seed_coat"),
+      text("cautions"),
+      text("rights"),
+      oneOf("sensitivity", ["public", "circle", "held"]),
+      count("plants_wanted"),
+      count("seed_parents_wanted"),
+      number("isolation_wanted_m"),
+      text("note"),
+    ],
+  },
+  {
+    file: "lot_details.csv",
+    table: "Lot",
+    noun: "lot",
+    identity: details,
+    columns: [
+      nameOf("lot", { needed: true, field: "id" }),
+      text("code", needed),
+      text("year_words"),
+      oneOf("founder_lines", ["one", "many"]),
+      text("origin"),
+      text("status"),
+      text("status_reason"),
+      text("treatment"),
+      text("treatment_substance"),
+      yesNo("original_sample"),
+      text("identity_grade"),
+      text("isolation_grade"),
+      text("isolation_reasons"),
+      text("donor_number"),
+      text("how_sure"),
+    ],
+  },
+  {
+    file: "grow_out_details.csv",
+    table: "GrowOut",
+    noun: "grow-out",
+    identity: details,
+    columns: [
+      nameOf("grow-out", { needed: true, field: "id" }),
+      oneOf("purpose", ["renew", "food", "compare", "teach", "increase"]),
+      text("note"),
+    ],
+  },
+  {
+    file: "test_details.csv",
+    table: "GerminationTest",
+    noun: "germination test",
+    identity: details,
+    columns: [
+      nameOf("test", { needed: true, field: "id" }),
+      oneOf("basis", ["normal seedlings", "sprouted"]),
+      text("method"),
+      text("temperature"),
+      text("pre_treatment"),
+      number("final_count_day"),
+      text("note"),
+    ],
+  },
+];
+
+const placeFiles: readonly FurtherSpec[] = [
+  {
+    file: "places.csv",
+    table: "Place",
+    noun: "place",
+    identity: { by: "keyed", columns: 2 },
+    columns: [
+      text("name", needed),
+      nameOf("steward"),
+      oneOf("kind", ["cupboard", "cellar", "fridge", "freezer", "deposit elsewhere"]),
+      text("building"),
+      number("temperature_c"),
+      number("relative_humidity_percent"),
+      text("note"),
+    ],
+    fixed: folded,
+  },
+  {
+    file: "containers.csv",
+    table: "Container",
+    noun: "container",
+    identity: { by: "keyed", columns: 1 },
+    columns: [
+      text("code", needed),
+      nameOf("lot", needed),
+      nameOf("place"),
+      text("kind"),
+      number("amount"),
+      oneOf("unit", units),
+      day("sealed_on"),
+      day("last_opened"),
+      text("desiccant"),
+      text("note"),
+    ],
+  },
+  {
+    file: "plots.csv",
+    table: "Plot",
+    noun: "plot",
+    identity: { by: "keyed", columns: 2 },
+    columns: [
+      text("name", needed),
+      nameOf("steward"),
+      text("place"),
+      number("latitude"),
+      number("longitude"),
+      number("area_m2", { field: "areaM2" }),
+      number("altitude_m"),
+      text("soil"),
+      text("wind_exposure"),
+      text("note"),
+    ],
+    fixed: folded,
+  },
+];
+
+/** All further files, in the order in which their records build on one another. */
+export const furtherSpecs: readonly FurtherSpec[] = [...detailFiles, ...placeFiles, ...recordFiles];
