@@ -1,0 +1,122 @@
+import type { Settings } from "@/lib/schemas/settings";
+import type { CivilDay } from "@/lib/science/dates/civil-day";
+import type { HeldLot, Holder, WordOfHolder } from "../varieties/holders";
+
+/** The last germination test of a lot, as its figures give it. Shares 0..1, 95 % exact interval. */
+export interface LastTest {
+  readonly testId: string;
+  readonly test: string;
+  readonly date: string;
+  readonly germination: number;
+  readonly low: number;
+  readonly high: number;
+  readonly sown: number;
+  readonly normal: number;
+}
+
+/** A crop as far as the season needs it; own values of the steward are in their place. */
+export interface SeasonCrop {
+  readonly id: string;
+  readonly key: string;
+  readonly commonName: string;
+  readonly clonal: boolean;
+  readonly plantsMin: number | null;
+  readonly seedLifeYearsMin: number | null;
+  readonly seedLifeYearsMax: number | null;
+}
+
+export interface SeasonVariety {
+  readonly id: string;
+  readonly name: string;
+  readonly nameKey: string;
+  readonly seedCoat: string | null;
+  readonly crop: SeasonCrop;
+}
+
+export interface SeasonLot extends HeldLot {
+  readonly varietyId: string;
+  readonly kind: string;
+  readonly growOutId: string | null;
+  readonly year: string | null;
+  readonly statusReason: string | null;
+  /** entries in its ledger that stand */
+  readonly entries: number;
+  readonly lastTest: LastTest | null;
+  /** first and last possible day of the last test */
+  readonly lastTestFirst: CivilDay | null;
+  readonly lastTestLast: CivilDay | null;
+  readonly effectiveSize: number | null;
+}
+
+export interface SeasonGrowOut {
+  readonly id: string;
+  readonly name: string;
+  readonly varietyId: string;
+  readonly sown: string | null;
+  readonly sownFirst: CivilDay | null;
+  readonly sownLast: CivilDay | null;
+}
+
+/** A test whose last count may still be to come. */
+export interface OpenTest {
+  readonly id: string;
+  readonly name: string;
+  readonly lotId: string;
+  readonly on: string;
+  readonly onFirst: CivilDay;
+  readonly onLast: CivilDay;
+  readonly finalCountDay: number | null;
+  /** how many counts stand, and the last day counted on (0 where a count names no day) */
+  readonly counts: number;
+  readonly lastCountDay: number | null;
+}
+
+/** A question for a person, or a warning that is not closed. */
+export interface OpenMatter {
+  readonly id: string;
+  readonly kind: "question" | "warning";
+  readonly sentence: string;
+  readonly day: string;
+  readonly varietyId: string | null;
+  readonly lotId: string | null;
+  readonly growOutId: string | null;
+  readonly testId: string | null;
+}
+
+/** What the season takes of a lot's figures. */
+export interface FiguresForSeason {
+  readonly gramsOnHand: number | null;
+  readonly effectiveSize: number | null;
+  readonly diversityRetained: number | null;
+  readonly lastTest: LastTest | null;
+}
+
+/** All that the rules of the season look at. Order of lots: by lot number; of varieties: by name. */
+export interface SeasonRecords {
+  readonly today: CivilDay;
+  readonly settings: Settings;
+  readonly varieties: ReadonlyMap<string, SeasonVariety>;
+  readonly lots: readonly SeasonLot[];
+  readonly growOuts: readonly SeasonGrowOut[];
+  readonly tests: readonly OpenTest[];
+  readonly words: readonly (WordOfHolder & { readonly varietyId: string })[];
+  readonly matters: readonly OpenMatter[];
+  /** names of stewards; one that was erased is not there */
+  readonly names: ReadonlyMap<string, string>;
+  /** who holds each variety, by the rule for confirmed holders */
+  readonly holders: ReadonlyMap<string, readonly Holder[]>;
+}
+
+/** Where the hand goes. */
+export type SeasonPlace = "desk" | "shed" | "field";
+
+/** What every item of the season says. `facts` differ by rule. */
+export interface WaitingItem<R extends string = string, F = unknown> {
+  readonly rule: R;
+  readonly place: SeasonPlace;
+  /** 0 cannot wait, 1 this season, 2 when there is time */
+  readonly urgency: 0 | 1 | 2;
+  readonly varietyId: string | null;
+  readonly lotId: string | null;
+  readonly facts: F;
+}

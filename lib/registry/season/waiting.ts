@@ -1,0 +1,55 @@
+import { grouped } from "../change-set/grouped";
+import type { SeasonPlace, SeasonRecords } from "./records";
+import { balanceUnknown } from "./rules/balance-unknown";
+import { countDayCome } from "./rules/count-day-come";
+import { germinationBelowLine } from "./rules/germination-below-line";
+import { holderNotConfirmed } from "./rules/holder-not-confirmed";
+import { narrowGrowOut } from "./rules/narrow-grow-out";
+import { onePlaceOnly } from "./rules/one-place-only";
+import { openMatters } from "./rules/open-matter";
+import { pastUsualLife } from "./rules/past-usual-life";
+import { standingApart } from "./rules/standing-apart";
+import { testOverdue } from "./rules/test-overdue";
+
+/** Every rule of the season, in the order in which a page names them. */
+export const seasonRules = {
+  "germination-below-line": germinationBelowLine,
+  "past-usual-life": pastUsualLife,
+  "narrow-grow-out": narrowGrowOut,
+  "count-day-come": countDayCome,
+  "test-overdue": testOverdue,
+  "standing-apart": standingApart,
+  "balance-unknown": balanceUnknown,
+  "one-place-only": onePlaceOnly,
+  "holder-not-confirmed": holderNotConfirmed,
+  "open-matter": openMatters,
+} as const;
+
+export type SeasonRule = keyof typeof seasonRules;
+
+/** What waits for a hand: an item of any rule. */
+export type Waiting = ReturnType<(typeof seasonRules)[SeasonRule]>[number];
+
+export const seasonRuleNames = Object.keys(seasonRules) as SeasonRule[];
+
+/** All that waits, most urgent first, then in the order of the rules. */
+export function waitingItems(records: SeasonRecords): Waiting[] {
+  const all = seasonRuleNames.flatMap((rule): Waiting[] => seasonRules[rule](records));
+  return all
+    .map((item, order) => ({ item, order }))
+    .sort((a, b) => a.item.urgency - b.item.urgency || a.order - b.order)
+    .map(({ item }) => item);
+}
+
+/** The same by the place where the hand goes. */
+export function byPlace(items: readonly Waiting[]): Record<SeasonPlace, Waiting[]> {
+  const groups = grouped(items, (item) => item.place);
+  return { desk: groups.get("desk") ?? [], shed: groups.get("shed") ?? [], field: groups.get("field") ?? [] };
+}
+
+/** How many things wait for each variety. */
+export function waitingByVariety(items: readonly Waiting[]): Map<string, number> {
+  const counts = new Map<string, number>();
+  for (const { varietyId } of items) if (varietyId !== null) counts.set(varietyId, (counts.get(varietyId) ?? 0) + 1);
+  return counts;
+}
