@@ -1,0 +1,96 @@
+import type { Database } from "@/lib/db";
+import { exactInterval } from "@/lib/science/binomial/exact-interval";
+import type { Interval } from "@/lib/science/binomial/interval";
+import { type GerminationTest, germinationTest, USUAL_CONFIDENCE } from "@/lib/science/germination/germination-test";
+import type { ReplicateCounts } from "@/lib/science/germination/test-counts";
+import { type Compared, comparedWithEarlier } from "./compare-with-earlier";
+import { countsTakenBack, type StandingCount, type StoredCount, standingCounts } from "./standing-counts";
+import { type TestTotals, testTotals } from "./test-totals";
+import { type StoredTest, storedTestsOfLot, summedUp, type TestOfLot } from "./tests-of-lot";
+
+export interface ReadReplicate {
+  readonly id: string;
+  readonly name: string;
+  readonly sown: number;
+  readonly counts: readonly StandingCount[];
+  readonly takenBack: readonly StoredCount[];
+  readonly totals: TestTotals;
+  readonly exact: Interval | null;
+}
+
+/** A germination test with all that its page says of it. */
+export interface ReadTest {
+  readonly test: Omit<StoredTest, "replicates">;
+  readonly lot: LotOfTest;
+  readonly replicates: readonly ReadReplicate[];
+  readonly totals: TestTotals;
+  /** null where nothing was counted yet */
+  readonly result: GerminationTest | null;
+  readonly compared: Compared;
+  /** all tests of the lot, this one among them, in the order of their dates */
+  readonly testsOfLot: readonly TestOfLot[];
+}
+
+/** One test, its lot and the lot's other tests. `standard` is the share of normal seedlings that the lot is held against. */
+export async function readGerminationTest(db: Database, testId: string, standard: number): Promise<ReadTest | null> {
+  const found = await db.read.germinationTest.findUnique({ where: { id: testId }, select: { lotId: true } });
+  if (!found) return null;
+  const [lot, stored] = await Promise.all([lotOfTest(db, found.lotId), storedTestsOfLot(db.read, found.lotId)]);
+  const own = stored.find((each) => each.id === testId);
+  if (!lot || !own) return null;
+  const { replicates, ...test } = own;
+  const totals = testTotals(own);
+  const testsOfLot = stored.map(summedUp);
+  const result = totals.counted ? germinationTest({ replicates: replicates.map(countsForScience), standard }) : null;
+  return {
+    test,
+    lot,
+    replicates: replicates.map(readReplicate),
+    totals,
+    result: result?.ok ? result.value : null,
+    compared: comparedWithEarlier(testsOfLot, testId),
+    testsOfLot,
+  };
+}
+
+/** The lot that a test belongs to, with its variety and crop. */
+export async function lotOfTest(db: Database, lotId: string) {
+  return db.read.lot.findUnique({
+    where: { id: lotId },
+    select: {
+      id: true,
+      number: true,
+      kind: true,
+      year: true,
+      yearFirst: true,
+      treatment: true,
+      treatmentSubstance: true,
+      status: true,
+      thousandSeedGrams: true,
+      variety: {
+        select: {
+          id: true,
+          name: true,
+          seedCoat: true,
+          crop: { select: { key: true, commonName: true, latinName: true, cautions: true, dryStorage: true } },
+        },
+      },
+    },
+  });
+}
+
+export type LotOfTest = NonNullable<Awaited<ReturnType<typeof lotOfTest>>>;
+
+function readReplicate({ id, name, sown, counts }: StoredTest["replicates"][number]): ReadReplicate {
+  const totals = testTotals({ finalCountDay: null, replicates: [{ sown, counts }] });
+  const exact = totals.counted ? exactInterval(totals.sums.normal ?? 0, sown, USUAL_CONFIDENCE) : null;
+  return { id, name, sown, counts: standingCounts(counts), takenBack: countsTakenBack(counts), totals, exact };
+}
+
+/** What was not told apart is left out, so that the reading can say so. */
+function countsForScience({ sown, counts }: StoredTest["replicates"][number]): ReplicateCounts {
+  const { sums } = testTotals({ finalCountDay: null, replicates: [{ sown, counts }] });
+  const { normal, ...others } = sums;
+  const told = Object.fromEntries(Object.entries(others).filter(([, seeds]) => seeds !== null));
+  return { sown, normal: normal ?? 0, ...told };
+}

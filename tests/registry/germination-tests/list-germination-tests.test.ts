@@ -1,0 +1,69 @@
+import { describe, expect, it } from "vitest";
+import type { Database } from "@/lib/db";
+import { listGerminationTests } from "@/lib/registry/germination-tests/list-germination-tests";
+import { recordGerminationTest } from "@/lib/registry/germination-tests/record-germination-test";
+import { readTestListQuery, testListAddress } from "@/lib/schemas/germination-test/list-query";
+import { emptyRegistry, granted } from "@/tests/setup/registry";
+import { entryFor, owner, withLot } from "./with-lot";
+
+async function threeTests(db: Database) {
+  const pea = await withLot(db, { number: "Quern 1" });
+  const oat = await withLot(db, { number: "Mere 2", cropKey: "oat" });
+  const record = async (lotId: string, on: string, replicates: unknown) =>
+    granted(await recordGerminationTest(db, owner, entryFor(lotId, { on, replicates })));
+  await record(pea.lotId, "1999-03-01", [{ name: "1", sown: 20, counts: [{ day: 10, normal: 18 }] }]);
+  await record(oat.lotId, "2001", [{ name: "1", sown: 50, counts: [{ day: 10, normal: 25 }] }]);
+  await record(pea.lotId, "2000-03", [{ name: "1", sown: 25 }]);
+}
+
+const names = async (db: Database, params: Record<string, string>) =>
+  (await listGerminationTests(db, readTestListQuery(params))).tests.map((test) => test.name);
+
+describe("the list of germination tests", () => {
+  it("begins with the latest; ordered by germination, what was not counted stands last both ways", async () => {
+    const db = await emptyRegistry();
+    await threeTests(db);
+    expect(await names(db, {})).toEqual(["Mere 2 test 1", "Quern 1 test 2", "Quern 1 test 1"]);
+    expect(await names(db, { sort: "germination" })).toEqual(["Mere 2 test 1", "Quern 1 test 1", "Quern 1 test 2"]);
+    const down = await names(db, { sort: "germination", order: "down" });
+    expect(down).toEqual(["Quern 1 test 1", "Mere 2 test 1", "Quern 1 test 2"]);
+    expect(await names(db, { sort: "lot" })).toEqual(["Mere 2 test 1", "Quern 1 test 1", "Quern 1 test 2"]);
+    expect(await names(db, { sort: "sown", order: "down" })).toEqual([
+      "Mere 2 test 1",
+      "Quern 1 test 2",
+      "Quern 1 test 1",
+    ]);
+  });
+
+  it("is searched by lot, variety, crop and name, every word of it, in any letter case", async () => {
+    const db = await emptyRegistry();
+    await threeTests(db);
+    expect(await names(db, { q: "OAT mere" })).toEqual(["Mere 2 test 1"]);
+    expect(await names(db, { q: "hollow" })).toHaveLength(3);
+    const list = await listGerminationTests(db, readTestListQuery({ q: "quern nowhere" }));
+    expect([list.tests.length, list.found, list.all]).toEqual([0, 0, 3]);
+  });
+
+  it("takes a dozen statements at most, whatever its order", async () => {
+    let statements = 0;
+    const db = await emptyRegistry({ onStatement: () => (statements += 1) });
+    await threeTests(db);
+    for (const sort of ["set-up", "germination"]) {
+      statements = 0;
+      await listGerminationTests(db, readTestListQuery({ sort, q: "pea" }));
+      expect(statements).toBeLessThanOrEqual(12);
+    }
+  });
+});
+
+describe("the address of the list", () => {
+  it("holds all that was chosen, and what is usual is left out", () => {
+    const query = readTestListQuery({ q: " pea ", sort: "germination", page: "2" });
+    expect(testListAddress(query)).toBe("/tests?q=pea&sort=germination&page=2");
+    expect(testListAddress(readTestListQuery({}))).toBe("/tests");
+    expect(readTestListQuery({ sort: "colour", page: "-3", order: "sideways" })).toMatchObject({
+      sort: "set-up",
+      page: 1,
+    });
+  });
+});
