@@ -1,0 +1,104 @@
+import type { Client, Database } from "@/lib/db";
+import type { Refusal } from "@/lib/science/outcome";
+import { figuresOfRecords, type LotFigure, type TestFigure } from "./figures-of-records";
+import { type RecordsOfCrops, readRecords } from "./read-records";
+import type { TestRecord } from "./records";
+
+/** Everything worked out of one lot, with the ids that lead to its records. Null is not known. */
+export interface LotFigures extends Omit<LotFigure, "lot" | "variety" | "holder" | "lastTest"> {
+  readonly lotId: string;
+  readonly number: string;
+  readonly varietyId: string;
+  readonly lastTest: LastTest | null;
+  /** false where the crop is kept by division and has no lineage figures */
+  readonly lineageFigures: boolean;
+}
+
+export interface LastTest extends TestFigure {
+  readonly testId: string;
+  readonly sown: number;
+  readonly normal: number;
+}
+
+interface Shelf {
+  readonly revision: number;
+  readonly figures: Promise<ReadonlyMap<string, LotFigures>>;
+}
+
+// Figures by crop (a cross stays within its crop), under the revision of the crop's last change.
+const shelves = new WeakMap<Client, Map<string, Shelf>>();
+
+/** The figures of all lots of a variety, by lot id. */
+export async function figuresOfVariety(db: Database, varietyId: string): Promise<ReadonlyMap<string, LotFigures>> {
+  const variety = await db.read.variety.findUnique({ where: { id: varietyId }, select: { cropId: true } });
+  if (!variety) return new Map();
+  const { _max } = await db.read.variety.aggregate({ where: { cropId: variety.cropId }, _max: { revision: true } });
+  const [figures] = await figuresOfCrops(db, [{ cropId: variety.cropId, revision: _max.revision ?? 0 }]);
+  return new Map([...(figures ?? [])].filter(([, each]) => each.varietyId === varietyId));
+}
+
+/** The figures of all lots, by lot id. One statement where nothing has changed since they were last read, eight more where it has. */
+export async function figuresOfAll(db: Database): Promise<ReadonlyMap<string, LotFigures>> {
+  const crops = await db.read.variety.groupBy({ by: ["cropId"], _max: { revision: true } });
+  const byCrop = await figuresOfCrops(
+    db,
+    crops.map(({ cropId, _max }) => ({ cropId, revision: _max.revision ?? 0 })),
+  );
+  return new Map(byCrop.flatMap((figures) => [...figures]));
+}
+
+type Figures = ReadonlyMap<string, LotFigures>;
+
+/** Those that are kept under their revision are taken as they are; the others are read and worked out together. */
+async function figuresOfCrops(
+  db: Database,
+  crops: readonly { cropId: string; revision: number }[],
+): Promise<Figures[]> {
+  const shelf = shelves.get(db.read) ?? new Map<string, Shelf>();
+  shelves.set(db.read, shelf);
+  const stale = crops.filter(({ cropId, revision }) => shelf.get(cropId)?.revision !== revision);
+  if (stale.length > 0) {
+    const worked = readRecords(
+      db.read,
+      stale.map(({ cropId }) => cropId),
+    ).then(workedOut);
+    for (const { cropId, revision } of stale) {
+      const figures = worked.then((byCrop) => byCrop.get(cropId) ?? new Map());
+      shelf.set(cropId, { revision, figures });
+      figures.catch(() => shelf.delete(cropId));
+    }
+  }
+  return Promise.all(crops.map(({ cropId }) => shelf.get(cropId)?.figures ?? new Map()));
+}
+
+function workedOut(records: RecordsOfCropss): ReadonlyMap<string, LotFigures> {
+  const outcome = figuresOfRecords(records);
+  if (!outcome.ok) throw new StoredRecordsRefused(outcome.refusals);
+  const lots = new Map(records.lots.map((lot) => [lot.number, lot]));
+  const tests = new Map(records.tests.map((test) => [test.name, test]));
+  const clonal = new Set(records.varieties.filter((variety) => variety.clonal).map((variety) => variety.id));
+  const byCrop = new Map<string, Map<string, LotFigures>>();
+  for (const { lot: number, variety: _variety, holder: _holder, lastTest, ...figure } of outcome.value) {
+    const lot = lots.get(number);
+    const cropId = lot && records.crops.get(lot.varietyId);
+    if (!lot || !cropId) continue;
+    const kept = { lotId: lot.id, number, varietyId: lot.varietyId, lineageFigures: !clonal.has(lot.varietyId) };
+    const figures = byCrop.get(cropId) ?? new Map<string, LotFigures>();
+    byCrop.set(cropId, figures.set(lot.id, { ...figure, ...kept, lastTest: withCounts(lastTest, tests) }));
+  }
+  return byCrop;
+}
+
+function withCounts(last: TestFigure | null, tests: ReadonlyMap<string, TestRecord & { id: string }>): LastTest | null {
+  const test = last && tests.get(last.test);
+  if (!last || !test) return null;
+  const sown = test.replicates.reduce((sum, each) => sum + each.sown, 0);
+  return { ...last, testId: test.id, sown, normal: test.replicates.reduce((sum, each) => sum + each.normal, 0) };
+}
+
+/** Stored records were checked when they were stored; where they no longer fit together, the sentences say where. */
+export class StoredRecordsRefused extends Error {
+  constructor(readonly refusals: readonly Refusal[]) {
+    super(refusals.map((each) => `${each.path.join(" ")}: ${each.sentence}`).join("\n"));
+  }
+}
