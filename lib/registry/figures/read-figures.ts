@@ -71,7 +71,7 @@ async function figuresOfCrops(
   return Promise.all(crops.map(({ cropId }) => shelf.get(cropId)?.figures ?? new Map()));
 }
 
-function workedOut(records: RecordsOfCropss): ReadonlyMap<string, LotFigures> {
+function workedOut(records: RecordsOfCrops): ReadonlyMap<string, LotFigures> {
   const outcome = figuresOfRecords(records);
   if (!outcome.ok) throw new StoredRecordsRefused(outcome.refusals);
   const lots = new Map(records.lots.map((lot) => [lot.number, lot]));
