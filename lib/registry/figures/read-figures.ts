@@ -71,7 +71,8 @@ async function figuresOfCrops(
   return Promise.all(crops.map(({ cropId }) => shelf.get(cropId)?.figures ?? new Map()));
 }
 
-function workedOut(records: RecordsOfCrops): ReadonlyMap<string, LotFigures> {
+/** Figures by lot, by crop. */
+function workedOut(records: RecordsOfCrops): ReadonlyMap<string, Figures> {
   const outcome = figuresOfRecords(records);
   if (!outcome.ok) throw new StoredRecordsRefused(outcome.refusals);
   const lots = new Map(records.lots.map((lot) => [lot.number, lot]));

@@ -13,6 +13,8 @@ import type {
 import type { FuzzyDate } from "@/lib/science/dates/fuzzy-date";
 import { parseDate } from "@/lib/science/dates/parse-date";
 
+import { standingEntries } from "../ledger/balance";
+
 type Reader = Client | Transaction;
 
 /** The whole registry as the rows of a notebook folder, in the order of entry; each row carries the id of its record. */
@@ -195,12 +197,11 @@ async function readTests(db: Reader, lots: Names): Promise<TestRow[]> {
   );
 }
 
+/** The entries that stand, each in the place of the first of its chain: a correction comes where the old entry stood. */
 async function readLedger(db: Reader, lots: Names): Promise<LedgerRow[]> {
-  const entries = await db.ledgerEntry.findMany({
-    ...byEntry,
-    where: { unit: "g", replacedBy: null, takenBack: false },
-  });
-  return entries.map((entry) => ({
+  const standing = standingEntries(await db.ledgerEntry.findMany(byEntry)).filter(({ entry }) => entry.unit === "g");
+  standing.sort((one, other) => (one.place < other.place ? -1 : one.place > other.place ? 1 : 0));
+  return standing.map(({ entry }) => ({
     id: entry.id,
     cells: {
       lot: named(lots, entry.lotId),
