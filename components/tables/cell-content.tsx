@@ -1,0 +1,50 @@
+import Link from "next/link";
+import { SpanBar } from "@/components/doubt/span-bar";
+import { Measured } from "@/components/numbers/measured";
+import { SeedCoat } from "@/components/seed-coat/seed-coat";
+import { plainNumber } from "@/lib/display/numbers";
+import type { Cell } from "./cells";
+import styles from "./table.module.css";
+
+/** A cell as it is drawn. An unknown is an open stroke, and heard as "unknown". */
+export function CellContent({ cell }: { cell: Cell | undefined }) {
+  if (cell === null || cell === undefined) {
+    return (
+      <span className={styles.unknown}>
+        <span className="heard">unknown</span>
+      </span>
+    );
+  }
+  if (typeof cell === "number") return plainNumber(cell, 2);
+  if (typeof cell === "string") return cell;
+  if (cell.kind === "link") {
+    return (
+      <Link href={cell.href} className={styles.lead} prefetch={false}>
+        {cell.mark ? <SeedCoat name={cell.mark.name} crop={cell.mark.crop} coat={cell.mark.coat} size={22} /> : null}
+        <span>{cell.words}</span>
+      </Link>
+    );
+  }
+  if (cell.kind === "span") {
+    return (
+      <span className={styles.spanCell}>
+        <span>{cell.figure}</span>
+        <SpanBar
+          value={cell.value}
+          low={cell.low}
+          high={cell.high}
+          grade={cell.grade}
+          label={cell.words}
+          line={cell.line}
+          width={92}
+          height={16}
+        />
+      </span>
+    );
+  }
+  if (cell.kind === "waits") return <span className={styles.waits}>{cell.words}</span>;
+  if (cell.kind === "count" && cell.grade && cell.grade !== "counted") {
+    return <Measured value={cell.words} grade={cell.grade} />;
+  }
+  return cell.words;
+}
