@@ -1,7 +1,16 @@
 import { z } from "zod";
 
 /** The patterns and colours of a seed-coat mark, in the trade's words. */
-export const seedCoatPatterns = ["plain", "speckle", "eye", "stripe", "two tones"] as const;
+export const seedCoatPatterns = [
+  "plain",
+  "speckle",
+  "eye",
+  "stripe",
+  "two tones",
+  "marbled",
+  "splash",
+  "ring",
+] as const;
 export const seedCoatColours = [
   "white",
   "cream",
@@ -21,7 +30,7 @@ export const seedCoatColours = [
 
 /** A variety's own mark as it was chosen; a variety without one has it drawn from its name. */
 export const SeedCoatSchema = z.strictObject({
-  pattern: z.enum(seedCoatPatterns, "is no pattern; take plain, speckle, eye, stripe or two tones"),
+  pattern: z.enum(seedCoatPatterns, "is no pattern; take one of the list"),
   ground: z.enum(seedCoatColours, "is no colour; take one of the list"),
   second: z.enum(seedCoatColours, "is no colour; take one of the list"),
 });

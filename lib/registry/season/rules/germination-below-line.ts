@@ -1,4 +1,4 @@
-import { betaCdf } from "@/lib/science/distributions/beta";
+import { standardVerdict } from "@/lib/science/germination/standard-verdict";
 import { mayHoldSeed } from "../../varieties/holders";
 import type { LastTest, SeasonRecords, WaitingItem } from "../records";
 
@@ -25,7 +25,7 @@ export function germinationBelowLine({
     if (test === null || test.germination >= settings.renewalPlan) return [];
     const which = test.germination < settings.renewalUrgent ? ("urgent" as const) : ("plan" as const);
     const line = which === "urgent" ? settings.renewalUrgent : settings.renewalPlan;
-    const chanceBelow = betaCdf(line, test.normal + 0.5, test.sown - test.normal + 0.5);
+    const chanceBelow = 1 - standardVerdict(test.normal, test.sown, line).probabilityAbove;
     const facts = { test, line, which, chanceBelow };
     return [
       {

@@ -1,0 +1,69 @@
+import type { Client, Transaction } from "@/lib/db";
+
+/** The tables that fields of records point to, each with the column of its name (and of its id, where that is not `id`). */
+const named = {
+  Variety: ["name"],
+  Lot: ["number"],
+  GrowOut: ["name"],
+  Person: ["name", "stewardId"],
+  Strain: ["name"],
+  Crop: ["commonName"],
+  Place: ["name"],
+  Plot: ["name"],
+  GerminationTest: ["name"],
+  TestReplicate: ["name"],
+  Plant: ["name"],
+  Trait: ["name"],
+} as const satisfies Record<string, readonly [string, string?]>;
+
+type Target = keyof typeof named;
+
+const targets: Readonly<Record<string, Target>> = {
+  varietyId: "Variety",
+  lotId: "Lot",
+  parentLotId: "Lot",
+  otherLotId: "Lot",
+  newLotId: "Lot",
+  growOutId: "GrowOut",
+  stewardId: "Person",
+  holderId: "Person",
+  otherStewardId: "Person",
+  fromStewardId: "Person",
+  toStewardId: "Person",
+  successorStewardId: "Person",
+  strainId: "Strain",
+  cropId: "Crop",
+  placeId: "Place",
+  plotId: "Plot",
+  testId: "GerminationTest",
+  replicateId: "TestReplicate",
+  plantId: "Plant",
+  traitId: "Trait",
+};
+
+/** Whether a field holds another record's id. */
+export function pointsToRecord(field: string): boolean {
+  return field in targets;
+}
+
+/** The names of the records that some fields point to, by their ids. One statement; none where no record is pointed to. */
+export async function namesOfIds(
+  db: Client | Transaction,
+  fields: Iterable<{ readonly field: string; readonly value: unknown }>,
+): Promise<Map<string, string>> {
+  const wanted = new Map<Target, Set<string>>();
+  for (const { field, value } of fields) {
+    const target = targets[field];
+    if (target === undefined || typeof value !== "string") continue;
+    wanted.set(target, (wanted.get(target) ?? new Set()).add(value));
+  }
+  if (wanted.size === 0) return new Map();
+  const ids: string[] = [];
+  const parts = [...wanted].map(([table, own]) => {
+    const [name, id = "id"] = named[table] as readonly [string, string?];
+    const places = [...own].slice(0, 2000).map((value) => `$${ids.push(value)}`);
+    return `SELECT "${id}" AS "id", "${name}" AS "name" FROM "${table}" WHERE "${id}" IN (${places.join(", ")})`;
+  });
+  const rows = await db.$queryRawUnsafe<{ id: string; name: string }[]>(parts.join(" UNION ALL "), ...ids);
+  return new Map(rows.map(({ id, name }) => [id, name]));
+}
