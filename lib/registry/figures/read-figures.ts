@@ -37,7 +37,7 @@ export async function figuresOfVariety(db: Database, varietyId: string): Promise
   return new Map([...(figures ?? [])].filter(([, each]) => each.varietyId === varietyId));
 }
 
-/** The figures of all lots, by lot id. One statement where nothing has changed since they were last read, eight more where it has. */
+/** The figures of all lots, by lot id. One statement where nothing has changed since they were last read, nine more where it has. */
 export async function figuresOfAll(db: Database): Promise<ReadonlyMap<string, LotFigures>> {
   const crops = await db.read.variety.groupBy({ by: ["cropId"], _max: { revision: true } });
   const byCrop = await figuresOfCrops(

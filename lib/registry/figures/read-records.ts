@@ -1,6 +1,7 @@
 import type { Client, Transaction } from "@/lib/db";
 import type { LotKind } from "@/lib/schemas/notebook/kinds";
 import { grouped } from "../change-set/grouped";
+import { profileOfCrop } from "../crops/profile-of-crop";
 import type {
   FigureRecords,
   GrowOutRecord,
@@ -21,7 +22,7 @@ export interface RecordsOfCrops extends FigureRecords {
   readonly crops: ReadonlyMap<string, string>;
 }
 
-/** Reads the records of some crops in eight statements, however many they are, in the order of entry. */
+/** Reads the records of some crops in nine statements, however many they are, in the order of entry. */
 export async function readRecords(db: Reader, cropIds: readonly string[]): Promise<RecordsOfCrops> {
   const rows = <T>(sql: string) => db.$queryRawUnsafe<T[]>(sql, ...cropIds);
   const these = cropIds.map((_id, index) => `$${index + 1}`).join(", ");
@@ -72,9 +73,15 @@ export async function readRecords(db: Reader, cropIds: readonly string[]): Promi
     `SELECT v."id", v."name", v."cropId", c."matingSystem", c."selfIncompatible", c."outcrossingPctMin", c."outcrossingPctMax", c."clonal"
      FROM "Variety" v JOIN "Crop" c ON c."id" = v."cropId" WHERE v."cropId" IN (${these}) ORDER BY v."id"`,
   );
+  const own = grouped(
+    await rows<{ cropId: string; field: string; value: string }>(
+      `SELECT "cropId", "field", "value" FROM "CropOverride" WHERE "cropId" IN (${these})`,
+    ),
+    (row) => row.cropId,
+  );
   return {
     crops: new Map(varieties.map(({ id, cropId }) => [id, cropId])),
-    varieties: varieties.map(varietyRecord),
+    varieties: varieties.map((row) => varietyRecord(row, own.get(row.cropId) ?? [])),
     lots: lots.map((row) => lotRecord(row, lotParents.get(row.id) ?? [])),
     growOuts: growOuts.map((row) => growOutRecord(row, growOutParents.get(row.id) ?? [], seeds.get(row.id) ?? [])),
     ledger: ledger.map((row) => ({ ...row, takenBack: Boolean(row.takenBack) })),
@@ -103,8 +110,11 @@ interface TestSql {
   readonly normal: number | bigint;
 }
 
-function varietyRecord({ id, name, cropId: _crop, clonal, ...profile }: VarietySql): VarietyRecord {
-  return { id, name, profile, clonal: Boolean(clonal) };
+function varietyRecord(
+  { id, name, cropId: _crop, clonal, ...profile }: VarietySql,
+  own: readonly { field: string; value: string }[],
+): VarietyRecord {
+  return { id, name, profile: profileOfCrop(profile, own), clonal: Boolean(clonal) };
 }
 
 interface VarietySql {
