@@ -33,6 +33,8 @@ export interface DecimalLimits {
   readonly atLeast?: number;
   readonly above?: number;
   readonly atMost?: number;
+  /** what would be right, where the limits alone don't say it */
+  readonly needed?: string;
 }
 
 export function readDecimalWithin(limits: DecimalLimits): CellReader<number> {
@@ -44,9 +46,8 @@ export function readDecimalWithin(limits: DecimalLimits): CellReader<number> {
     const low = (atLeast !== undefined && value < atLeast) || (above !== undefined && value <= above);
     const high = atMost !== undefined && value > atMost;
     if (!low && !high) return read;
-    return refused(
-      refusal("number-out-of-range", [], value, low ? "is too small" : "is too large", `write ${range(limits)}`),
-    );
+    const needed = limits.needed ?? `write ${range(limits)}`;
+    return refused(refusal("number-out-of-range", [], value, low ? "is too small" : "is too large", needed));
   };
 }
 

@@ -103,7 +103,8 @@ export const ledgerColumns = {
   lot: needed(readName),
   date: needed(readDay),
   kind: needed(readOneOf(ledgerKinds)),
-  grams: needed(grams),
+  // Of 0 only a weighing may speak; that takes the kind to know.
+  grams: needed(readDecimalWithin({ atLeast: 0, needed: "write grams above 0 (what was weighed may be 0)" })),
   other: open(readText),
   notes: open(readText),
 };

@@ -1,0 +1,72 @@
+import type { Refusal } from "@/lib/science/outcome";
+
+/** Something found while a notebook folder was read: a fault keeps it out, a warning does not. */
+export interface Finding {
+  readonly severity: "fault" | "warning";
+  readonly code: string;
+  readonly file: string;
+  /** the record as a spreadsheet counts rows, the header 1; null: the whole file */
+  readonly line: number | null;
+  /** null: the whole row */
+  readonly column: string | null;
+  /** what stands there and what would be right */
+  readonly sentence: string;
+}
+
+/** Where something was found. */
+export interface Spot {
+  readonly file: string;
+  readonly line: number | null;
+  readonly column?: string | null;
+}
+
+/** Collects what is found, in any order. */
+export class Findings {
+  readonly #all: Finding[] = [];
+
+  fault(spot: Spot, refusal: Refusal): void {
+    this.#add("fault", spot, refusal.code, refusal.sentence);
+  }
+
+  warn(spot: Spot, code: string, sentence: string): void {
+    this.#add("warning", spot, code, sentence);
+  }
+
+  #add(severity: Finding["severity"], spot: Spot, code: string, sentence: string): void {
+    this.#all.push({ severity, code, file: spot.file, line: spot.line, column: spot.column ?? null, sentence });
+  }
+
+  /** Sorted by file in the order given, then by line. */
+  sorted(files: readonly string[]): { faults: Finding[]; warnings: Finding[] } {
+    const place = (finding: Finding) => {
+      const known = files.indexOf(finding.file);
+      return known === -1 ? files.length : known;
+    };
+    const sorted = this.#all
+      .slice()
+      .sort(
+        (one, other) =>
+          place(one) - place(other) || compareText(one.file, other.file) || (one.line ?? 0) - (other.line ?? 0),
+      );
+    return {
+      faults: sorted.filter(({ severity }) => severity === "fault"),
+      warnings: sorted.filter(({ severity }) => severity === "warning"),
+    };
+  }
+}
+
+function compareText(one: string, other: string): number {
+  return one < other ? -1 : one > other ? 1 : 0;
+}
+
+const LONGEST_LINE = 400;
+
+/** One line of text: `lots.csv:12: year: "19x7" is not a date; ...`, with `warning: ` before a warning. */
+export function findingLine(finding: Finding): string {
+  const place = finding.line === null ? finding.file : `${finding.file}:${finding.line}`;
+  const parts = finding.column === null ? [place, finding.sentence] : [place, finding.column, finding.sentence];
+  // A cell may hold line breaks; a finding is one line.
+  const whole = parts.join(": ").replace(/\s*[\r\n\u2028\u2029]+\s*/g, " ");
+  const line = whole.length > LONGEST_LINE ? `${whole.slice(0, 200)} ... ${whole.slice(-180)}` : whole;
+  return finding.severity === "warning" ? `warning: ${line}` : line;
+}

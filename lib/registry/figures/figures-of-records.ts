@@ -1,0 +1,101 @@
+import { exactInterval } from "@/lib/science/binomial/exact-interval";
+import { compareDays } from "@/lib/science/dates/civil-day";
+import { USUAL_CONFIDENCE } from "@/lib/science/germination/germination-test";
+import { accepted, type Outcome } from "@/lib/science/outcome";
+import { compareCodePoints } from "./code-point-order";
+import { ledgerBalance } from "./ledger-balance";
+import { type LotFigures, lineageOfRecords } from "./lineage-of-records";
+import type { FigureRecords, LedgerRecord, LotRecord, TestRecord } from "./records";
+
+/** A germination test in one line: share of normal seedlings with its exact 95 % interval. */
+export interface TestFigure {
+  readonly test: string;
+  readonly date: string;
+  readonly germination: number;
+  readonly low: number;
+  readonly high: number;
+}
+
+/** All that is worked out of one lot, in the order and words in which it is printed. */
+export interface LotFigure extends LotFigures {
+  readonly lot: string;
+  readonly variety: string;
+  readonly holder: string | null;
+  readonly gramsOnHand: number | null;
+  /** lot numbers of the founders, in code-point order */
+  readonly founders: readonly string[];
+  /** the latest test */
+  readonly lastTest: TestFigure | null;
+  /** one sentence for each default that moves a figure */
+  readonly assumed: readonly string[];
+}
+
+export interface AllRecords extends FigureRecords {
+  /** in the order of entry */
+  readonly ledger: readonly LedgerRecord[];
+  /** in the order of entry */
+  readonly tests: readonly TestRecord[];
+}
+
+/**
+ * The figures of lots, in code-point order of their numbers; of all lots, or of those with these ids.
+ * Refused: what `lineageOfRecords` refuses.
+ */
+export function figuresOfRecords(records: AllRecords, only?: ReadonlySet<string>): Outcome<LotFigure[]> {
+  const followed = lineageOfRecords(records);
+  if (!followed.ok) return followed;
+  const varieties = new Map(records.varieties.map(({ id, name }) => [id, name]));
+  const numbers = new Map(records.lots.map(({ id, number }) => [id, number]));
+  const ledger = byLot(records.ledger);
+  const tests = byLot(records.tests);
+  const wanted = only === undefined ? records.lots : records.lots.filter(({ id }) => only.has(id));
+  const figureOf = (lot: LotRecord): LotFigure => ({
+    lot: lot.number,
+    variety: varieties.get(lot.varietyId) ?? "",
+    holder: lot.holder,
+    gramsOnHand: ledgerBalance(ledger.get(lot.id) ?? [], lot.thousandSeedGrams),
+    ...(followed.value.figures.get(lot.id) ?? nothingKnown),
+    founders: followed.value
+      .foundersOf(lot.id)
+      .map((id) => numbers.get(id) ?? "")
+      .sort(compareCodePoints),
+    lastTest: lastTestOf(tests.get(lot.id) ?? []),
+    assumed: followed.value.assumedFor(lot.id).map(({ text }) => text),
+  });
+  return accepted(wanted.map(figureOf).sort((one, other) => compareCodePoints(one.lot, other.lot)));
+}
+
+const nothingKnown: LotFigures = {
+  effectiveSize: null,
+  inbreeding: null,
+  coancestry: null,
+  diversityRetained: null,
+  nativeDiversityRetained: null,
+  foreignAncestry: null,
+  generations: null,
+};
+
+/**
+ * The latest test by the first possible day of its date, of equals the one entered later; all its replicates and days
+ * together, with the exact 95 % interval. Null where nothing was tested.
+ */
+export function lastTestOf(tests: readonly TestRecord[]): TestFigure | null {
+  let last: TestRecord | null = null;
+  for (const test of tests) if (last === null || compareDays(test.first, last.first) >= 0) last = test;
+  if (last === null) return null;
+  const sown = last.replicates.reduce((sum, replicate) => sum + replicate.sown, 0);
+  const normal = last.replicates.reduce((sum, replicate) => sum + replicate.normal, 0);
+  if (sown === 0) return null;
+  const { low, high } = exactInterval(normal, sown, USUAL_CONFIDENCE);
+  return { test: last.name, date: last.date, germination: normal / sown, low, high };
+}
+
+function byLot<Item extends { readonly lotId: string }>(items: readonly Item[]): Map<string, Item[]> {
+  const groups = new Map<string, Item[]>();
+  for (const item of items) {
+    const group = groups.get(item.lotId);
+    if (group) group.push(item);
+    else groups.set(item.lotId, [item]);
+  }
+  return groups;
+}

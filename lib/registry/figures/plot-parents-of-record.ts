@@ -1,0 +1,39 @@
+import { defaultSelfingRate, type Mating, selfIncompatible, separateSexes } from "@/lib/science/crops/mating";
+import type { PlotParents } from "@/lib/science/effective-size/plot-parents";
+import type { Assumption } from "@/lib/science/outcome";
+import type { GrowOutRecord } from "./records";
+
+/** A grow-out's parents as the calculations take them, with what the crop's profile had to fill in. */
+export interface ParentsOfRecord {
+  /** null where the numbers of plants are not known */
+  readonly parents: PlotParents | null;
+  /** who mates how, which is known in any case */
+  readonly mating: Pick<PlotParents, "sexes" | "selfIncompatible" | "selfingRate">;
+  readonly assumed: readonly Assumption[];
+}
+
+/**
+ * Pollen parents are the plants standing less those rogued before pollen shed; where the sexes are separate, the males. An
+ * empty selfing rate is the crop's, nothing written of rogues is none. Nothing is known without the plants standing (the
+ * males), the seed parents and their shares.
+ */
+export function plotParentsOfRecord(growOut: GrowOutRecord, profile: Mating): ParentsOfRecord {
+  const separate = separateSexes(profile);
+  const selfingRate = growOut.selfingRate ?? defaultSelfingRate(profile);
+  const mating: ParentsOfRecord["mating"] = separate
+    ? { sexes: "separate", selfingRate }
+    : { sexes: "hermaphrodite", selfingRate, selfIncompatible: selfIncompatible(profile) };
+  const assumed: Assumption[] = [];
+  if (growOut.selfingRate === null && !separate && !selfIncompatible(profile)) {
+    const rate = Number(selfingRate.toPrecision(6));
+    assumed.push({ code: "selfing-rate-of-crop", text: `the selfing rate is the crop's usual ${rate}` });
+  }
+  const standing = separate ? growOut.malesStanding : growOut.plantsStanding;
+  const { seedParents, seedShares } = growOut;
+  if (standing === null || seedParents === null || seedShares === null) return { parents: null, mating, assumed };
+  const rogued = separate ? 0 : (growOut.roguedBeforePollen ?? 0);
+  if (!separate && growOut.roguedBeforePollen === null) {
+    assumed.push({ code: "rogues-not-recorded", text: "no plant was rogued before pollen shed" });
+  }
+  return { parents: { ...mating, pollenParents: standing - rogued, seedParents, seedShares }, mating, assumed };
+}

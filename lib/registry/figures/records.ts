@@ -1,0 +1,73 @@
+import type { LotKind } from "@/lib/schemas/notebook/kinds";
+import type { Mating } from "@/lib/science/crops/mating";
+import type { CivilDay } from "@/lib/science/dates/civil-day";
+import type { BookedEntry } from "../ledger/balance";
+
+/** What the figures of lots are worked out from. Ids are of any kind, unique among their own. */
+export interface FigureRecords {
+  readonly varieties: readonly VarietyRecord[];
+  readonly lots: readonly LotRecord[];
+  /** those that gave a lot, at least */
+  readonly growOuts: readonly GrowOutRecord[];
+}
+
+export interface VarietyRecord {
+  readonly id: string;
+  readonly name: string;
+  /** of its crop */
+  readonly profile: Mating;
+  /** kept by division: no lineage figures */
+  readonly clonal: boolean;
+}
+
+/** A parent lot; share 0..1 of the plants or of the living seeds, null where it is not known. */
+export interface ParentRecord {
+  readonly id: string;
+  readonly share: number | null;
+}
+
+export interface LotRecord {
+  readonly id: string;
+  /** the lot number, for people */
+  readonly number: string;
+  readonly varietyId: string;
+  readonly holder: string | null;
+  readonly kind: LotKind;
+  /** of a harvest */
+  readonly growOutId: string | null;
+  /** of a blend or split */
+  readonly parents: readonly ParentRecord[];
+  /** of a founder; null: not known */
+  readonly inbreeding: number | null;
+  readonly thousandSeedGrams: number | null;
+}
+
+export interface GrowOutRecord {
+  readonly id: string;
+  readonly name: string;
+  readonly varietyId: string;
+  readonly parents: readonly ParentRecord[];
+  /** alive just before the first rogue pass */
+  readonly plantsStanding: number | null;
+  /** males among them, without rogues, where the sexes are separate */
+  readonly malesStanding: number | null;
+  readonly roguedBeforePollen: number | null;
+  readonly seedParents: number | null;
+  /** one number a seed parent, where the seed of each was kept apart */
+  readonly seedShares: "equal" | { readonly cv: number } | readonly number[] | null;
+  readonly selfingRate: number | null;
+  readonly foreignPollen: number | null;
+}
+
+export interface LedgerRecord extends BookedEntry {
+  readonly lotId: string;
+}
+
+export interface TestRecord {
+  readonly name: string;
+  readonly lotId: string;
+  /** as written */
+  readonly date: string;
+  readonly first: CivilDay;
+  readonly replicates: readonly { readonly sown: number; readonly normal: number }[];
+}
