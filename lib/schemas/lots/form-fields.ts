@@ -81,11 +81,11 @@ export const ticked = z
 /** A form's fields as an operation takes them, or one refusal for each field that is not right. */
 export function parseForm<S extends z.ZodType>(
   schema: S,
-  typed: Readonly<Record<string, string>>,
+  typed: Readonly<Record<string, unknown>>,
 ): Outcome<z.output<S>> {
   const parsed = schema.safeParse(typed);
   if (parsed.success) return accepted(parsed.data);
-  return refused(...parsed.error.issues.map((issue) => asRefusal(issue, typed)));
+  return refused(...parsed.error.issues.map(asRefusal));
 }
 
 function isEmpty(text: string | undefined): text is undefined {
@@ -104,9 +104,9 @@ function fault(context: z.RefinementCtx, each: Refusal): never {
   return z.NEVER;
 }
 
-function asRefusal(issue: z.core.$ZodIssue, typed: Readonly<Record<string, string>>): Refusal {
+function asRefusal(issue: z.core.$ZodIssue): Refusal {
   const path = issue.path.map((step) => (typeof step === "symbol" ? String(step) : step));
   const own = issue.code === "custom" ? (issue.params?.refusal as Refusal | undefined) : undefined;
   if (own) return { ...own, path };
-  return refusal("shape", path, typed[String(path[0] ?? "")], "does not fit here", issue.message);
+  return refusal("shape", path, issue.input, "does not fit here", issue.message);
 }

@@ -1,0 +1,94 @@
+import type { Database } from "@/lib/db";
+import { type LotListQuery, lotsOnPage } from "@/lib/schemas/lots/list-query";
+import { compareCodePoints } from "../figures/code-point-order";
+import { allRows } from "./all-rows";
+import { filterRows, type RenewalLines, seedOf } from "./filter-rows";
+import { findRows } from "./find-rows";
+import type { LotRow } from "./lot-row";
+import { sortRows } from "./sort-rows";
+
+/** One value that a filter can take, and how many lots have it. */
+export interface FilterChoice {
+  readonly value: string;
+  readonly words: string;
+  readonly lots: number;
+}
+
+export interface LotList {
+  /** the lots of the asked page, in the asked order */
+  readonly rows: readonly LotRow[];
+  /** lots that pass search and filters */
+  readonly found: number;
+  /** lots of the registry */
+  readonly all: number;
+  readonly page: number;
+  readonly pages: number;
+  /** nothing was written just as searched: these are the nearest */
+  readonly near: boolean;
+  /** of the found: how many hold seed, hold none, or nobody knows */
+  readonly seed: Readonly<Record<"some" | "none" | "unknown", number>>;
+  /** of the found with seed or of unknown quantity: never tested, and below the line for renewing */
+  readonly untested: number;
+  readonly below: number;
+  readonly choices: Readonly<
+    Record<"variety" | "crop" | "holder" | "status" | "kind" | "place", readonly FilterChoice[]>
+  >;
+}
+
+/** One page of the list of lots, as the address asks for it, with what stands in its filters. */
+export async function listLots(db: Database, query: LotListQuery, lines: RenewalLines): Promise<LotList> {
+  const all = await allRows(db);
+  const { rows, near } = foundRows(all, query, lines);
+  const pages = Math.max(1, Math.ceil(rows.length / lotsOnPage));
+  const page = Math.min(query.page, pages);
+  const seed = { some: 0, none: 0, unknown: 0 };
+  for (const row of rows) seed[seedOf(row)] += 1;
+  const mayHold = rows.filter((row) => seedOf(row) !== "none");
+  return {
+    rows: rows.slice((page - 1) * lotsOnPage, page * lotsOnPage),
+    found: rows.length,
+    all: all.length,
+    page,
+    pages,
+    near,
+    seed,
+    untested: mayHold.filter((row) => row.lastTest === null).length,
+    below: mayHold.filter((row) => row.lastTest !== null && row.lastTest.germination < lines.renewalPlan).length,
+    choices: choicesOf(all),
+  };
+}
+
+/** All lots that the query asks for, in its order: what an export writes. */
+export async function lotsAskedFor(db: Database, query: LotListQuery, lines: RenewalLines): Promise<readonly LotRow[]> {
+  return foundRows(await allRows(db), query, lines).rows;
+}
+
+function foundRows(all: readonly LotRow[], query: LotListQuery, lines: RenewalLines) {
+  const { rows, near } = findRows(filterRows(all, query, lines), query.filter);
+  return { rows: sortRows(rows, query.sort), near };
+}
+
+function choicesOf(rows: readonly LotRow[]): LotList["choices"] {
+  return {
+    variety: choices(rows, (row) => [[row.varietyId, row.variety]]),
+    crop: choices(rows, (row) => [[row.cropKey, row.crop]]),
+    holder: choices(rows, (row) => (row.holderId === null ? [] : [[row.holderId, row.holder ?? "a steward"]])),
+    status: choices(rows, (row) => (row.status === null ? [] : [[row.status, row.status]])),
+    kind: choices(rows, (row) => [[row.kind, row.kind]]),
+    place: choices(rows, (row) => row.places.map((place) => [place, place])),
+  };
+}
+
+function choices(rows: readonly LotRow[], of: (row: LotRow) => readonly (readonly [string, string])[]): FilterChoice[] {
+  const counts = new Map<string, { words: string; lots: number }>();
+  for (const row of rows) {
+    for (const [value, words] of of(row)) {
+      const choice = counts.get(value) ?? { words, lots: 0 };
+      choice.lots += 1;
+      counts.set(value, choice);
+    }
+  }
+  return [...counts]
+    .map(([value, choice]) => ({ value, ...choice }))
+    .sort((a, b) => compareCodePoints(a.words.toLowerCase(), b.words.toLowerCase()));
+}

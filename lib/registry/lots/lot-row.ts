@@ -1,0 +1,34 @@
+import type { LastTest } from "../figures/read-figures";
+import type { SeedCount } from "./live-seeds";
+
+/** A lot as the list shows it. Null is unknown, which is not zero. */
+export interface LotRow {
+  readonly id: string;
+  readonly number: string;
+  readonly code: string;
+  readonly kind: string;
+  readonly varietyId: string;
+  readonly variety: string;
+  readonly otherNames: readonly string[];
+  /** JSON of the chosen seed coat */
+  readonly seedCoat: string | null;
+  readonly cropKey: string;
+  readonly crop: string;
+  readonly holderId: string | null;
+  readonly holder: string | null;
+  readonly year: string | null;
+  readonly yearFirst: string | null;
+  readonly yearLast: string | null;
+  readonly status: string | null;
+  readonly treatment: string | null;
+  readonly notes: string | null;
+  readonly places: readonly string[];
+  readonly grams: number | null;
+  readonly thousandSeedGrams: number | null;
+  readonly live: SeedCount | null;
+  readonly lastTest: LastTest | null;
+  readonly diversityRetained: number | null;
+  readonly generations: number | null;
+  /** false for crops kept by division, which have no lineage figures */
+  readonly lineageFigures: boolean;
+}

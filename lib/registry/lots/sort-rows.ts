@@ -1,0 +1,50 @@
+import type { LotColumn, LotListQuery } from "@/lib/schemas/lots/list-query";
+import { dayNumber } from "@/lib/science/dates/civil-day";
+import { compareCodePoints } from "../figures/code-point-order";
+import type { LotRow } from "./lot-row";
+
+type Key = string | number | null;
+
+/**
+ * The rows by one column, else by variety; what is not known stands last, up or down. Texts are in code-point order, so that both databases and the
+ * browser agree; a year that is a span stands at its middle. Equal rows stand by their numbers.
+ */
+export function sortRows(rows: readonly LotRow[], by: LotListQuery["sort"]): LotRow[] {
+  const keyOf = keys[by?.key ?? "variety"];
+  const down = by?.down ?? false;
+  return rows
+    .map((row) => ({ row, key: keyOf(row) }))
+    .sort((a, b) => byKey(a.key, b.key, down) || compareCodePoints(a.row.number, b.row.number))
+    .map(({ row }) => row);
+}
+
+const keys: Record<LotColumn, (row: LotRow) => Key> = {
+  number: (row) => row.number,
+  variety: (row) => row.variety.toLowerCase(),
+  crop: (row) => row.crop.toLowerCase(),
+  holder: (row) => row.holder?.toLowerCase() ?? null,
+  year: (row) => middleDay(row.yearFirst, row.yearLast),
+  grams: (row) => row.grams,
+  live: (row) => (row.live === null ? null : (row.live.value ?? (row.live.low + row.live.high) / 2)),
+  test: (row) => row.lastTest?.germination ?? null,
+  diversity: (row) => row.diversityRetained,
+  generations: (row) => row.generations,
+  status: (row) => row.status,
+  places: (row) => row.places[0]?.toLowerCase() ?? null,
+  kind: (row) => row.kind,
+  code: (row) => row.code,
+  notes: (row) => row.notes?.toLowerCase() ?? null,
+};
+
+function middleDay(first: string | null, last: string | null): number | null {
+  return first === null || last === null ? null : (dayNumber(first) + dayNumber(last)) / 2;
+}
+
+function byKey(left: Key, right: Key, down: boolean): number {
+  if (left === null || right === null) return left === right ? 0 : left === null ? 1 : -1;
+  const order =
+    typeof left === "string" && typeof right === "string"
+      ? compareCodePoints(left, right)
+      : Number(left) - Number(right);
+  return down ? -order : order;
+}

@@ -1,0 +1,108 @@
+import { expect, test } from "vitest";
+import { filterRows } from "@/lib/registry/lots/filter-rows";
+import { findRows } from "@/lib/registry/lots/find-rows";
+import type { LotRow } from "@/lib/registry/lots/lot-row";
+import { sortRows } from "@/lib/registry/lots/sort-rows";
+import { LotListQuerySchema } from "@/lib/schemas/lots/list-query";
+
+const row = (number: string, more: Partial<LotRow> = {}): LotRow => ({
+  id: number,
+  number,
+  code: "",
+  kind: "founder",
+  varietyId: "v",
+  variety: "Hamble Long",
+  otherNames: [],
+  seedCoat: null,
+  cropKey: "bean-broad",
+  crop: "Bean, broad",
+  holderId: null,
+  holder: null,
+  year: null,
+  yearFirst: null,
+  yearLast: null,
+  status: null,
+  treatment: null,
+  notes: null,
+  places: [],
+  grams: null,
+  thousandSeedGrams: null,
+  live: null,
+  lastTest: null,
+  diversityRetained: null,
+  generations: null,
+  lineageFigures: true,
+  ...more,
+});
+
+const tested = (germination: number) => ({
+  testId: "t",
+  test: "T",
+  date: "2026",
+  germination,
+  low: 0,
+  high: 1,
+  sown: 50,
+  normal: germination * 50,
+});
+
+const numbers = (rows: readonly LotRow[]) => rows.map((each) => each.number);
+const ask = (query: Record<string, string>) => LotListQuerySchema.parse(query);
+const lines = { renewalPlan: 0.7, renewalUrgent: 0.5 };
+
+test("words of a search are found begun and in any order, in names, numbers, holders and notes", () => {
+  const rows = [
+    row("Q 1", { variety: "Purple Long Podder" }),
+    row("Q 2", { otherNames: ["Podded Purple"] }),
+    row("Q 3", { notes: "purple pods, from Ansel" }),
+    row("Q 4", { variety: "Purple Dell" }),
+    row("Q 5", { holder: "Zoë Märkel" }),
+  ];
+  expect(numbers(findRows(rows, "purp pod").rows)).toEqual(["Q 1", "Q 2", "Q 3"]);
+  expect(numbers(findRows(rows, " q 4").rows)).toEqual(["Q 4"]);
+  expect(numbers(findRows(rows, "zoe markel").rows)).toEqual(["Q 5"]);
+  expect(findRows(rows, "  ").rows).toHaveLength(5);
+});
+
+test("a slip is forgiven only where nothing is written just so, and said", () => {
+  const rows = [row("Q 1", { variety: "Purple Dell" }), row("Q 2", { variety: "Amber Dell" })];
+  expect(findRows(rows, "purlpe")).toMatchObject({ near: true, rows: [{ number: "Q 1" }] });
+  expect(findRows(rows, "dell")).toMatchObject({ near: false });
+  expect(findRows(rows, "xq")).toEqual({ near: false, rows: [] });
+});
+
+test("filters join; what is not known can be asked for", () => {
+  const rows = [
+    row("1", { status: "hold", grams: 0, lastTest: tested(0.4), places: ["Loft"] }),
+    row("2", { status: "usable", grams: 20, lastTest: tested(0.6), holderId: "s" }),
+    row("3", { grams: 20, lastTest: tested(0.7) }),
+    row("4"),
+  ];
+  const found = (query: Record<string, string>) => numbers(filterRows(rows, ask(query), lines));
+  expect(found({ seed: "some" })).toEqual(["2", "3"]);
+  expect(found({ seed: "none" })).toEqual(["1"]);
+  expect(found({ seed: "unknown" })).toEqual(["4"]);
+  expect(found({ test: "below" })).toEqual(["1", "2"]);
+  expect(found({ test: "urgent" })).toEqual(["1"]);
+  expect(found({ test: "above" })).toEqual(["3"]);
+  expect(found({ test: "never" })).toEqual(["4"]);
+  expect(found({ status: "unknown" })).toEqual(["3", "4"]);
+  expect(found({ holder: "s", seed: "some" })).toEqual(["2"]);
+  expect(found({ holder: "unknown", place: "unknown" })).toEqual(["3", "4"]);
+});
+
+test("what is not known stands last, up or down", () => {
+  const rows = [row("a", { grams: 3 }), row("b"), row("c", { grams: 20 })];
+  expect(numbers(sortRows(rows, { key: "grams", down: false }))).toEqual(["a", "c", "b"]);
+  expect(numbers(sortRows(rows, { key: "grams", down: true }))).toEqual(["c", "a", "b"]);
+});
+
+test("lot numbers stand in code-point order, a year that is a span at its middle", () => {
+  const rows = [
+    row("b 2", { year: "198X", yearFirst: "1980-01-01", yearLast: "1989-12-31" }),
+    row("B 10", { year: "1984", yearFirst: "1984-01-01", yearLast: "1984-12-31" }),
+    row("a", { year: "1986", yearFirst: "1986-01-01", yearLast: "1986-12-31" }),
+  ];
+  expect(numbers(sortRows(rows, { key: "number", down: false }))).toEqual(["B 10", "a", "b 2"]);
+  expect(numbers(sortRows(rows, { key: "year", down: false }))).toEqual(["B 10", "b 2", "a"]);
+});
