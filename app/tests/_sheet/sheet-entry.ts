@@ -1,7 +1,7 @@
 import { type CountKind, countKinds } from "@/lib/schemas/germination-test/counts";
 import { countsAgainstSown } from "@/lib/schemas/germination-test/counts-against-sown";
 import type { Path } from "@/lib/science/outcome";
-import { cellKey, dayTexts, replicateCount, type Sheet, textAt, wholeNumberTyped } from "./sheet";
+import { cellKey, dayTexts, replicateCount, type Sheet, textAt, unknownDay, wholeNumberTyped } from "./sheet";
 
 /** Counts of an earlier day that stand already, by replicate. */
 export interface StandingDay {
@@ -13,9 +13,7 @@ export interface StandingDay {
   readonly dead: number | null;
 }
 
-export interface EntryCount extends StandingDay {
-  readonly day: number;
-}
+export type EntryCount = StandingDay;
 
 export interface EntryReplicate {
   readonly name: string;
@@ -42,9 +40,13 @@ export interface SheetReading {
  */
 export function readSheet(sheet: Sheet, standing: readonly (readonly StandingDay[])[] = []): SheetReading {
   const faults: SheetFault[] = [];
-  const days = dayTexts(sheet).map((text) => (/^\d{1,3}(?:\.\d)?$/.test(text) ? Number(text) : null));
+  const days = dayTexts(sheet).map(dayTyped);
   dayTexts(sheet).forEach((text, index) => {
-    if (days[index] === null) faults.push({ key: "days", sentence: `“${text}” is not a day: write days as 5, 10.` });
+    if (days[index] === null)
+      faults.push({
+        key: "days",
+        sentence: `“${text}” is not a day: write days as 5, 10, or ? where nobody wrote it down.`,
+      });
   });
   const daysOfCounts: number[][] = [];
   const replicates = Array.from({ length: replicateCount(sheet) }, (_, replicate): EntryReplicate => {
@@ -73,13 +75,27 @@ export function readSheet(sheet: Sheet, standing: readonly (readonly StandingDay
   return { replicates, faults, cellAt: (path) => cellOfPath(path, daysOfCounts) };
 }
 
-function countOf(sheet: Sheet, index: number, replicate: number, day: number, faults: SheetFault[]): EntryCount | null {
+type DayTyped = number | "unknown";
+
+/** A day as typed; null where it cannot be read. */
+function dayTyped(text: string): DayTyped | null {
+  if (text === unknownDay) return "unknown";
+  return /^\d{1,3}(?:\.\d)?$/.test(text) ? Number(text) : null;
+}
+
+function countOf(
+  sheet: Sheet,
+  index: number,
+  replicate: number,
+  day: DayTyped,
+  faults: SheetFault[],
+): EntryCount | null {
   const typed = (kind: CountKind) => (sheet.cells[cellKey(index, kind, replicate)] ?? "").trim();
   if (countKinds.every((kind) => typed(kind) === "")) return null;
   const values = countKinds.map((kind): [CountKind, number | null] => {
     const text = typed(kind);
     const value = wholeNumberTyped(text);
-    const where = `Replicate ${replicate + 1}, day ${day}`;
+    const where = `Replicate ${replicate + 1}${day === "unknown" ? "" : `, day ${day}`}`;
     if (text !== "" && value === null)
       faults.push({ key: cellKey(index, kind, replicate), sentence: `${where}: “${text}” is not a count.` });
     if (text === "" && kind === "normal")
@@ -90,7 +106,7 @@ function countOf(sheet: Sheet, index: number, replicate: number, day: number, fa
     return [kind, value];
   });
   const { normal, ...others } = Object.fromEntries(values) as Record<CountKind, number | null>;
-  return { day, normal: normal ?? 0, ...others };
+  return { day: day === "unknown" ? null : day, normal: normal ?? 0, ...others };
 }
 
 function cellOfPath(path: Path, daysOfCounts: readonly (readonly number[])[]): string | null {

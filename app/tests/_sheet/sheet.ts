@@ -21,6 +21,8 @@ export interface SheetRow {
 }
 
 export const mostReplicates = 40;
+/** What is typed for a day that nobody wrote down. */
+export const unknownDay = "?";
 
 export function cellKey(day: number, kind: CountKind, replicate: number): string {
   return `${day}|${kind}|${replicate}`;

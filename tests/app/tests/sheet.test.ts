@@ -70,3 +70,11 @@ describe("the counting sheet", () => {
     expect(read.cellAt(["on"])).toBeNull();
   });
 });
+
+describe("a day that nobody wrote down", () => {
+  it("is typed as ? and stays unknown", () => {
+    const sheet = withText({ ...empty, days: "?", replicates: "1", each: "20" }, { day: 0, kind: "normal" }, 0, "18");
+    const read = readSheet(sheet);
+    expect([read.faults, read.replicates[0]?.counts[0]?.day]).toEqual([[], null]);
+  });
+});

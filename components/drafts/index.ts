@@ -1,0 +1,2 @@
+export { DraftLine } from "./draft-line";
+export { useDraft } from "./use-draft";
