@@ -3,6 +3,10 @@ import type { Metadata, Viewport } from "next";
 import { cookies } from "next/headers";
 import type { ReactNode } from "react";
 import { Frame, groundCookie, groundOf } from "@/components/frame";
+import { Button } from "@/components/ui";
+import { demonstrationCookie } from "./_session/current";
+import { endDemonstration } from "./_session/demonstration";
+import { Zone } from "./_session/zone";
 import { faces } from "./fonts/faces";
 
 export const metadata: Metadata = {
@@ -13,11 +17,21 @@ export const metadata: Metadata = {
 export const viewport: Viewport = { width: "device-width", initialScale: 1, colorScheme: "light dark" };
 
 export default async function Layout({ children }: { children: ReactNode }) {
-  const ground = groundOf((await cookies()).get(groundCookie)?.value);
+  const jar = await cookies();
+  const ground = groundOf(jar.get(groundCookie)?.value);
+  const ends =
+    jar.get(demonstrationCookie)?.value === "yes" ? (
+      <form action={endDemonstration}>
+        <Button type="submit">End it, and remove it</Button>
+      </form>
+    ) : undefined;
   return (
     <html lang="en" data-ground={ground} className={faces}>
       <body>
-        <Frame ground={ground}>{children}</Frame>
+        <Zone />
+        <Frame ground={ground} demonstration={ends}>
+          {children}
+        </Frame>
       </body>
     </html>
   );

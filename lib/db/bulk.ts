@@ -9,11 +9,20 @@ type Row = Readonly<Record<string, unknown>>;
  * Inserts many rows through the Prisma connection, 500 a statement, from one JSON argument. Columns that a row leaves out take the
  * table's default. Values are text, finite numbers, booleans or null.
  */
-export async function insertRows(tx: Transaction, engine: Engine, table: string, rows: readonly Row[]): Promise<void> {
+export async function insertRows(
+  tx: Transaction,
+  engine: Engine,
+  table: string,
+  rows: readonly Row[],
+  onInserted: (count: number) => void = () => {},
+): Promise<void> {
+  let inserted = 0;
   for (const [columns, alike] of byColumns(rows)) {
     for (let start = 0; start < alike.length; start += rowsAtOnce) {
       const chunk = JSON.stringify(alike.slice(start, start + rowsAtOnce));
       await tx.$executeRawUnsafe(insertion(engine, table, columns), chunk);
+      inserted += Math.min(rowsAtOnce, alike.length - start);
+      onInserted(inserted);
     }
   }
 }

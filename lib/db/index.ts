@@ -1,5 +1,12 @@
 export { insertRows } from "./bulk";
 export { checkConstraints, lockWrites, type Reference, references } from "./catalogue";
 export { type Client, type Database, type OpenOptions, openDatabase, type Prisma, type Transaction } from "./client";
-export { dataFolder, demonstrationLocation, type Engine, type Location, registryLocation } from "./location";
+export {
+  dataFolder,
+  demonstrationLocation,
+  type Engine,
+  type Location,
+  registryLocation,
+  removeDatabase,
+} from "./location";
 export { MigrationRefused, migrate } from "./migrate";

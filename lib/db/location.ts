@@ -1,3 +1,4 @@
+import { rm } from "node:fs/promises";
 import path from "node:path";
 
 export type Engine = "sqlite" | "postgresql";
@@ -30,4 +31,11 @@ export function registryLocation(environment: NodeJS.ProcessEnv = process.env): 
 export function demonstrationLocation(environment: NodeJS.ProcessEnv = process.env): Location {
   const folder = dataFolder(environment);
   return { engine: "sqlite", url: path.join(folder, "demonstration.sqlite"), folder, demonstration: true };
+}
+
+/** Removes the demonstration's file with its log. The steward's own registry is never removed. */
+export async function removeDatabase(location: Location): Promise<void> {
+  if (!location.demonstration || location.engine !== "sqlite")
+    throw new Error("only the demonstration is ever removed");
+  for (const ending of ["", "-wal", "-shm"]) await rm(`${location.url}${ending}`, { force: true });
 }

@@ -1,4 +1,12 @@
-import { type Database, demonstrationLocation, type Location, migrate, openDatabase, registryLocation } from "@/lib/db";
+import {
+  type Database,
+  demonstrationLocation,
+  type Location,
+  migrate,
+  openDatabase,
+  registryLocation,
+  removeDatabase,
+} from "@/lib/db";
 import { fillCropList } from "./crops/fill-crop-list";
 
 // One open registry a file for the life of the process, also across reloads of the code while developing.
@@ -37,10 +45,15 @@ function opened(location: Location): Promise<Database> {
   return db;
 }
 
-/** Closes the demonstration, so that its file can be removed. */
-export async function closeDemonstration(): Promise<void> {
-  const location = demonstrationLocation();
-  const db = shelf.kinrowOpen?.get(location.url);
-  shelf.kinrowOpen?.delete(location.url);
+export async function demonstrationIsEmpty(db: Database): Promise<boolean> {
+  return (await db.read.variety.count()) === 0;
+}
+
+/** Closes the demonstration and removes its file. */
+export async function removeDemonstration(): Promise<void> {
+  const { url } = demonstrationLocation();
+  const db = shelf.kinrowOpen?.get(url);
+  shelf.kinrowOpen?.delete(url);
   await (await db)?.close();
+  await removeDatabase(demonstrationLocation());
 }

@@ -26,6 +26,9 @@ export class ChangeWriter {
     readonly revision: number,
   ) {}
 
+  /** told how many records were written so far, for the progress of a long operation */
+  onWritten: (records: number) => void = () => {};
+
   /** How many records were written so far. */
   get size(): number {
     return this.notes.length;
@@ -47,7 +50,7 @@ export class ChangeWriter {
   /** As create, for rows in any number. */
   async createAll<T extends TableName>(table: T, rows: readonly NewRowOf<T>[]): Promise<void> {
     const plain = rows as readonly ({ id: string } & Record<string, unknown>)[];
-    await insertRows(this.tx, this.engine, table, plain);
+    await insertRows(this.tx, this.engine, table, plain, (inserted) => this.onWritten(this.size + inserted));
     for (const row of plain) this.notes.push({ table, id: row.id, action: "create", before: null, after: row });
   }
 

@@ -1,0 +1,24 @@
+"use server";
+
+import { cookies } from "next/headers";
+import { redirect } from "next/navigation";
+import { ownerHere } from "@/lib/access/actor";
+import { demonstrationIsEmpty, demonstrationRegistry, removeDemonstration } from "@/lib/registry/open-registry";
+import { loadScenario } from "@/seed-scenario/load-scenario";
+
+const demonstrationCookie = "kinrow-demonstration";
+
+/** Opens the demonstration, a registry of its own beside the steward's; it is filled when it is first opened. */
+export async function startDemonstration(): Promise<void> {
+  const db = await demonstrationRegistry();
+  if (await demonstrationIsEmpty(db)) await loadScenario(db, ownerHere());
+  (await cookies()).set(demonstrationCookie, "yes", { path: "/", sameSite: "lax", httpOnly: true });
+  redirect("/season");
+}
+
+/** Ends the demonstration: its file goes, and the steward's own registry stands as it was. */
+export async function endDemonstration(): Promise<void> {
+  (await cookies()).delete(demonstrationCookie);
+  await removeDemonstration();
+  redirect("/");
+}

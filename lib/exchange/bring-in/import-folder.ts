@@ -1,0 +1,100 @@
+import type { Actor } from "@/lib/access/actor";
+import { type Performed, perform } from "@/lib/registry/change-set/perform";
+import { cropProfiles } from "@/lib/registry/crops/crop-profiles";
+import type { Client, Database, Transaction } from "@/lib/registry/handles";
+import { applyDifference } from "@/lib/registry/notebook/apply-difference";
+import { changeLines, type Tally, tallyOf, titleOf } from "@/lib/registry/notebook/describe-difference";
+import { type Difference, differenceOf, isEmpty } from "@/lib/registry/notebook/difference";
+import { applyFurther } from "@/lib/registry/notebook/further/apply-further";
+import { type FurtherDifference, furtherDifference } from "@/lib/registry/notebook/further/difference-further";
+import type { FurtherTable } from "@/lib/registry/notebook/further/further-table";
+import { readNotebook } from "@/lib/registry/notebook/read-notebook";
+import { accepted, type Outcome, type Refusal, refused } from "@/lib/science/outcome";
+import { compareFindings, type Finding } from "../notebook-folder/finding";
+import { readFurtherFiles } from "../notebook-folder/read-further-files";
+import { readNotebookFolder } from "../notebook-folder/read-notebook-folder";
+
+/** What bringing a folder in would do. With faults it would do nothing. */
+export interface FolderCheck {
+  readonly faults: readonly Finding[];
+  readonly warnings: readonly Finding[];
+  /** by kind of record; empty where there are faults */
+  readonly tally: readonly Tally[];
+  /** a sentence for each record that would change */
+  readonly changes: readonly string[];
+  /** true where the registry says all of it already */
+  readonly nothingNew: boolean;
+}
+
+type Files = ReadonlyMap<string, Uint8Array>;
+
+interface Checked extends FolderCheck {
+  readonly difference: Difference | null;
+  readonly further: readonly FurtherTable[];
+}
+
+/** Checks a folder together with what the registry has; writes nothing. */
+export async function checkFolder(db: Database, files: Files): Promise<FolderCheck> {
+  return checked(db.read, files);
+}
+
+/**
+ * Brings a folder in, whole or not at all, as one change set. It is checked again inside the transaction, so that nothing slips in
+ * between looking and writing. Refused with file, line and column where there is a fault. A folder that says nothing new leaves no trace.
+ */
+export async function importFolder(
+  db: Database,
+  actor: Actor,
+  files: Files,
+  onWritten: (records: number) => void = () => {},
+): Promise<Outcome<Performed<FolderCheck>>> {
+  const first = await checked(db.read, files);
+  if (!first.difference) return refused(...first.faults.map(asRefusal));
+  const title = `Brought in: ${titleOf(first.difference) || "further records"}`;
+  return perform(db, actor, { action: "import", kind: "import", title }, async (change, tx) => {
+    const check = await checked(tx, files);
+    if (!check.difference) return refused(...check.faults.map(asRefusal));
+    if (check.nothingNew) return accepted(check);
+    change.onWritten = onWritten;
+    await applyDifference(change, check.difference);
+    // Plots and crops that the seven files made stand now, so that the further files change them instead of making them again.
+    const applied = await applyFurther(change, await furtherDifference(tx, check.further));
+    return applied.ok ? accepted(check) : applied;
+  });
+}
+
+async function checked(db: Client | Transaction, files: Files): Promise<Checked> {
+  const existing = await readNotebook(db);
+  const reading = readNotebookFolder(files, { existing, crops: await cropProfiles(db) });
+  const further = readFurtherFiles(files);
+  const faults = [...reading.faults, ...further.faults].sort(compareFindings);
+  const warnings = [...reading.warnings, ...further.warnings].sort(compareFindings);
+  if (faults.length > 0 || !reading.notebook) {
+    return { faults, warnings, tally: [], changes: [], nothingNew: false, difference: null, further: [] };
+  }
+  const difference = differenceOf(reading.notebook, existing);
+  const more = await furtherDifference(db, further.tables);
+  return {
+    faults,
+    warnings,
+    tally: [...tallyOf(difference), ...more.map(furtherTally)],
+    changes: changeLines(difference),
+    nothingNew: isEmpty(difference) && more.every((each) => each.added.length === 0 && each.changed.length === 0),
+    difference,
+    further: further.tables,
+  };
+}
+
+function furtherTally({ spec, added, changed, same }: FurtherDifference): Tally {
+  return { noun: spec.noun, file: spec.file, added: added.length, changed: changed.length, same };
+}
+
+function asRefusal(finding: Finding): Refusal {
+  return {
+    code: finding.code,
+    path: [finding.file, finding.line ?? 0, finding.column ?? ""],
+    given: null,
+    needed: "",
+    sentence: `${finding.file}${finding.line === null ? "" : `:${finding.line}`}: ${finding.column ? `${finding.column}: ` : ""}${finding.sentence}`,
+  };
+}
