@@ -1,3 +1,5 @@
+import { compareCodePoints } from "@/lib/registry/figures/code-point-order";
+import { notebookTables, tableNames } from "@/lib/schemas/notebook/columns";
 import type { Refusal } from "@/lib/science/outcome";
 
 /** Something found while a notebook folder was read: a fault keeps it out, a warning does not. */
@@ -36,18 +38,8 @@ export class Findings {
     this.#all.push({ severity, code, file: spot.file, line: spot.line, column: spot.column ?? null, sentence });
   }
 
-  /** Sorted by file in the order given, then by line. */
-  sorted(files: readonly string[]): { faults: Finding[]; warnings: Finding[] } {
-    const place = (finding: Finding) => {
-      const known = files.indexOf(finding.file);
-      return known === -1 ? files.length : known;
-    };
-    const sorted = this.#all
-      .slice()
-      .sort(
-        (one, other) =>
-          place(one) - place(other) || compareText(one.file, other.file) || (one.line ?? 0) - (other.line ?? 0),
-      );
+  sorted(): { faults: Finding[]; warnings: Finding[] } {
+    const sorted = this.#all.slice().sort(compareFindings);
     return {
       faults: sorted.filter(({ severity }) => severity === "fault"),
       warnings: sorted.filter(({ severity }) => severity === "warning"),
@@ -55,8 +47,20 @@ export class Findings {
   }
 }
 
-function compareText(one: string, other: string): number {
-  return one < other ? -1 : one > other ? 1 : 0;
+const files: readonly string[] = tableNames.map((table) => notebookTables[table].file);
+
+/** Order by file, the seven first in the order in which they build on one another, then by line. */
+export function compareFindings(one: Finding, other: Finding): number {
+  return (
+    placeOf(one.file) - placeOf(other.file) ||
+    compareCodePoints(one.file, other.file) ||
+    (one.line ?? 0) - (other.line ?? 0)
+  );
+}
+
+function placeOf(file: string): number {
+  const place = files.indexOf(file);
+  return place === -1 ? files.length : place;
 }
 
 const LONGEST_LINE = 400;

@@ -21,7 +21,7 @@ export function joinLines<Table extends LineTable>(
     return drafts.rows.map((draft) => ({ cells: draft.cells, extra: draft.extra, draft, record: null }));
   }
   const columns = Object.keys(notebookTables[table].columns).filter((column) => drafts.present.has(column));
-  const others = [...drafts.present].filter((column) => !(column in notebookTables[table].columns)).sort();
+  const others = [...drafts.present].filter((column) => !Object.hasOwn(notebookTables[table].columns, column)).sort();
   const keyOf = (row: Pick<RowOf<Table>, "extra"> & { readonly cells: object }) => lineKey(row, columns, others);
 
   const waiting = new Map<string, DraftTable<Table>["rows"]>();

@@ -11,7 +11,7 @@ import { checkLots } from "./check-lots";
 import { checkPlants } from "./check-plants";
 import { checkTests } from "./check-tests";
 import { CropBook } from "./crop-book";
-import { absentTable, type DraftNotebook, type DraftTable, notebookFiles } from "./draft";
+import { absentTable, type DraftNotebook, type DraftTable } from "./draft";
 import { type Entry, layOver, type NamedEntries, nameEntries } from "./entries";
 import { type Finding, Findings } from "./finding";
 import { joinLines } from "./join-lines";
@@ -68,7 +68,7 @@ export function readNotebookFolder(
   const balances = checkLedger(check);
   checkLineage(check, seed);
   warnImplausible(check, balances);
-  const { faults, warnings } = findings.sorted(notebookFiles);
+  const { faults, warnings } = findings.sorted();
   return { faults, warnings, notebook: faults.length > 0 ? null : asNotebook(check) };
 }
 

@@ -5,8 +5,16 @@ import { type Outcome, refusal } from "@/lib/science/outcome";
 import { decodeText } from "./decode-text";
 import { type DraftRow, type DraftRowOf, type DraftTable, unreadTable } from "./draft";
 import type { Findings } from "./finding";
-import { columnsOf, delimiterOf, type Header, isScore, readHeader } from "./read-header";
-import { type CsvRecord, type Delimiter, splitRecords } from "./split-records";
+import { columnsOf, isScore, readHeader } from "./read-header";
+import { type CsvRecord, splitRecords } from "./split-records";
+import {
+  type ColumnPlaces,
+  checkWidth,
+  decimalMarkOf,
+  delimiterIn,
+  OPEN_QUOTE,
+  semicolonSentence,
+} from "./table-shape";
 
 const NOTHING_MORE: Readonly<Record<string, string>> = Object.freeze({});
 
@@ -24,9 +32,9 @@ export function readTable<Table extends TableName>(
   }
   const { text, notice } = decoded.value;
   if (notice) findings.warn({ file, line: null }, notice.code, notice.sentence);
-  const delimiter = delimiterOf(text, table);
+  const delimiter = delimiterIn(text, (name) => Object.hasOwn(columnsOf(table), name));
   const { records, broken } = splitRecords(text, delimiter);
-  for (const line of broken) findings.fault({ file, line }, openQuote);
+  for (const line of broken) findings.fault({ file, line }, OPEN_QUOTE);
   const [first, ...rest] = records;
   if (first === undefined) {
     const empty = refusal(
@@ -39,7 +47,7 @@ export function readTable<Table extends TableName>(
     if (broken.length === 0) findings.fault({ file, line: null }, empty);
     return unreadTable();
   }
-  const mark = decimalMark(rest, delimiter);
+  const mark = decimalMarkOf(rest, delimiter);
   if (delimiter === ";") findings.warn({ file, line: null }, "read-semicolons", semicolonSentence(mark));
   const header = readHeader(table, first, findings);
   const reader = rowReader(table, header, mark, findings);
@@ -48,35 +56,17 @@ export function readTable<Table extends TableName>(
   return { rows, present: new Set(header.positions.keys()), complete };
 }
 
-const openQuote = refusal(
-  "quote-open",
-  [],
-  "a quote mark",
-  "stands here that does not close where its cell ends",
-  'close it, and write a quote mark inside a cell as ""',
-);
-
-function semicolonSentence(mark: DecimalMark): string {
-  return `is parted by semicolons${mark === "," ? ", with decimal commas" : ""}; it was read so`;
-}
-
-/** A table parted by semicolons writes decimal commas if any cell does. */
-function decimalMark(records: readonly CsvRecord[], delimiter: Delimiter): DecimalMark {
-  const writesComma = (cell: string) => /^\s*-?\d*,\d+\s*$/.test(cell);
-  return delimiter === ";" && records.some(({ cells }) => cells.some(writesComma)) ? "," : ".";
-}
-
 class ReadRow implements DraftRow<Record<string, unknown>> {
   readonly cells: Record<string, unknown> = {};
   readonly faulty = new Set<string>();
   extra = NOTHING_MORE;
   readonly #record: CsvRecord;
-  readonly #header: Header;
+  readonly #header: ColumnPlaces;
 
   constructor(
     readonly file: string,
     record: CsvRecord,
-    header: Header,
+    header: ColumnPlaces,
   ) {
     this.#record = record;
     this.#header = header;
@@ -92,19 +82,19 @@ class ReadRow implements DraftRow<Record<string, unknown>> {
   }
 }
 
-function rowReader<Table extends TableName>(table: Table, header: Header, mark: DecimalMark, findings: Findings) {
+function rowReader<Table extends TableName>(table: Table, header: ColumnPlaces, mark: DecimalMark, findings: Findings) {
   const { file } = notebookTables[table];
   const columns = Object.entries(columnsOf(table)).map(([name, column]) => ({
     name,
     column,
     read: remembered(column),
   }));
-  const others = [...header.positions.keys()].filter((name) => !(name in columnsOf(table)));
+  const others = [...header.positions.keys()].filter((name) => !Object.hasOwn(columnsOf(table), name));
 
   return (record: CsvRecord, width: number): DraftRowOf<Table> => {
     const row = new ReadRow(file, record, header);
     const spot = { file, line: record.line };
-    const trusted = checkWidth(record, width, header, spot, findings);
+    const trusted = checkWidth(record, width, header.unnamed, spot, findings);
     for (const [place, { name, column, read }] of columns.entries()) {
       const text = row.written(name);
       row.cells[name] = null;
@@ -152,30 +142,4 @@ function remembered(column: Column<unknown>): Column<unknown>["read"] {
 
 function missing(column: string) {
   return refusal("cell-empty", [], "", "stands here", `every line needs ${column}`);
-}
-
-/** False where the cells may stand under the wrong columns: a comma too many (`1,063.2`) shifts all that follow. */
-function checkWidth(
-  { cells }: CsvRecord,
-  width: number,
-  header: Header,
-  spot: { file: string; line: number },
-  findings: Findings,
-): boolean {
-  if (cells.length > width) {
-    const wrong = `cells stand here under ${width} columns`;
-    const needed = "put a cell with a comma or a line break between quote marks";
-    findings.fault(spot, refusal("row-too-long", [], cells.length, wrong, needed));
-    return false;
-  }
-  if (cells.length < width) {
-    const sentence = `has ${cells.length} cells where the header has ${width}; the missing ones were read as empty`;
-    findings.warn(spot, "row-short", sentence);
-  }
-  for (const position of header.unnamed) {
-    if ((cells[position] ?? "").trim() === "") continue;
-    const needed = "give its column a name";
-    findings.fault(spot, refusal("column-unnamed", [], cells[position], "stands under no name", needed));
-  }
-  return true;
 }
