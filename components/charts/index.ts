@@ -1,0 +1,2 @@
+export { OverYears } from "./over-years";
+export type { YearPoint, YearSeries } from "./points";
