@@ -1,0 +1,54 @@
+import type { Count } from "./reading";
+import { type Token, tokenise, wordsOf } from "./tokens";
+
+/** A line cut in tokens, with what the years in it may lean on. */
+export interface Line {
+  readonly text: string;
+  readonly tokens: readonly Token[];
+  /** the latest year that two digits can mean; null = 29 for 2029, as spreadsheets read them */
+  readonly thisYear: number | null;
+  /** of the nearest earlier line that has an exact year */
+  readonly previousYear: number | null;
+}
+
+/** A reader gives where it stopped (token number, not included) and what it read. */
+export type Read<Value> = { readonly end: number } & Value;
+
+export function lineOf(text: string, thisYear: number | null, previousYear: number | null): Line {
+  return { text, tokens: tokenise(text), thisYear, previousYear };
+}
+
+export function low(line: Line, at: number): string {
+  return line.tokens[at]?.low ?? "";
+}
+
+export function words(line: Line, from: number, to: number): string {
+  return wordsOf(line.text, line.tokens, from, to);
+}
+
+export const NOTHING_SAID: Omit<Count, "words"> = { value: null, low: null, high: null, approximate: false };
+
+/** Words after which a bare number has ended: "kept 12 and gave..." has, "kept 12 chickens" has not. */
+const CLOSERS = new Set(
+  (
+    "and but then so yet of off from in into before after by on onto at out with without under over only again last this that " +
+    "when since until till as because while though although still now already altogether together too or also just later"
+  ).split(" "),
+);
+
+/** Whether what was read can end before token `at`: at the end, a mark, or a word that begins something new. */
+export function isClosed(line: Line, at: number): boolean {
+  const token = line.tokens[at];
+  if (token === undefined) return true;
+  if (token.kind === "mark") return !["%", "/", "°", "£", "$", "€"].includes(token.text);
+  return CLOSERS.has(token.low);
+}
+
+/** Where the first of these phrases that stands at token `at` ends, or null. Longer phrases come first in the list. */
+export function phraseEnd(line: Line, at: number, phrases: readonly string[]): number | null {
+  for (const phrase of phrases) {
+    const parts = phrase.split(" ");
+    if (parts.every((part, index) => low(line, at + index) === part)) return at + parts.length;
+  }
+  return null;
+}

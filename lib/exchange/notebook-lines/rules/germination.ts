@@ -1,0 +1,98 @@
+import type { Found } from "../pattern";
+import type { Count, FactOf } from "../reading";
+import { doubtful, likely, type Reading, rule, sure } from "./rule";
+
+type Germination = FactOf<"germination">["value"];
+
+const TESTED = /\b(?:test|tested|paper|towel|germination|germ|sprouted|chitted|saucer|blotter)\b|%/i;
+
+function germination(
+  found: Found,
+  value: Partial<Germination>,
+): { readonly kind: "germination"; readonly value: Germination } {
+  const days = found.count("days")?.value ?? null;
+  const where = TESTED.test(found.words) ? "test" : "came-up";
+  return {
+    kind: "germination",
+    value: { up: null, of: null, percent: null, how: null, where, days, lot: found.lot(), ...value },
+  };
+}
+
+const ofMany = (found: Found): Reading | null => {
+  const [up, of] = [found.count("up"), found.count("of")];
+  if (up === null || of === null || !isPart(up, of)) return null;
+  return sure(germination(found, { up, of }));
+};
+
+/** "18/20" with nothing beside it: a test, unless both numbers could be a day and a month. */
+const written = (found: Found): Reading | null => {
+  const [up, of] = [found.count("up"), found.count("of")];
+  if (up?.value === null || up === null || of === null || of.value === null || !isPart(up, of)) return null;
+  const fact = germination(found, { up, of, where: "test" });
+  // a half or three quarters of a thing, and days of a month, are written alike
+  if (of.value <= 4) return null;
+  return of.value <= 12 || (of.value <= 31 && up.value <= 12) ? doubtful(fact) : likely(fact);
+};
+
+const percent = (found: Found): Reading | null => {
+  const count = found.count();
+  if (count === null || (count.high ?? 0) > 100) return null;
+  return sure(germination(found, { percent: count }));
+};
+
+const bad = (found: Found): Reading => sure(germination(found, { how: "badly" }));
+const well = (found: Found): Reading => sure(germination(found, { how: "well" }));
+const nothing = (found: Found): Reading => sure(germination(found, { how: "none" }));
+
+const share = (found: Found): Reading | null => {
+  const part = found.share();
+  if (part === null) return null;
+  const value = part * 100;
+  const said: Count = { words: found.words, value, low: value, high: value, approximate: true };
+  return sure(germination(found, { percent: said }));
+};
+
+/** How the seed came up: "18 of 20 came up", "18/20", "90 %", "half came up", "came up badly", "tested 50, 41 up after 8 days". */
+export const germinationRule = rule("germination", [
+  [
+    "(only|just)? {count:up} (of|out of|in|from|/) (the)? {count:of} (<seeds>|sown)? <up> (<after> {count:days} days)?",
+    ofMany,
+  ],
+  [
+    "(tested|test|germination|germination test|germ test|on paper|on a towel|on wet paper|tried) (:|,|-|was|at|gave)? (only|just)? {count:up} (of|out of|in|from|/) {count:of} <up>? (<after> {count:days} days)?",
+    ofMany,
+  ],
+  [
+    "(tested|put|tried|set) {count:of} (<seeds>)? (on paper|on wet paper|on a towel|in a towel|in a pot|on a saucer)? (,|:|;|and|-)? (only|just)? {count:up} <up> (<after> {count:days} days)?",
+    ofMany,
+  ],
+  ["{count:up} / {count:of}", written],
+  ["(only|just)? {count} (%|percent|per cent|pct) (germination|germ|up|came up|germinated|sprouted|good)?", percent],
+  [
+    "(germination|germ|germinated|tested|test|tested at|came up) (:|was|at|about|gave|still)? {count} (%|percent|per cent|pct)",
+    percent,
+  ],
+  ["(it|they|seed|the seed)? (came up|came|germinated|sprouted|emerged|started) <badly>", bad],
+  ["(it|they|seed|the seed)? (came up|germinated|sprouted|emerged|started) <well>", well],
+  ["(only)? (a)? <poor> (germination|emergence|come up|coming up|take)", bad],
+  ["(a)? <good> (germination|emergence)", well],
+  ["(germination|emergence) (was)? (very)? (poor|bad|patchy|low|slow|thin|badly)", bad],
+  ["(germination|emergence) (was)? (very)? (good|fine|excellent|high)", well],
+  ["(hardly any|hardly anything|very few|few|not many|only a few) (of them)? (came up|germinated|sprouted)", bad],
+  [
+    "(nearly all|almost all|all|most|every one) (of it|of them|the seed|the seeds)? (came up|germinated|sprouted)",
+    well,
+  ],
+  ["(none|nothing|not one|not a single one|no seed) (of it|of them)? (came up|germinated|sprouted) (at all)?", nothing],
+  [
+    "(about|only|barely|just|nearly|over)? {share} (of it|of them|of the seed|of the seeds)? (came up|germinated|sprouted|up)",
+    share,
+  ],
+]);
+
+function isPart(up: Count, of: Count): boolean {
+  const [most, whole] = [up.value ?? up.high, of.value ?? of.high];
+  return (
+    most !== null && whole !== null && whole > 0 && most <= whole && Number.isInteger(most) && Number.isInteger(whole)
+  );
+}

@@ -1,0 +1,92 @@
+import { NOTHING_SAID } from "../line";
+import type { Found } from "../pattern";
+import type { Amount } from "../reading";
+import { doubtful, likely, type Reading, rule, sure } from "./rule";
+
+type Kind = "harvested" | "amount" | "on-hand";
+
+const taken =
+  (kind: Kind, read: typeof sure) =>
+  (found: Found): Reading | null => {
+    const amount = found.amount();
+    return amount === null ? null : read({ kind, value: { amount } });
+  };
+
+/** A weight or a count of seed; a bare one ("300 g") doesn't say whether it was sown, saved or found in the jar. */
+export const harvestRule = rule("harvested", [
+  [
+    "(<got>|have|had) (only|just|in all|altogether)? {amount} (in all|altogether|in the end|clean|cleaned|dry|of it|of them)?",
+    taken("harvested", sure),
+  ],
+  ["(gave|gave me|gave us) (only|just)? {amount} $", taken("harvested", likely)],
+  ["(a)? (harvest|yield|crop) (of|was|:) {amount}", taken("harvested", sure)],
+  [
+    "{amount} (harvested|threshed|cleaned|saved|gathered|in the end|in all|altogether|from the lot)",
+    taken("harvested", sure),
+  ],
+  [
+    "(a)? (good|poor|fair|fine|heavy|thin|small|big|tiny|bumper|light|bad) (harvest|crop|yield) (of seed)?",
+    (found) => sure({ kind: "harvested", value: { amount: wordsOnly(found.words) } }),
+  ],
+  [
+    "(very)? (little|not much|plenty of|lots of|enough) seed $",
+    (found) => likely({ kind: "harvested", value: { amount: wordsOnly(found.words) } }),
+  ],
+  ["(only|just)? {amount} $", taken("amount", doubtful)],
+]);
+
+function wordsOnly(words: string): Amount {
+  return { ...NOTHING_SAID, words, unit: null, givenUnit: null, grams: null };
+}
+
+/** What is in the jar: "weighed 120 g", "120 g left", "none left", "jar empty". */
+export const onHandRule = rule("on-hand", [
+  ["(<weigh>|jar) (at|:|,|=|is)? (still|only|now|just)? {amount} (left)?", taken("on-hand", sure)],
+  [
+    "(only|just|still)? {amount} (left|left over|left in the jar|remaining|in the jar|still there|on hand)",
+    taken("on-hand", sure),
+  ],
+  ["(none|nothing|no seed) left", empty],
+  ["(the)? (jar|tin|packet) (is|was)? (empty|finished|used up)", empty],
+  ["(the)? last of it (sown|gone|used|given away)", empty],
+]);
+
+function empty(found: Found): Reading {
+  const none: Amount = {
+    words: found.words,
+    value: 0,
+    low: 0,
+    high: 0,
+    approximate: false,
+    unit: "g",
+    givenUnit: null,
+    grams: { value: 0, low: 0, high: 0 },
+  };
+  return sure({ kind: "on-hand", value: { amount: none } });
+}
+
+/** Seed thrown away: "threw away the old jar", "binned 40 g", "fed the rest to the hens". */
+export const discardedRule = rule("discarded", [
+  ["(threw away|threw out|binned|burnt|burned|composted|dumped|discarded|tipped out|got rid of) {part}", thrown],
+  ["fed {part} to {name}", thrown],
+  [
+    "(threw away|threw out|binned|burnt|burned|composted|dumped|discarded|tipped out|got rid of) (the)? (old|whole|bad|mouldy|dead)? (jar|seed|lot|tin|packet)",
+    () => sure({ kind: "discarded", value: { amount: null } }),
+  ],
+]);
+
+function thrown(found: Found): Reading {
+  return sure({ kind: "discarded", value: { amount: found.amount() } });
+}
+
+/** Seeds counted and weighed: "100 seeds weighed 31 g", "100 weigh 31 g". */
+export const seedWeightRule = rule("seed-weight", [
+  [
+    "{count} (<seeds>)? (weighed|weigh|weighs) {amount}",
+    (found) => {
+      const [seeds, grams] = [found.count()?.value ?? null, found.amount()?.grams?.value ?? null];
+      if (seeds === null || grams === null || !Number.isInteger(seeds) || seeds < 1 || grams <= 0) return null;
+      return sure({ kind: "seed-weight", value: { seeds, grams } });
+    },
+  ],
+]);

@@ -1,0 +1,82 @@
+import type { Found } from "../pattern";
+import type { FactOf } from "../reading";
+import { doubtful, likely, type Reading, rule, sure, withCount } from "./rule";
+
+type Stage = FactOf<"plants">["value"]["stage"];
+
+const at =
+  (stage: Stage, read: typeof sure) =>
+  (found: Found): Reading | null =>
+    withCount(found, (count) => read({ kind: "plants", value: { count, stage } }));
+
+/** How many plants there were: "about 40 plants", "thinned to 40", "a row of 40", "planted out 60", "38 survived". */
+export const plantsRule = rule("plants", [
+  [
+    "(grew|raised|had|with|from only|just|only)? {count} (good|healthy|strong|sound)? <plants> (standing|stood|in all|altogether|in the end|grown)?",
+    at("standing", sure),
+  ],
+  ["{count} (stood|standing|in flower|flowered|came to flower|came through to flower) $", at("standing", sure)],
+  ["{count} <plants> (in flower|flowered|came to flower)", at("standing", sure)],
+  ["(stand|block|plot|patch|bed|row|rows) of {bare}", at("standing", likely)],
+  ["(a|the|one)? (stand|block|plot|patch|bed|row|rows) of {count} <plants>", at("standing", sure)],
+  ["(grew|raised) (only|just)? {bare}", at("standing", likely)],
+  ["(planted out|set out|transplanted|pricked out|put out|bedded out) (only|just)? {bare}", at("planted", likely)],
+  [
+    "(planted out|set out|transplanted|pricked out|put out|bedded out|planted) (only|just)? {count} <plants>",
+    at("planted", sure),
+  ],
+  [
+    "(only|just)? {count} (roots|bulbs|corms|heads) (replanted|planted out|planted back|set out|overwintered|put back)",
+    at("planted", sure),
+  ],
+  [
+    "(replanted|planted out|planted back|set out|overwintered|put back) (only|just)? {count} (roots|bulbs|corms)",
+    at("planted", sure),
+  ],
+  ["planted (only|just)? {bare}", at("planted", doubtful)],
+  ["(thinned|thinned down|thinned out|singled) to {bare}", at("thinned", sure)],
+  ["(thinned|thinned down|thinned out|singled) to {count} <plants>", at("thinned", sure)],
+  [
+    "(only|just)? {count} <plants>? (survived|made it|lived|came through|pulled through|were left at the end) $",
+    at("survived", sure),
+  ],
+  ["(left|leaving) {count} (<plants>|standing|<plants> standing)", at("left", sure)],
+  ["leaving {bare}", at("left", likely)],
+  ["{count} <plants>? left standing", at("left", sure)],
+]);
+
+/** Seedlings seen: "35 came up", "50 seedlings". With "of 50" it is a germination. */
+export const emergedRule = rule("emerged", [
+  [
+    "(only|just)? {count} (<plants>|seedlings|of them)? (came up|up|emerged|showed) $",
+    (found) => withCount(found, (count) => sure({ kind: "emerged", value: { count } })),
+  ],
+  [
+    "(got|had|raised)? (only|just)? {count} (good|healthy|strong)? (seedlings|seedling) (up)?",
+    (found) => withCount(found, (count) => sure({ kind: "emerged", value: { count } })),
+  ],
+]);
+
+/** "marked 20", "tagged the best 30", "flagged two dozen plants". */
+export const flaggedRule = rule("flagged", [
+  [
+    "(marked|flagged|tagged|tied|pegged) (out)? (the)? <best>? {bare}",
+    (found) => withCount(found, (count) => sure({ kind: "flagged", value: { count } })),
+  ],
+  [
+    "(marked|flagged|tagged|tied|pegged) (out)? (the)? <best>? {count} <best>? (<plants>|ones)",
+    (found) => withCount(found, (count) => sure({ kind: "flagged", value: { count } })),
+  ],
+]);
+
+/** Grown to eat: then no seed is thought to have come of it. */
+export const purposeRule = rule("purpose", [
+  [
+    "(grown|grew|grown only|only grown|all|just)? (to eat|for eating|for the table|for the pot|for the kitchen|for food) (only|all)?",
+    () => sure({ kind: "purpose", value: { purpose: "food" } }),
+  ],
+  [
+    "(grew it|grew them|ate) (all|them all|the lot|everything) $",
+    () => likely({ kind: "purpose", value: { purpose: "food" } }),
+  ],
+]);

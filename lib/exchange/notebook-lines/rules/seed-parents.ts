@@ -1,0 +1,111 @@
+import type { Found } from "../pattern";
+import type { Counted } from "../reading";
+import { doubtful, likely, type Reading, rule, sure, withCount } from "./rule";
+
+const plants =
+  (read: typeof sure) =>
+  (found: Found): Reading | null =>
+    withCount(found, (count) =>
+      // "kept a few" names no number, but it is plants that were kept
+      read({ kind: "seed-parents", value: { count, all: false, counted: "plants", of: found.count("of") } }),
+    );
+
+/** Ears, pods and fruits are not plants: one plant may carry several. */
+const parts =
+  (counted: Counted) =>
+  (found: Found): Reading | null =>
+    withCount(found, (count) => doubtful({ kind: "seed-parents", value: { count, all: false, counted, of: null } }));
+
+const all = (found: Found): Reading => {
+  const count = found.count();
+  return sure({ kind: "seed-parents", value: { count, all: true, counted: "plants", of: null } });
+};
+
+/** How many plants gave the seed: "kept from 12", "saved from the best 9", "seed off six plants", "12 mothers", "kept all". */
+export const seedParentsRule = rule("seed-parents", [
+  ["<keep> (from|off|of) (only|just|all)? (the)? <best>? {bare}", plants(sure)],
+  ["<keep> (from|off|of) (only|just|all)? (the)? <best>? {count} <best>? (<plants>|<mothers>|of them)", plants(sure)],
+  ["(<seed>|all the seed)? (from|off) (only|just)? (the)? <best>? {count} <best>? (<plants>|<mothers>)", plants(sure)],
+  ["<seed> (from|off) (only|just)? (the)? <best>? {bare}", plants(likely)],
+  ["<choose> (only|just)? (the)? <best>? {bare}", plants(likely)],
+  ["<keep> (only|just)? (the)? <best>? {count} <best>? (<plants>|<mothers>|plants for seed)", plants(sure)],
+  ["(only|just)? {count} (<mothers>|seed bearers) (kept)?", plants(sure)],
+  ["(only|just)? {count} <plants>? (kept|saved|selected|chosen|left) for seed", plants(sure)],
+  ["<choose> {count} for seed", plants(sure)],
+  ["(only|just)? {count} <plants>? (kept|saved|selected|chosen) $", plants(sure)],
+  ["<keep> (from)? {count} (of|out of|from|/) (the|my|about)? {count:of} <plants>?", plants(sure)],
+  ["(from|seed from) {count} (of|out of) (the)? {count:of} <plants>", plants(sure)],
+  ["{count} (of|out of) (the)? {count:of} <plants>? (kept|saved|selected) (for seed)?", plants(sure)],
+  ["(<seed>)? (from|off) one single <plants>?", () => oneOnly],
+  [
+    "<keep> (from)? (all|every one|every plant|each plant|all of them|them all|all the plants|all plants|the whole row|the whole plot|everything) (for seed)? $",
+    all,
+  ],
+  ["<keep> (from|off) all {count} <plants>?", all],
+  ["all (of them)? (kept|saved) (for seed)? $", all],
+  ["(<keep>|<seed>)? (from|off) (only|just)? (the)? <best>? {count} <best>? <ears>", parts("ears")],
+  ["<choose> (only|just)? (the)? <best>? {count} <best>? <ears>", parts("ears")],
+  ["{count} <ears> (kept|saved|selected|chosen) (for seed)?", parts("ears")],
+  ["(<keep>|<seed>)? (from|off) (only|just)? (the)? <best>? {count} <best>? <heads>", parts("heads")],
+  ["<choose> (only|just)? (the)? <best>? {count} <best>? <heads>", parts("heads")],
+  ["(<keep>|<seed>)? (from|off) (only|just)? (the)? <best>? {count} <best>? <pods>", parts("pods")],
+  ["<choose> (only|just)? (the)? <best>? {count} <best>? <pods>", parts("pods")],
+  ["(<keep>|<seed>)? (from|off) (only|just)? (the)? <best>? {count} <best>? <fruits>", parts("fruits")],
+  ["<choose> (only|just)? (the)? <best>? {count} <best>? <fruits>", parts("fruits")],
+]);
+
+const oneOnly = sure({
+  kind: "seed-parents",
+  value: {
+    count: { words: "one single", value: 1, low: 1, high: 1, approximate: false },
+    all: false,
+    counted: "plants",
+    of: null,
+  },
+});
+
+/** How even the shares of the seed parents are: "same from each", "20 seeds from each", "mostly from three", "kept apart". */
+export const sharesRule = rule("shares", [
+  [
+    "(the)? (same|equal|even) (amount|number|share|shares|parts|handful|weight)? (from|of|off) (each|every one|all|every plant|each plant|each ear|every ear) (<plants>)?",
+    () => equal(null),
+  ],
+  [
+    "(the)? (same|equal) number (of seeds|of seed)? (from|of|off) (each|every) (<plants>|<ears>)?",
+    () => equal("equal seeds"),
+  ],
+  ["(the)? (same|equal) weight (of seed)? (from|of|off) (each|every) (<plants>|<ears>)?", () => equal("equal weight")],
+  ["(equal|even) (shares|parts|lots) $", () => equal(null)],
+  [
+    "(took|kept|saved)? {count} (<seeds>|of seed)? (from|of|off) (each|every) (<plants>|<ears>|<heads>|<pods>|<fruits>|one|of them)?",
+    () => equal("equal seeds"),
+  ],
+  [
+    "(took|kept|saved)? {amount} (from|of|off) (each|every) (<plants>|<ears>|<heads>|<pods>|<fruits>|one|of them)?",
+    () => equal(null),
+  ],
+  [
+    "(mostly|mainly|nearly all|almost all|most|most of it|most of the seed|chiefly) (seed)? (from|off) (just|only)? {count} (<plants>|<ears>|of them)?",
+    () => unequal,
+  ],
+  [
+    "(mostly|mainly|nearly all|almost all|most|most of it|chiefly) (seed)? (from|off) (one|a single one|the biggest|the best|a few)",
+    () => unequal,
+  ],
+  [
+    "(all)? (bulked|bulked up|bulked together|tipped together|all together in one jar|all in one jar|seed bulked) $",
+    () => likely({ kind: "shares", value: { shares: null, bulked: "all together" } }),
+  ],
+  [
+    "(kept|saved|stored|bagged) (each|them|the seed|every plant|each plant|them all)? (apart|separate|separately|plant by plant|one by one|by plant)",
+    () => sure({ kind: "shares", value: { shares: null, bulked: "kept apart" } }),
+  ],
+]);
+
+const unequal = sure({ kind: "shares", value: { shares: "unequal", bulked: null } });
+
+function equal(bulked: "equal seeds" | "equal weight" | null): Reading {
+  return bulked === null
+    ? likely({ kind: "shares", value: { shares: "equal", bulked } })
+    : sure({ kind: "shares", value: { shares: "equal", bulked } });
+}

@@ -1,0 +1,38 @@
+import { type Rule, rule } from "./rule";
+
+const aside = () => ({ fact: null, certainty: "sure" }) as const;
+
+/** Numbers that are none of the seed's: they are kept as words, and no other rule may read into them. */
+export const setAsideRule: Rule = rule("set-aside", [
+  [
+    "(house|no|number|nr|page|row|rows|bed|beds|plot|strip|field|block|box|shelf|drawer|line|jar|tin|bag|packet|lot|tray|pot|terrace|column|stake|label|peg|rank|room|flat|day|week|about|aged|age) (no|number|nr)? (.)? {count}",
+    aside,
+  ],
+  [
+    "(paid|cost|costs|costing|price|worth|charged|fee|sold for|bought for) (me|us|him|her|about|only|just)? (£|$|€)? {count} (pounds|pound|shillings|shilling|pence|p|crowns|euros|euro|dollars|dollar|cents|guineas|marks|francs|each)?",
+    aside,
+  ],
+  ["(£|$|€) {count}", aside],
+  ["{count} (£|€|$|shillings|shilling|pence|crowns|euros|euro|dollars|cents|guineas|francs)", aside],
+  [
+    "(for|at)? {count} (miles|mile|km|kilometres|metres|meters|metre|m|yards|yard|feet|foot|ft|inches|inch|cm|mm|acres|acre|paces|steps|degrees|degree) (away|off|apart|long|wide|high|tall|deep|up|down|square|of rain|of frost)?",
+    aside,
+  ],
+  [
+    "(for|in|after|at|of|about|kept|saved|within)? {count} (years|year|months|month|weeks|week|days|day|hours|hour|minutes|nights|times|o'clock|am|pm) (old|ago|late|early|running|in a row|older|on|of rain)?",
+    aside,
+  ],
+  [
+    "{count} (rows|row|beds|beds|trays|tray|pots|pot|stations|hills|plots|strips|hens|people|children|friends|visitors|sacks of manure|varieties|kinds|sorts|colours|degrees|°)",
+    aside,
+  ],
+  ["<keep> (from)? (one|1) in {count}", aside],
+  ["(kept|saved|took|ate|sold) all (of it|the seed|of the seed)", aside],
+  [
+    "(gave|sold|swapped|sent|ate|bought|got|given|fetched) (only|just)? {count} <plants> (to {name}|from {name}|away)?",
+    aside,
+  ],
+  ["{count} (st|nd|rd|th)", aside],
+  ["{count} (°|degrees) (c|f)?", aside],
+  ["(kept|saved|stored) {count} (back|hens|chickens)", aside],
+]);

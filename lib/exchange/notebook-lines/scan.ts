@@ -1,0 +1,85 @@
+import { type Line, low, words } from "./line";
+import type { Span, Understood } from "./reading";
+import { RULES } from "./rules";
+import type { RuleMatch } from "./rules/rule";
+import { yearRule } from "./rules/years";
+import type { Token } from "./tokens";
+
+export interface Scan {
+  readonly understood: readonly Understood[];
+  readonly notUnderstood: readonly Span[];
+}
+
+/** What is counted or named by a year: "1990 seeds" is a count, "1991 seed" a lot. */
+const COUNTED = new Set(
+  "seed seeds plants plant lot jar harvest crop stock packet g kg oz lb grains beans peas 's".split(" "),
+);
+
+/** Words that join what is understood and say nothing alone. */
+const FILLERS = new Set(
+  "and but then so also the a an it them they i we he she with of in on at to for from that this there all very was were had only just again too now still by".split(
+    " ",
+  ),
+);
+
+/** Reads a line from left to right: at each word the longest rule that fits, else the word is left over. */
+export function scan(line: Line): Scan {
+  const understood: Understood[] = [];
+  const left: Token[][] = [[]];
+  for (let at = 0; at < line.tokens.length; ) {
+    const match = (at === 0 ? headYear(line) : null) ?? longest(line, at);
+    const end = match?.end ?? at + 1;
+    if (match?.fact !== undefined && match.fact !== null) {
+      const [first, last] = [line.tokens[at], line.tokens[end - 1]];
+      if (first === undefined || last === undefined) break;
+      understood.push({
+        from: first.from,
+        to: last.to,
+        words: words(line, at, end),
+        certainty: match.certainty,
+        ...match.fact,
+      });
+      left.push([]);
+    } else if (match !== null) {
+      // a number that is none of the seed's stays with the words around it ("house no. 12")
+      left.push([...line.tokens.slice(at, end)], []);
+    } else {
+      for (const token of line.tokens.slice(at, end)) {
+        if (isClauseMark(token)) left.push([]);
+        else left.at(-1)?.push(token);
+      }
+    }
+    at = end;
+  }
+  return { understood, notUnderstood: left.flatMap((run) => leftOver(line, run)) };
+}
+
+/** A year at the head of the line is its year, whatever could be made of it with the next word ("1997 sown"). */
+function headYear(line: Line): RuleMatch | null {
+  const match = yearRule.read(line, 0);
+  return match === null || COUNTED.has(low(line, match.end)) ? null : match;
+}
+
+function longest(line: Line, at: number): RuleMatch | null {
+  let best: RuleMatch | null = null;
+  for (const rule of RULES) {
+    const match = rule.read(line, at);
+    if (match !== null && (best === null || match.end > best.end)) best = match;
+  }
+  return best;
+}
+
+function isClauseMark(token: Token): boolean {
+  return token.kind === "mark" && [",", ";", ":", ".", "(", ")", "–", "—", "-", "!"].includes(token.text);
+}
+
+/** A run of words that no rule took, without joining words at its ends; nothing where there is only such. */
+function leftOver(line: Line, run: readonly Token[]): Span[] {
+  let [from, to] = [0, run.length];
+  while (from < to && FILLERS.has(run[from]?.low ?? "")) from += 1;
+  while (to > from && FILLERS.has(run[to - 1]?.low ?? "")) to -= 1;
+  const [first, last] = [run[from], run[to - 1]];
+  if (first === undefined || last === undefined || run.slice(from, to).every((token) => token.kind === "mark"))
+    return [];
+  return [{ from: first.from, to: last.to, words: line.text.slice(first.from, last.to) }];
+}
