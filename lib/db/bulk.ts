@@ -48,3 +48,8 @@ function insertion(engine: Engine, table: string, columns: readonly string[]): s
   const values = columns.map((column) => `value ->> '$.${column}'`).join(", ");
   return `INSERT INTO "${table}" (${names}) SELECT ${values} FROM json_each(?) ORDER BY key`;
 }
+
+/** The marks for so many arguments of a raw statement, as the engine writes them. */
+export function placeholders(engine: Engine, count: number): string {
+  return Array.from({ length: count }, (_none, index) => (engine === "postgresql" ? `$${index + 1}` : "?")).join(", ");
+}

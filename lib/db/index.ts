@@ -1,4 +1,4 @@
-export { insertRows } from "./bulk";
+export { insertRows, placeholders } from "./bulk";
 export { checkConstraints, lockWrites, type Reference, references } from "./catalogue";
 export { type Client, type Database, type OpenOptions, openDatabase, type Prisma, type Transaction } from "./client";
 export {

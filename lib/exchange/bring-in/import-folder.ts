@@ -22,6 +22,8 @@ export interface FolderCheck {
   readonly tally: readonly Tally[];
   /** a sentence for each record that would change */
   readonly changes: readonly string[];
+  /** true where a record that is there would change */
+  readonly changesStanding: boolean;
   /** true where the registry says all of it already */
   readonly nothingNew: boolean;
 }
@@ -70,7 +72,16 @@ async function checked(db: Client | Transaction, files: Files): Promise<Checked>
   const faults = [...reading.faults, ...further.faults].sort(compareFindings);
   const warnings = [...reading.warnings, ...further.warnings].sort(compareFindings);
   if (faults.length > 0 || !reading.notebook) {
-    return { faults, warnings, tally: [], changes: [], nothingNew: false, difference: null, further: [] };
+    return {
+      faults,
+      warnings,
+      tally: [],
+      changes: [],
+      changesStanding: false,
+      nothingNew: false,
+      difference: null,
+      further: [],
+    };
   }
   const difference = differenceOf(reading.notebook, existing);
   const more = await furtherDifference(db, further.tables);
@@ -78,7 +89,9 @@ async function checked(db: Client | Transaction, files: Files): Promise<Checked>
     faults,
     warnings,
     tally: [...tallyOf(difference), ...more.map(furtherTally)],
-    changes: changeLines(difference),
+    changes: [...changeLines(difference), ...more.flatMap(furtherChangeLines)],
+    changesStanding:
+      tallyOf(difference).some((each) => each.changed > 0) || more.some((each) => each.changed.length > 0),
     nothingNew: isEmpty(difference) && more.every((each) => each.added.length === 0 && each.changed.length === 0),
     difference,
     further: further.tables,
@@ -87,6 +100,13 @@ async function checked(db: Client | Transaction, files: Files): Promise<Checked>
 
 function furtherTally({ spec, added, changed, same }: FurtherDifference): Tally {
   return { noun: spec.noun, file: spec.file, added: added.length, changed: changed.length, same };
+}
+
+function furtherChangeLines({ spec, changed }: FurtherDifference): string[] {
+  const [first] = spec.columns;
+  return first
+    ? changed.map((row) => `${spec.noun} ${row.cells[first.column] ?? ""}: ${spec.file} says more of it or otherwise`)
+    : [];
 }
 
 function asRefusal(finding: Finding): Refusal {

@@ -59,7 +59,7 @@ async function figuresOfCrops(
   const stale = crops.filter(({ cropId, revision }) => shelf.get(cropId)?.revision !== revision);
   if (stale.length > 0) {
     const worked = readRecords(
-      db.read,
+      db,
       stale.map(({ cropId }) => cropId),
     ).then(workedOut);
     for (const { cropId, revision } of stale) {

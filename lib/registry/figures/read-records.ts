@@ -1,4 +1,4 @@
-import type { Client, Transaction } from "@/lib/db";
+import { type Database, placeholders } from "@/lib/db";
 import type { LotKind } from "@/lib/schemas/notebook/kinds";
 import { grouped } from "../change-set/grouped";
 import { profileOfCrop } from "../crops/profile-of-crop";
@@ -12,8 +12,6 @@ import type {
   VarietyRecord,
 } from "./records";
 
-type Reader = Client | Transaction;
-
 /** What the figures of some crops' lots are worked out from; a cross stays within its crop, so nothing outside is needed. */
 export interface RecordsOfCrops extends FigureRecords {
   readonly ledger: readonly LedgerRecord[];
@@ -23,9 +21,9 @@ export interface RecordsOfCrops extends FigureRecords {
 }
 
 /** Reads the records of some crops in nine statements, however many they are, in the order of entry. */
-export async function readRecords(db: Reader, cropIds: readonly string[]): Promise<RecordsOfCrops> {
-  const rows = <T>(sql: string) => db.$queryRawUnsafe<T[]>(sql, ...cropIds);
-  const these = cropIds.map((_id, index) => `$${index + 1}`).join(", ");
+export async function readRecords(db: Database, cropIds: readonly string[]): Promise<RecordsOfCrops> {
+  const rows = <T>(sql: string) => db.read.$queryRawUnsafe<T[]>(sql, ...cropIds);
+  const these = placeholders(db.engine, cropIds.length);
   const lots = await rows<LotSql>(
     `SELECT l."id", l."number", l."varietyId", l."kind", l."growOutId", l."inbreeding", l."thousandSeedGrams", p."name" AS "holder"
      FROM "Lot" l JOIN "Variety" v ON v."id" = l."varietyId" LEFT JOIN "Person" p ON p."stewardId" = l."holderId"

@@ -2,6 +2,7 @@ import type { Client, Transaction } from "@/lib/db";
 import { grouped } from "../../change-set/grouped";
 import { sameName } from "../../names/fold-name";
 import type { FurtherRow, FurtherTable } from "./further-table";
+import { type NameBook, nameBook } from "./names";
 import { readFurther } from "./read-further";
 import type { FurtherSpec } from "./spec";
 import { furtherSpecs } from "./specs";
@@ -19,11 +20,12 @@ export async function furtherDifference(
   tables: readonly FurtherTable[],
 ): Promise<FurtherDifference[]> {
   const standing = new Map((await readFurther(db)).map((table) => [table.file, table.rows]));
+  const names = await nameBook(db);
   return tables.flatMap((table) => {
     const spec = furtherSpecs.find((each) => each.file === table.file);
     if (!spec) return [];
     const there = standing.get(table.file) ?? [];
-    return [spec.identity.by === "lines" ? ofLines(spec, table.rows, there) : ofNamed(spec, table.rows, there)];
+    return [spec.identity.by === "lines" ? ofLines(spec, table.rows, there) : ofNamed(spec, table.rows, there, names)];
   });
 }
 
@@ -38,17 +40,29 @@ function ofLines(spec: FurtherSpec, rows: readonly FurtherRow[], there: readonly
   return { spec, added, changed: [], same: rows.length - added.length };
 }
 
-function ofNamed(spec: FurtherSpec, rows: readonly FurtherRow[], there: readonly FurtherRow[]): FurtherDifference {
+function ofNamed(
+  spec: FurtherSpec,
+  rows: readonly FurtherRow[],
+  there: readonly FurtherRow[],
+  names: NameBook,
+): FurtherDifference {
   const old = new Map(there.map((row) => [keyText(spec, row), row]));
   const added: FurtherRow[] = [];
   const changed: FurtherRow[] = [];
   for (const row of rows) {
     const before = old.get(keyText(spec, row));
-    if (!before) (spec.identity.by === "details" ? changed : added).push(row);
+    if (!before) (isStanding(spec, row, names) ? changed : added).push(row);
     else if (spec.columns.some(({ column }) => cell(row, column) !== "" && cell(row, column) !== cell(before, column)))
       changed.push(row);
   }
   return { spec, added, changed, same: rows.length - added.length - changed.length };
+}
+
+/** Details may belong to a record that stands and had none, or to one that the same folder brings. */
+function isStanding(spec: FurtherSpec, row: FurtherRow, names: NameBook): boolean {
+  const [first] = spec.columns;
+  if (spec.identity.by !== "details" || first?.kind.as !== "name-of") return false;
+  return names.idOf(first.kind.of, cell(row, first.column)) !== null;
 }
 
 function wholeText(spec: FurtherSpec, row: FurtherRow): string {
