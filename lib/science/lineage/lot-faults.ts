@@ -4,10 +4,10 @@ import { type LineageLot, type ParentShare, parentsOf } from "@/lib/science/line
 import { type Path, type Refusal, refusal } from "@/lib/science/outcome";
 
 /** Parents' shares may miss the sum of 1 by this much and are then scaled to it. */
-export const SHARE_SUM_TOLERANCE = 1e-6;
+const SHARE_SUM_TOLERANCE = 1e-6;
 
-/** Room for rounding where a founder's coancestry is held against ½(1 + F). */
-const COANCESTRY_SLACK = 1e-12;
+/** Room for rounding in a comparison: six-digit shares that miss by exactly 1e-6 still pass. */
+const ROUNDING = 1e-12;
 
 /** What is wrong with one lot, apart from who its parents are. */
 export function lotFaults(lot: LineageLot, at: Path): Refusal[] {
@@ -25,7 +25,7 @@ function founderFaults(inbreeding: number, coancestry: number | undefined, at: P
   const path = [...at, "coancestry"];
   const faults = faultsAmong(shareFault([...at, "inbreeding"], inbreeding), shareFault(path, coancestry));
   const most = (1 + inbreeding) / 2;
-  if (faults.length === 0 && coancestry !== undefined && coancestry > most + COANCESTRY_SLACK) {
+  if (faults.length === 0 && coancestry !== undefined && coancestry > most + ROUNDING) {
     const needed = `two seeds are never more alike than one plant is with itself: at most ${most} at this inbreeding`;
     faults.push(refusal("coancestry-too-high", path, coancestry, "cannot be the coancestry inside a founder", needed));
   }
@@ -40,6 +40,6 @@ function shareFaults(kind: LineageLot["kind"], parents: readonly ParentShare[], 
   const faults = faultsAmong(...parents.map(({ share }, index) => shareFault([...at, index, "share"], share)));
   if (faults.length > 0) return faults;
   const sum = parents.reduce((total, { share }) => total + share, 0);
-  if (Math.abs(sum - 1) <= SHARE_SUM_TOLERANCE) return [];
+  if (Math.abs(sum - 1) <= SHARE_SUM_TOLERANCE + ROUNDING) return [];
   return [refusal("shares-not-one", at, sum, "is the sum of the parents' shares", "they must sum to 1")];
 }
