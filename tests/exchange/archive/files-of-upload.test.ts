@@ -1,0 +1,56 @@
+import { zipSync } from "fflate";
+import { describe, expect, it } from "vitest";
+import { filesOfUpload } from "@/lib/exchange/archive/files-of-upload";
+
+const text = (words: string) => new TextEncoder().encode(words);
+
+async function namesOf(uploaded: Record<string, Uint8Array>) {
+  const files = await filesOfUpload(new Map(Object.entries(uploaded)));
+  return files.ok ? [...files.value.keys()] : files.refusals[0]?.code;
+}
+
+describe("an upload", () => {
+  it("may be the files of a folder one by one", async () => {
+    expect(await namesOf({ "lots.csv": text("lot"), "ledger.csv": text("lot") })).toEqual(["lots.csv", "ledger.csv"]);
+  });
+
+  it("may be a zip of the files alone", async () => {
+    expect(await namesOf({ "all.zip": zipSync({ "lots.csv": text("lot"), "plots.csv": text("name") }) })).toEqual([
+      "lots.csv",
+      "plots.csv",
+    ]);
+  });
+
+  it("may be a zip of the folder, with what the computer left in it", async () => {
+    const zip = zipSync({
+      "work/seed/lots.csv": text("lot"),
+      "work/seed/photos/1a.jpg": text(""),
+      "work/seed/.DS_Store": text(""),
+      "__MACOSX/work/seed/._lots.csv": text(""),
+      "work/readme.txt": text("outside"),
+    });
+    expect(await namesOf({ "seed.zip": zip })).toEqual(["lots.csv", "photos/1a.jpg"]);
+  });
+
+  it("takes the deepest folder that holds all where none of the seven files is there", async () => {
+    expect(await namesOf({ "a.zip": zipSync({ "a/b/x.csv": text(""), "a/b/c/y.csv": text("") }) })).toEqual([
+      "x.csv",
+      "c/y.csv",
+    ]);
+  });
+
+  it("is refused where two folders hold a notebook", async () => {
+    const zip = zipSync({ "old/lots.csv": text("lot"), "new/lots.csv": text("lot") });
+    expect(await namesOf({ "both.zip": zip })).toBe("two-folders");
+  });
+
+  it("is refused where a zip lies among other files", async () => {
+    expect(await namesOf({ "a.zip": zipSync({ "lots.csv": text("") }), "lots.csv": text("") })).toBe(
+      "archive-among-files",
+    );
+  });
+
+  it("is refused where the zip holds nothing", async () => {
+    expect(await namesOf({ "a.zip": zipSync({ "__MACOSX/a": text("") }) })).toBe("archive-empty");
+  });
+});
