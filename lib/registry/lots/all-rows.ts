@@ -39,34 +39,42 @@ async function readRows(db: Database): Promise<readonly LotRow[]> {
     FROM "Lot" l JOIN "Variety" v ON v."id" = l."varietyId" JOIN "Crop" c ON c."id" = v."cropId"
       LEFT JOIN "Person" p ON p."stewardId" = l."holderId"
     ORDER BY l."id"`;
-  const names = grouped(
-    await db.read.varietyName.findMany({ select: { varietyId: true, name: true }, orderBy: { id: "asc" } }),
-    (row) => row.varietyId,
-  );
-  const places = grouped(
-    await db.read.$queryRaw<{ lotId: string; place: string }[]>`
-      SELECT c."lotId", p."name" AS "place" FROM "Container" c JOIN "Place" p ON p."id" = c."placeId" ORDER BY c."id"`,
-    (row) => row.lotId,
-  );
-  const own = grouped(
-    await db.read.cropOverride.findMany({ where: { field: { in: ["seedsPerGramMin", "seedsPerGramMax"] } } }),
-    (row) => row.cropId,
-  );
+  const texts = await readTexts(db);
   const figures = await figuresOfAll(db);
   return lots.map((lot) => {
     const { cropId, seedsPerGramMin, seedsPerGramMax, ...row } = lot;
-    const perGram = { min: seedsPerGramMin, max: seedsPerGramMax };
-    for (const each of own.get(cropId) ?? []) {
-      if (each.field === "seedsPerGramMin") perGram.min = Number(valueOfOwn("seedsPerGramMin", each.value));
-      else perGram.max = Number(valueOfOwn("seedsPerGramMax", each.value));
-    }
+    const told = (what: TextSql["what"], of: string) => (texts.get(`${what} ${of}`) ?? []).map((each) => each.words);
+    const own = (field: "seedsPerGramMin" | "seedsPerGramMax", listed: number | null) => {
+      const [value] = told(field, cropId);
+      return value === undefined ? listed : Number(valueOfOwn(field, value));
+    };
+    const perGram = { min: own("seedsPerGramMin", seedsPerGramMin), max: own("seedsPerGramMax", seedsPerGramMax) };
     return {
       ...row,
-      otherNames: (names.get(lot.varietyId) ?? []).map((each) => each.name),
-      places: [...new Set((places.get(lot.id) ?? []).map((each) => each.place))],
+      otherNames: told("name", lot.varietyId),
+      places: [...new Set(told("place", lot.id))],
       ...figured(lot, perGram, figures.get(lot.id)),
     };
   });
+}
+
+interface TextSql {
+  readonly what: "name" | "place" | "seedsPerGramMin" | "seedsPerGramMax";
+  /** the variety, lot or crop that it belongs to */
+  readonly of: string;
+  readonly words: string;
+}
+
+/** Other names of varieties, places of lots and own values of crops, by what they are and belong to. */
+async function readTexts(db: Database): Promise<ReadonlyMap<string, TextSql[]>> {
+  const rows = await db.read.$queryRaw<TextSql[]>`
+    SELECT 'name' AS "what", n."varietyId" AS "of", n."name" AS "words", n."id" FROM "VarietyName" n
+    UNION ALL
+    SELECT 'place', c."lotId", p."name", c."id" FROM "Container" c JOIN "Place" p ON p."id" = c."placeId"
+    UNION ALL
+    SELECT o."field", o."cropId", o."value", o."id" FROM "CropOverride" o WHERE o."field" IN ('seedsPerGramMin', 'seedsPerGramMax')
+    ORDER BY "id"`;
+  return grouped(rows, (row) => `${row.what} ${row.of}`);
 }
 
 function figured(lot: LotSql, perGram: SeedsPerGram, figures: LotFigures | undefined) {

@@ -1,5 +1,6 @@
 import { beforeAll, expect, test } from "vitest";
 import type { Database } from "@/lib/db";
+import { figuresOfAll } from "@/lib/registry/figures/read-figures";
 import { listLots, lotsAskedFor } from "@/lib/registry/lots/list-lots";
 import { LotListQuerySchema } from "@/lib/schemas/lots/list-query";
 import { emptyRegistry } from "../../setup/registry";
@@ -29,7 +30,7 @@ test("a row says what is left of a lot and how it tests", async () => {
   expect(rows[0]).toMatchObject({
     number: "Ham 3",
     variety: "Hamble Long",
-    crop: "Broad bean",
+    crop: "Broad bean, faba",
     holder: "Oda Fenlight",
     grams: 200,
     lastTest: { test: "T1", sown: 20, normal: 18, germination: 0.9 },
@@ -48,8 +49,11 @@ test("a lot of which nothing is known stands in the list with nothing made up", 
   expect(seed.unknown).toBe(1);
 });
 
-test("at 2,000 lots the list takes few statements, and one a page where nothing changed", async () => {
+test("at 2,000 lots the list reads three statements beside the figures, and none anew where nothing changed", async () => {
+  await figuresOfAll(many);
+  statements.length = 0;
   await listLots(many, ask(), lines);
+  expect(statements.length).toBeLessThanOrEqual(4);
   statements.length = 0;
   const list = await listLots(many, ask({ filter: "variety 1", sort: "-grams", page: "2" }), lines);
   expect(list.all).toBe(2000);
@@ -82,4 +86,25 @@ test("filters offer what there is, with how many lots each", async () => {
   const { choices } = await listLots(many, ask(), lines);
   expect(choices.crop.map((choice) => choice.lots)).toEqual([400, 400, 400, 400, 400]);
   expect(choices.holder[0]).toMatchObject({ words: "Steward 0", lots: 280 });
+});
+
+test("places, other names and a crop's own seeds a gram stand in the row", async () => {
+  const db = await emptyRegistry();
+  const varietyId = await aVariety(db);
+  const { cropId } = await db.read.variety.findUniqueOrThrow({ where: { id: varietyId } });
+  const lotId = await aLot(db, varietyId, { number: "Ham 3" });
+  await anEntry(db, lotId, "weighed", 100, "2020-10-01");
+  await aTest(db, lotId, "T1", "2025-02-01", 10, 10);
+  await db.write.varietyName.create({ data: { id: "n1", varietyId, name: "Longpod", nameKey: "longpod" } });
+  await db.write.place.create({ data: { id: "p1", name: "Loft", nameKey: "loft" } });
+  await db.write.container.create({ data: { id: "c1", code: "c1", lotId, placeId: "p1" } });
+  await db.write.container.create({ data: { id: "c2", code: "c2", lotId, placeId: "p1" } });
+  const own = { cropId, reason: "weighed our own" };
+  await db.write.cropOverride.create({ data: { id: "o1", field: "seedsPerGramMin", value: "0.6", ...own } });
+  await db.write.cropOverride.create({ data: { id: "o2", field: "seedsPerGramMax", value: "0.9", ...own } });
+  const { rows } = await listLots(db, ask({ filter: "longp" }), lines);
+  expect(rows[0]).toMatchObject({ otherNames: ["Longpod"], places: ["Loft"] });
+  // 100 g at 0.6 to 0.9 seeds a gram are 60 to 90 seeds; 10 of 10 is 69.15 to 100 % (exact 95 %): 41.5 to 90
+  expect(rows[0]?.live?.low).toBeCloseTo(41.49, 1);
+  expect(rows[0]?.live?.high).toBeCloseTo(90, 9);
 });

@@ -1,0 +1,91 @@
+import type { Cell, Column, Row } from "@/components/tables";
+import { dateInWords } from "@/lib/display/dates";
+import { kOfN, percent, percentSpan, plainNumber } from "@/lib/display/numbers";
+import { type UnitSettings, weight } from "@/lib/display/units";
+import type { LotRow } from "@/lib/registry/lots/lot-row";
+import { type LotColumn, usualColumns } from "@/lib/schemas/lots/list-query";
+import { seedsSpan } from "../_words/seeds-in-words";
+import { storedCoat } from "../_words/stored-coat";
+
+type Told = Omit<Column, "key" | "apart">;
+
+const told: Readonly<Record<LotColumn, Told>> = {
+  number: { name: "Lot", kind: "words", phone: "lead" },
+  variety: { name: "Variety", kind: "words" },
+  crop: { name: "Crop", kind: "words", phone: "none" },
+  holder: { name: "Holder", kind: "words", phone: "none" },
+  year: { name: "Year", kind: "words" },
+  grams: { name: "On hand", kind: "count", phone: "aside" },
+  live: { name: "Living seeds", kind: "count", phone: "none" },
+  test: { name: "Germination", kind: "span", phone: "under" },
+  diversity: { name: "Diversity kept", kind: "count", phone: "none" },
+  generations: { name: "Generations", kind: "count", phone: "none" },
+  status: { name: "Stands", kind: "words" },
+  places: { name: "Kept in", kind: "words", phone: "none" },
+  kind: { name: "Kind", kind: "words", phone: "none" },
+  code: { name: "Label code", kind: "words", phone: "none" },
+  notes: { name: "Notes", kind: "words", phone: "none" },
+};
+
+/** The columns of the list of lots; those that are not usual stand apart until they are chosen. */
+export const columns: readonly Column[] = (Object.keys(told) as LotColumn[]).map((key) => ({
+  key,
+  ...told[key],
+  apart: !usualColumns.includes(key),
+}));
+
+/** A lot as a row of the list; `renewal` is the germination below which a lot is to be renewed. */
+export function lotCells(row: LotRow, renewal: number, units: UnitSettings): Row {
+  const cells: Record<LotColumn, Cell> = {
+    number: {
+      kind: "link",
+      words: row.number,
+      href: `/lots/${row.id}`,
+      mark: { name: row.variety, crop: row.cropKey, coat: storedCoat(row.seedCoat) },
+    },
+    variety: { kind: "link", words: row.variety, href: `/varieties/${row.varietyId}` },
+    crop: row.crop,
+    holder: row.holder,
+    year: row.year === null ? null : { kind: "date", words: dateInWords(row.year), sort: row.yearFirst },
+    grams: row.grams === null ? null : { kind: "count", words: weight(row.grams, units), sort: row.grams },
+    live:
+      row.live === null
+        ? null
+        : { kind: "count", words: seedsSpan(row.live), sort: row.live.low, grade: row.live.grade },
+    test: testCell(row, renewal),
+    diversity: row.lineageFigures ? shareCell(row.diversityRetained) : "",
+    generations: row.generations === null ? null : plainNumber(row.generations, 1),
+    status: statusCell(row.status),
+    places: row.places.join(", "),
+    kind: row.kind,
+    code: row.code,
+    notes: row.notes ?? "",
+  };
+  return { id: row.id, cells };
+}
+
+function shareCell(share: number | null): Cell {
+  return share === null ? null : { kind: "count", words: percent(share, 0), sort: share };
+}
+
+function testCell({ lastTest }: LotRow, renewal: number): Cell {
+  if (lastTest === null) return null;
+  const { germination, low, high, normal, sown, date } = lastTest;
+  return {
+    kind: "span",
+    value: germination,
+    low,
+    high,
+    grade: "counted",
+    words: `${kOfN(normal, sown)}, ${percentSpan(low, high)}, tested ${dateInWords(date)}`,
+    figure: percent(germination, 0),
+    line: renewal,
+  };
+}
+
+const waiting = new Set(["quarantine", "hold"]);
+
+function statusCell(status: string | null): Cell {
+  if (status === null) return "";
+  return waiting.has(status) ? { kind: "waits", words: status } : status;
+}

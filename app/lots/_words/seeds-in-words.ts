@@ -1,0 +1,23 @@
+import { seedsAbout, seedsCounted, span } from "@/lib/display/numbers";
+import type { SeedCount } from "@/lib/registry/lots/live-seeds";
+
+/** A number of seeds as a person says it: "about 360 seeds, 273 to 395", "100–400 seeds", "no seed". */
+export function seedsInWords(count: SeedCount | null): string {
+  if (count === null) return "unknown";
+  if (count.high === 0) return "no seed";
+  const ends = count.low === count.high ? null : span(Math.floor(count.low), Math.ceil(count.high), "seeds");
+  if (count.value === null) return ends ?? seedsAbout(count.low);
+  return ends ? `${seedsAbout(count.value)}, ${ends}` : seedsAbout(count.value);
+}
+
+/** Only the ends, for a column of a table: "273–395". */
+export function seedsSpan(count: SeedCount): string {
+  if (count.high === 0) return "0";
+  if (count.low === count.high) return span(count.low, count.low);
+  return span(Math.floor(count.low), Math.ceil(count.high));
+}
+
+/** A whole number of seeds that a rule counts out: "638 seeds". */
+export function seedsOfRule(seeds: number): string {
+  return seedsCounted(seeds);
+}

@@ -1,0 +1,95 @@
+import type { Metadata } from "next";
+import Link from "next/link";
+import { EmptyState } from "@/components/empty";
+import { PageHead } from "@/components/frame";
+import { Figure } from "@/components/numbers";
+import { DataTable, type SearchParameters } from "@/components/tables";
+import { ButtonLink } from "@/components/ui";
+import { percent, wholeNumber } from "@/lib/display/numbers";
+import { counted } from "@/lib/display/plurals";
+import { type LotList, listLots } from "@/lib/registry/lots/list-lots";
+import { addressOfLotList, type LotListQuery, LotListQuerySchema, lotFilters } from "@/lib/schemas/lots/list-query";
+import { current } from "../_session/current";
+import { filterFields } from "./_list/filter-words";
+import { columns, lotCells } from "./_list/lot-cells";
+import { Narrow } from "./_list/narrow";
+import { unitsOf } from "./_words/units-of";
+
+export const metadata: Metadata = { title: "Lots" };
+
+export default async function Lots({ searchParams }: { searchParams: Promise<SearchParameters> }) {
+  const { db, settings } = await current();
+  const query = LotListQuerySchema.parse(await searchParams);
+  const list = await listLots(db, query, settings);
+  const enter = (
+    <ButtonLink href="/lots/new" kind="chief">
+      Enter a lot
+    </ButtonLink>
+  );
+  if (list.all === 0) {
+    return (
+      <div className="sheet">
+        <h1 className="heard">Lots</h1>
+        <EmptyState noun="lots" action={enter}>
+          No jar stands on the shelf yet. Enter the first by hand, or bring in a notebook: each jar then says what is
+          left in it and what it can promise.
+        </EmptyState>
+      </div>
+    );
+  }
+  const units = unitsOf(settings);
+  return (
+    <div className="sheet stack">
+      <PageHead
+        title="Lots"
+        figure={
+          <Figure value={counted(list.seed.some, "lot")} waiting={list.below > 0}>
+            {headSentence(list, settings.renewalPlan)}
+          </Figure>
+        }
+        actions={enter}
+      />
+      <Narrow query={query} fields={filterFields(list.choices, settings)} />
+      {list.near ? <p role="status">Nothing is written just like “{query.filter}”. These come near it.</p> : null}
+      <DataTable
+        caption="Lots of seed"
+        noun="lot"
+        columns={columns}
+        rows={list.rows.map((row) => lotCells(row, settings.renewalPlan, units))}
+        total={list.found}
+        path="/lots"
+        address={{ sort: query.sort, columns: query.columns, filter: query.filter ?? "" }}
+        others={Object.fromEntries(lotFilters.map((name) => [name, query[name] ?? undefined]))}
+        by="server"
+        filterLabel="Find a lot"
+        csv="/lots/export"
+      />
+      <Pages query={query} list={list} />
+    </div>
+  );
+}
+
+/** "hold seed. 14 test below 70 %; 31 were never tested; of 9 nobody knows how much is left." */
+function headSentence({ seed, below, untested }: LotList, plan: number): string {
+  const parts = [
+    below > 0 ? `${wholeNumber(below)} of them ${below === 1 ? "tests" : "test"} below ${percent(plan, 0)}` : "",
+    untested > 0 ? `${wholeNumber(untested)} ${untested === 1 ? "was" : "were"} never tested` : "",
+    seed.unknown > 0 ? `of ${wholeNumber(seed.unknown)} nobody knows how much is left` : "",
+  ].filter(Boolean);
+  const rest = parts.length > 0 ? ` ${parts.join("; ")}.` : "";
+  return `${seed.some === 1 ? "holds" : "hold"} seed.${rest}`;
+}
+
+function Pages({ query, list }: { query: LotListQuery; list: LotList }) {
+  if (list.pages <= 1) return null;
+  const { page, pages } = list;
+  return (
+    <nav className="row not-on-paper" aria-label="Parts of the list">
+      {page > 1 ? <Link href={`/lots${addressOfLotList(query, { page: page - 1 })}`}>Part before</Link> : null}
+      <span className="counts">
+        part {page} of {pages}
+      </span>
+      {page < pages ? <Link href={`/lots${addressOfLotList(query, { page: page + 1 })}`}>Next part</Link> : null}
+    </nav>
+  );
+}

@@ -1,0 +1,57 @@
+import type { Client } from "@/lib/db";
+
+/** How another lot is kin: it was sown for the harvest, mixed in, split from; or it came of this lot in one of these ways. */
+export type Kinship =
+  | "sown for it"
+  | "mixed into it"
+  | "split from"
+  | "same harvest"
+  | "grown from it"
+  | "blended from it"
+  | "split off it";
+
+/** Another lot (or a grow-out that gave none) to which a lot is kin. */
+export interface KinOfLot {
+  readonly kinship: Kinship;
+  /** null where a grow-out from it gave no lot */
+  readonly lotId: string | null;
+  readonly number: string | null;
+  readonly year: string | null;
+  readonly yearFirst: string | null;
+  readonly varietyId: string;
+  readonly variety: string;
+  /** share of the plants or of the living seeds; null not known */
+  readonly share: number | null;
+  readonly growOutId: string | null;
+  readonly growOut: string | null;
+  readonly sown: string | null;
+  /** why a grow-out gave no seed */
+  readonly outcome: string | null;
+}
+
+/** The nearest kin of a lot, both ways: what it comes from, what came of it, what was harvested with it. One statement. */
+export async function readKin(db: Client, lotId: string): Promise<KinOfLot[]> {
+  return db.$queryRaw<KinOfLot[]>`
+    SELECT 'sown for it' AS "kinship", o."id" AS "lotId", o."number", o."year", o."yearFirst", o."varietyId", v."name" AS "variety", x."share",
+      g."id" AS "growOutId", g."name" AS "growOut", g."sown", g."outcome"
+    FROM "Lot" l JOIN "GrowOut" g ON g."id" = l."growOutId" JOIN "GrowOutParent" x ON x."growOutId" = g."id"
+      JOIN "Lot" o ON o."id" = x."lotId" JOIN "Variety" v ON v."id" = o."varietyId" WHERE l."id" = ${lotId}
+    UNION ALL
+    SELECT CASE l."kind" WHEN 'split' THEN 'split from' ELSE 'mixed into it' END, o."id", o."number", o."year", o."yearFirst", o."varietyId",
+      v."name", x."share", NULL, NULL, NULL, NULL
+    FROM "Lot" l JOIN "LotParent" x ON x."lotId" = l."id" JOIN "Lot" o ON o."id" = x."parentLotId"
+      JOIN "Variety" v ON v."id" = o."varietyId" WHERE l."id" = ${lotId}
+    UNION ALL
+    SELECT 'same harvest', o."id", o."number", o."year", o."yearFirst", o."varietyId", v."name", NULL, g."id", g."name", g."sown", g."outcome"
+    FROM "Lot" l JOIN "Lot" o ON o."growOutId" = l."growOutId" AND o."id" <> l."id" JOIN "GrowOut" g ON g."id" = l."growOutId"
+      JOIN "Variety" v ON v."id" = o."varietyId" WHERE l."id" = ${lotId}
+    UNION ALL
+    SELECT 'grown from it', o."id", o."number", o."year", o."yearFirst", g."varietyId", v."name", x."share", g."id", g."name", g."sown", g."outcome"
+    FROM "GrowOutParent" x JOIN "GrowOut" g ON g."id" = x."growOutId" JOIN "Variety" v ON v."id" = g."varietyId"
+      LEFT JOIN "Lot" o ON o."growOutId" = g."id" WHERE x."lotId" = ${lotId}
+    UNION ALL
+    SELECT CASE o."kind" WHEN 'split' THEN 'split off it' ELSE 'blended from it' END, o."id", o."number", o."year", o."yearFirst", o."varietyId",
+      v."name", x."share", NULL, NULL, NULL, NULL
+    FROM "LotParent" x JOIN "Lot" o ON o."id" = x."lotId" JOIN "Variety" v ON v."id" = o."varietyId" WHERE x."parentLotId" = ${lotId}
+    ORDER BY "yearFirst", "number"`;
+}

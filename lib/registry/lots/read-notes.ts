@@ -1,0 +1,53 @@
+import type { Client } from "@/lib/db";
+
+/** Something told, seen or measured of a lot, beside its ledger and tests. */
+export interface NoteOfLot {
+  readonly what: "story" | "observation" | "warning" | "question" | "weighing" | "moisture";
+  readonly id: string;
+  /** when, as written; of a question the instant it was raised */
+  readonly on: string | null;
+  readonly words: string | null;
+  /** who told, saw or raised it */
+  readonly who: string | null;
+  /** seeds weighed; percent moisture; the measured value */
+  readonly value: number | null;
+  /** grams weighed; percent relative humidity */
+  readonly second: number | null;
+  /** unit of the value; method of the reading; how a warning was closed; the answer to a question */
+  readonly more: string | null;
+  /** a warning that was closed, a question that was answered */
+  readonly closed: string | null;
+}
+
+/** Stories, observations, warnings, questions, weighings and moisture readings of a lot in the order of entry. One statement. */
+export async function readNotes(db: Client, lotId: string): Promise<NoteOfLot[]> {
+  const rows = await db.$queryRaw<(Omit<NoteOfLot, "value" | "second"> & Measures)[]>`
+    SELECT 'story' AS "what", x."id", x."toldOn" AS "on", x."words", COALESCE(x."teller", p."name") AS "who", CAST(NULL AS DOUBLE PRECISION) AS "value",
+      CAST(NULL AS DOUBLE PRECISION) AS "second", x."about" AS "more", NULL AS "closed"
+    FROM "Story" x LEFT JOIN "Person" p ON p."stewardId" = x."stewardId" WHERE x."lotId" = ${lotId}
+    UNION ALL
+    SELECT 'observation', x."id", x."on", x."words", p."name", x."value", NULL, x."unit", NULL
+    FROM "Observation" x LEFT JOIN "Person" p ON p."stewardId" = x."stewardId" WHERE x."lotId" = ${lotId}
+    UNION ALL
+    SELECT 'warning', x."id", x."on", x."reason", p."name", NULL, NULL, x."closedHow", x."closedOn"
+    FROM "Warning" x LEFT JOIN "Person" p ON p."stewardId" = x."stewardId" WHERE x."lotId" = ${lotId}
+    UNION ALL
+    SELECT 'question', x."id", x."raisedAt", x."sentence", NULL, NULL, NULL, x."answer", x."answeredAt" FROM "Question" x WHERE x."lotId" = ${lotId}
+    UNION ALL
+    SELECT 'weighing', x."id", x."on", x."note", NULL, x."seeds", x."grams", NULL, NULL FROM "SeedWeighing" x WHERE x."lotId" = ${lotId}
+    UNION ALL
+    SELECT 'moisture', x."id", x."on", x."note", NULL, x."percent", x."relativeHumidityPercent", x."method", NULL
+    FROM "MoistureReading" x WHERE x."lotId" = ${lotId}
+    ORDER BY "id"`;
+  return rows.map((row) => ({ ...row, value: plain(row.value), second: plain(row.second) }));
+}
+
+interface Measures {
+  readonly value: number | bigint | null;
+  readonly second: number | bigint | null;
+}
+
+/** A whole number comes as a bigint where the columns of a union have no one kind. */
+function plain(value: number | bigint | null): number | null {
+  return value === null ? null : Number(value);
+}

@@ -1,0 +1,102 @@
+import type { Client } from "@/lib/db";
+import { grouped } from "../change-set/grouped";
+import type { LotFigures } from "../figures/read-figures";
+import type { HeldLot, WordOfHolder } from "../varieties/holders";
+
+/** A container of a lot, and where it stands. */
+export interface ContainerOfLot {
+  readonly containerId: string;
+  readonly code: string;
+  readonly kind: string | null;
+  readonly amount: number | null;
+  readonly unit: string;
+  readonly sealedOn: string | null;
+  readonly lastOpened: string | null;
+  readonly desiccant: string | null;
+  readonly note: string | null;
+  readonly place: string | null;
+  readonly placeKind: string | null;
+  readonly building: string | null;
+  readonly temperatureC: number | null;
+  readonly relativeHumidityPercent: number | null;
+}
+
+/** A lot of a variety as far as reserve and holders need it. */
+export interface Holding extends HeldLot {
+  readonly holder: string | null;
+  readonly thousandSeedGrams: number | null;
+  readonly year: string | null;
+  readonly treatment: string | null;
+  readonly lastTest: LotFigures["lastTest"];
+  readonly containers: readonly ContainerOfLot[];
+}
+
+interface HoldingSql
+  extends Omit<Holding, "gramsOnHand" | "buildings" | "lastTest" | "containers" | "lastInHand">,
+    ContainerSql {
+  readonly lastEntry: string | null;
+  readonly lastTested: string | null;
+}
+
+type ContainerSql = { readonly [Field in keyof ContainerOfLot]: ContainerOfLot[Field] | null };
+
+/**
+ * All lots of a variety with their holders, containers and the last day on which an entry or a test shows that somebody had them in hand.
+ * One statement, a row a container.
+ */
+export async function readHoldings(
+  db: Client,
+  varietyId: string,
+  figures: ReadonlyMap<string, LotFigures>,
+): Promise<Holding[]> {
+  const rows = await db.$queryRaw<HoldingSql[]>`
+    SELECT l."id", l."number", l."holderId", p."name" AS "holder", l."status", l."thousandSeedGrams", l."year", l."yearFirst", l."yearLast",
+      l."treatment",
+      (SELECT MAX(e."onFirst") FROM "LedgerEntry" e WHERE e."lotId" = l."id" AND NOT e."takenBack"
+        AND NOT EXISTS (SELECT 1 FROM "LedgerEntry" n WHERE n."replacesId" = e."id")) AS "lastEntry",
+      (SELECT MAX(t."onFirst") FROM "GerminationTest" t WHERE t."lotId" = l."id") AS "lastTested",
+      c."id" AS "containerId", c."code", c."kind", c."amount", c."unit", c."sealedOn", c."lastOpened", c."desiccant", c."note",
+      w."name" AS "place", w."kind" AS "placeKind", w."building", w."temperatureC", w."relativeHumidityPercent"
+    FROM "Lot" l LEFT JOIN "Person" p ON p."stewardId" = l."holderId" LEFT JOIN "Container" c ON c."lotId" = l."id"
+      LEFT JOIN "Place" w ON w."id" = c."placeId"
+    WHERE l."varietyId" = ${varietyId} ORDER BY l."id", c."id"`;
+  return [...grouped(rows, (row) => row.id).values()].flatMap((own) => holdingOf(own, figures));
+}
+
+/** What the holders of a variety said of their seed. One statement. */
+export async function readWords(db: Client, varietyId: string): Promise<WordOfHolder[]> {
+  return db.holderConfirmation.findMany({
+    where: { varietyId },
+    select: { id: true, stewardId: true, lotId: true, on: true, onFirst: true, still: true },
+    orderBy: { id: "asc" },
+  });
+}
+
+function holdingOf(rows: readonly HoldingSql[], figures: ReadonlyMap<string, LotFigures>): Holding[] {
+  const [row] = rows;
+  if (!row) return [];
+  const { id, number, holderId, holder, status, thousandSeedGrams, year, yearFirst, yearLast, treatment } = row;
+  const containers = rows.flatMap((each) => containerOf(each) ?? []);
+  const inHand = [row.lastEntry, row.lastTested].filter((day) => day !== null).sort();
+  return [
+    {
+      ...{ id, number, holderId, holder, status, thousandSeedGrams, year, yearFirst, yearLast, treatment },
+      gramsOnHand: figures.get(id)?.gramsOnHand ?? null,
+      lastTest: figures.get(id)?.lastTest ?? null,
+      lastInHand: inHand.at(-1) ?? null,
+      buildings: [...new Set(containers.flatMap((each) => each.building ?? []))],
+      containers,
+    },
+  ];
+}
+
+function containerOf(row: HoldingSql): ContainerOfLot | null {
+  const { containerId, code, unit } = row;
+  if (containerId === null || code === null || unit === null) return null;
+  const { kind, amount, sealedOn, lastOpened, desiccant, note } = row;
+  const { place, placeKind, building, temperatureC, relativeHumidityPercent } = row;
+  return {
+    ...{ containerId, code, kind, amount, unit, sealedOn, lastOpened, desiccant, note },
+    ...{ place, placeKind, building, temperatureC, relativeHumidityPercent },
+  };
+}
