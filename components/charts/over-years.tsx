@@ -62,7 +62,7 @@ export function OverYears({
             tickFormatter={String}
             tickLine={{ stroke: "var(--ink)" }}
             axisLine={{ stroke: "var(--ink)", strokeWidth: 1.5 }}
-            tick={{ className: styles.tick }}
+            tick={{ className: styles.tick, fill: "var(--ink-quiet)" }}
             allowDataOverflow
           />
           <YAxis
@@ -73,7 +73,7 @@ export function OverYears({
             width={50}
             tickLine={false}
             axisLine={false}
-            tick={{ className: styles.tick }}
+            tick={{ className: styles.tick, fill: "var(--ink-quiet)" }}
           />
           {lines.map((line) => (
             <ReferenceLine

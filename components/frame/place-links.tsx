@@ -8,7 +8,7 @@ import { isWithin, type Place } from "./places";
 /** Links to places, the current one marked by a seed lying on the row. `current` overrides the address. */
 export function PlaceLinks({ places, current }: { places: readonly Place[]; current?: string }) {
   const path = usePathname();
-  const here = current ?? path;
+  const here = current ?? path ?? "";
   return (
     <ul className={styles.places}>
       {places.map((place) => (

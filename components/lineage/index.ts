@@ -1,0 +1,3 @@
+export { layLineage } from "./layout";
+export { LineageDrawing } from "./lineage-drawing";
+export type { LineageLot } from "./lots";
