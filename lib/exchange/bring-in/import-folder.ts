@@ -37,12 +37,13 @@ interface Checked extends FolderCheck {
 
 /** Checks a folder together with what the registry has; writes nothing. */
 export async function checkFolder(db: Database, files: Files): Promise<FolderCheck> {
-  return checked(db.read, files);
+  const { difference: _difference, further: _further, ...check } = await checked(db.read, files);
+  return check;
 }
 
 /**
- * Brings a folder in, whole or not at all, as one change set. It is checked again inside the transaction, so that nothing slips in
- * between looking and writing. Refused with file, line and column where there is a fault. A folder that says nothing new leaves no trace.
+ * Brings a folder in, whole or not at all, as one change set. It is checked inside the transaction, so that nothing slips in between
+ * looking and writing. Refused with file, line and column where there is a fault. A folder that says nothing new leaves no trace.
  */
 export async function importFolder(
   db: Database,
@@ -50,13 +51,12 @@ export async function importFolder(
   files: Files,
   onWritten: (records: number) => void = () => {},
 ): Promise<Outcome<Performed<FolderCheck>>> {
-  const first = await checked(db.read, files);
-  if (!first.difference) return refused(...first.faults.map(asRefusal));
-  const title = `Brought in: ${titleOf(first.difference) || "further records"}`;
-  return perform(db, actor, { action: "import", kind: "import", title }, async (change, tx) => {
+  const operation = { action: "import" as const, kind: "import" as const, title: "Brought in" };
+  return perform(db, actor, operation, async (change, tx) => {
     const check = await checked(tx, files);
     if (!check.difference) return refused(...check.faults.map(asRefusal));
     if (check.nothingNew) return accepted(check);
+    change.title = `Brought in: ${titleOf(check.difference) || "further records"}`;
     change.onWritten = onWritten;
     await applyDifference(change, check.difference);
     // Plots and crops that the seven files made stand now, so that the further files change them instead of making them again.

@@ -57,7 +57,7 @@ export async function perform<T>(
           at: new Date().toISOString(),
           atOffset: actor.offsetMinutes,
           kind: operation.kind ?? "entry",
-          title: operation.title,
+          title: change.title ?? operation.title,
           reason: operation.reason ?? null,
           actor: actor.name,
           stewardId: actor.stewardId,

@@ -11,6 +11,8 @@ interface Noted {
   readonly after: Record<string, unknown> | null;
 }
 
+const changesAtOnce = 2000;
+
 /**
  * Writes rows of one operation and notes for each what was and what is. The notes go into the change set when the operation ends.
  */
@@ -26,6 +28,8 @@ export class ChangeWriter {
     readonly revision: number,
   ) {}
 
+  /** the title of the change set, where only the work knows it */
+  title: string | null = null;
   /** told how many records were written so far, for the progress of a long operation */
   onWritten: (records: number) => void = () => {};
 
@@ -97,21 +101,20 @@ export class ChangeWriter {
   /** Stores the change set with its changes and marks the varieties that it touched. */
   async finish(changeSet: Prisma.ChangeSetUncheckedCreateInput): Promise<void> {
     await this.tx.changeSet.create({ data: changeSet });
-    await insertRows(
-      this.tx,
-      this.engine,
-      "Change",
-      this.notes.map((note, position) => ({
+    // In pieces, so that the texts of a large import do not all stand in memory at once.
+    for (let start = 0; start < this.notes.length; start += changesAtOnce) {
+      const rows = this.notes.slice(start, start + changesAtOnce).map((note, place) => ({
         id: uuidv7(),
         changeSetId: this.changeSetId,
-        position,
+        position: start + place,
         tableName: note.table,
         recordId: note.id,
         action: note.action,
         before: note.before && JSON.stringify(note.before),
         after: note.after && JSON.stringify(note.after),
-      })),
-    );
+      }));
+      await insertRows(this.tx, this.engine, "Change", rows);
+    }
     const where = this.touchedAll || this.touched.size === 0 ? {} : { id: { in: [...this.touched] } };
     await this.tx.variety.updateMany({ where, data: { revision: this.revision } });
   }

@@ -13,6 +13,7 @@ import type {
 import type { FuzzyDate } from "@/lib/science/dates/fuzzy-date";
 import { parseDate } from "@/lib/science/dates/parse-date";
 
+import { grouped } from "../change-set/grouped";
 import { standingEntries } from "../ledger/balance";
 
 type Reader = Client | Transaction;
@@ -42,12 +43,13 @@ export async function readNotebook(db: Reader): Promise<Notebook> {
 type Names = ReadonlyMap<string, string>;
 const byEntry = { orderBy: { id: "asc" } } as const;
 
+// Relations are read as tables of their own and joined here: a list of all ids would be more arguments than a statement takes.
 async function readStewards(db: Reader): Promise<StewardRow[]> {
-  const stewards = await db.steward.findMany({ ...byEntry, include: { person: true } });
-  return stewards.map((steward) => ({
+  const names = new Map((await db.person.findMany()).map((person) => [person.stewardId, person.name]));
+  return (await db.steward.findMany(byEntry)).map((steward) => ({
     id: steward.id,
     cells: {
-      steward: steward.person?.name ?? `a steward ${steward.id.slice(-6)}`,
+      steward: names.get(steward.id) ?? `a steward ${steward.id.slice(-6)}`,
       place: steward.place,
       kind: steward.kind as StewardKind | null,
     },
@@ -56,15 +58,17 @@ async function readStewards(db: Reader): Promise<StewardRow[]> {
 }
 
 async function readVarieties(db: Reader): Promise<VarietyRow[]> {
-  const varieties = await db.variety.findMany({
-    ...byEntry,
-    include: { crop: { select: { key: true, own: true, commonName: true } } },
-  });
-  return varieties.map((variety) => ({
+  const crops = new Map(
+    (await db.crop.findMany({ select: { id: true, key: true, own: true, commonName: true } })).map((crop) => [
+      crop.id,
+      crop.own ? crop.commonName : crop.key,
+    ]),
+  );
+  return (await db.variety.findMany(byEntry)).map((variety) => ({
     id: variety.id,
     cells: {
       variety: variety.name,
-      crop: variety.crop.own ? variety.crop.commonName : variety.crop.key,
+      crop: named(crops, variety.cropId),
       story: variety.story,
       type_description: variety.typeDescription,
     },
@@ -73,19 +77,24 @@ async function readVarieties(db: Reader): Promise<VarietyRow[]> {
 }
 
 async function readGrowOuts(db: Reader, stewards: Names, varieties: Names, lots: Names): Promise<GrowOutRow[]> {
-  const growOuts = await db.growOut.findMany({
-    ...byEntry,
-    include: { parents: byEntry, plots: { ...byEntry, include: { plot: { select: { name: true } } } } },
-  });
+  const growOuts = await db.growOut.findMany(byEntry);
+  const parents = grouped(await db.growOutParent.findMany(byEntry), (parent) => parent.growOutId);
+  const plotNames = new Map(
+    (await db.plot.findMany({ select: { id: true, name: true } })).map((plot) => [plot.id, plot.name]),
+  );
+  const plots = grouped(await db.growOutPlot.findMany(byEntry), (stand) => stand.growOutId);
   return growOuts.map((growOut) => ({
     id: growOut.id,
     cells: {
       grow_out: growOut.name,
       variety: named(varieties, growOut.varietyId),
       steward: stewards.get(growOut.stewardId ?? "") ?? null,
-      plot: growOut.plots[0]?.plot.name ?? null,
+      plot: plotNames.get(plots.get(growOut.id)?.[0]?.plotId ?? "") ?? null,
       sown: dateOf(growOut.sown),
-      parents: growOut.parents.map((parent) => ({ lot: named(lots, parent.lotId), share: parent.share ?? 1 })),
+      parents: (parents.get(growOut.id) ?? []).map((parent) => ({
+        lot: named(lots, parent.lotId),
+        share: parent.share ?? 1,
+      })),
       seeds_sown: growOut.seedsSown,
       plants_standing: growOut.plantsStanding,
       males_standing: growOut.malesStanding,
@@ -113,7 +122,8 @@ async function readLots(
   numbers: Names,
   growOuts: Names,
 ): Promise<LotRow[]> {
-  const lots = await db.lot.findMany({ ...byEntry, include: { parents: byEntry } });
+  const lots = await db.lot.findMany(byEntry);
+  const parents = grouped(await db.lotParent.findMany(byEntry), (parent) => parent.lotId);
   return lots.map((lot) => ({
     id: lot.id,
     cells: {
@@ -122,7 +132,7 @@ async function readLots(
       holder: stewards.get(lot.holderId ?? "") ?? null,
       year: dateOf(lot.year),
       kind: lot.kind as LotKind,
-      from: sourceOf(lot, numbers, growOuts),
+      from: sourceOf({ ...lot, parents: parents.get(lot.id) ?? [] }, numbers, growOuts),
       thousand_seed_grams: lot.thousandSeedGrams,
       inbreeding: lot.inbreeding,
       notes: lot.notes,
@@ -168,15 +178,11 @@ async function readPlants(db: Reader, growOuts: Names): Promise<PlantRow[]> {
 }
 
 async function readTests(db: Reader, lots: Names): Promise<TestRow[]> {
-  const tests = await db.germinationTest.findMany({
-    ...byEntry,
-    include: {
-      replicates: { ...byEntry, include: { counts: { ...byEntry, where: { replacedBy: null, takenBack: false } } } },
-    },
-  });
-  return tests.flatMap((test) =>
-    test.replicates.flatMap((replicate) =>
-      replicate.counts.map((count) => ({
+  const replicates = grouped(await db.testReplicate.findMany(byEntry), (replicate) => replicate.testId);
+  const counts = grouped(await standingCounts(db), (count) => count.replicateId);
+  return (await db.germinationTest.findMany(byEntry)).flatMap((test) =>
+    (replicates.get(test.id) ?? []).flatMap((replicate) =>
+      (counts.get(replicate.id) ?? []).map((count) => ({
         id: count.id,
         cells: {
           test: test.name,
@@ -195,6 +201,13 @@ async function readTests(db: Reader, lots: Names): Promise<TestRow[]> {
       })),
     ),
   );
+}
+
+/** Counts that no later one replaces. */
+async function standingCounts(db: Reader) {
+  const counts = await db.testCount.findMany(byEntry);
+  const replaced = new Set(counts.flatMap((count) => count.replacesId ?? []));
+  return counts.filter((count) => !replaced.has(count.id) && !count.takenBack);
 }
 
 /** The entries that stand, each in the place of the first of its chain: a correction comes where the old entry stood. */
