@@ -1,6 +1,7 @@
 "use server";
 
 import { redirect } from "next/navigation";
+import { refusalSentence } from "@/lib/display/refusals";
 import { importFolder } from "@/lib/exchange/bring-in/import-folder";
 import { importEnded, importWrote } from "@/lib/exchange/bring-in/progress";
 import { forgetUpload, uploadedFiles } from "@/lib/exchange/bring-in/uploads";
@@ -13,7 +14,8 @@ export async function bringIn(_state: ImportState, form: FormData): Promise<Impo
   const { db, actor } = await current();
   const files = await uploadedFiles(db.location.folder, upload);
   if (!files) return { refusals: ["These files are no longer here; choose them again."] };
-  const outcome = await importFolder(db, actor, files, (written) => importWrote(upload, written));
+  if (!files.ok) return { refusals: files.refusals.map(refusalSentence) };
+  const outcome = await importFolder(db, actor, files.value, (written) => importWrote(upload, written));
   importEnded(upload);
   if (!outcome.ok) return { refusals: outcome.refusals.map((each) => each.sentence) };
   await forgetUpload(db.location.folder, upload);

@@ -1,9 +1,10 @@
 import type { Metadata } from "next";
 import Link from "next/link";
-import { notFound } from "next/navigation";
+import { notFound, redirect } from "next/navigation";
 import { PageHead, Section } from "@/components/frame";
 import { ButtonLink, Notice, Steps } from "@/components/ui";
 import { counted } from "@/lib/display/plurals";
+import { refusalSentence } from "@/lib/display/refusals";
 import { checkFolder } from "@/lib/exchange/bring-in/import-folder";
 import { uploadedFiles } from "@/lib/exchange/bring-in/uploads";
 import { current } from "../../_session/current";
@@ -20,7 +21,8 @@ export default async function LookAtUpload({ params }: { params: Promise<{ uploa
   const { db } = await current();
   const files = await uploadedFiles(db.location.folder, upload);
   if (!files) notFound();
-  const { faults, warnings, tally, changes, nothingNew } = await checkFolder(db, files);
+  if (!files.ok) redirect(`/bring-in?refused=${encodeURIComponent(files.refusals.map(refusalSentence).join(" "))}`);
+  const { faults, warnings, tally, changes, nothingNew } = await checkFolder(db, files.value);
   const rows = tally.reduce((sum, each) => sum + each.added + each.changed, 0);
   return (
     <div className="sheet stack">
@@ -37,8 +39,8 @@ export default async function LookAtUpload({ params }: { params: Promise<{ uploa
           }
         >
           <p className="measure">
-            Nothing was written. Mend these rows in your files and <Link href="/bring-in">bring them in again</Link>;
-            rows that are already in are not made twice.
+            Nothing was written. Mend these rows in your files and <Link href="/bring-in">bring them in again</Link>.
+            Rows that are already in are not made twice.
           </p>
           <FindingsTable findings={faults} />
         </Section>

@@ -6,9 +6,11 @@ import { pipeline } from "node:stream/promises";
 import busboy from "@fastify/busboy";
 import { uuidv7 } from "uuidv7";
 import { accepted, type Outcome, refusal, refused } from "@/lib/science/outcome";
+import { LARGEST_ARCHIVE } from "../archive/archive-limits";
+import { filesOfUpload } from "../archive/files-of-upload";
 
 /** The most that one upload may hold: 64 MiB. */
-export const largestUpload = 64 * 1024 * 1024;
+const largestUpload = LARGEST_ARCHIVE;
 const mostFiles = 60;
 const keptHours = 24;
 
@@ -73,14 +75,14 @@ async function received(folder: string, headers: Headers, body: NodeJS.ReadableS
     : null;
 }
 
-/** The files of an upload by name; null where it is gone. */
-export async function uploadedFiles(dataFolder: string, id: string): Promise<Map<string, Uint8Array> | null> {
+/** The files of an upload as one notebook folder, unpacked where it is a zip; null where the upload is gone. */
+export async function uploadedFiles(dataFolder: string, id: string): Promise<Outcome<Map<string, Uint8Array>> | null> {
   const folder = folderOf(dataFolder, id);
   if (!folder || !existsSync(folder)) return null;
   const files = new Map<string, Uint8Array>();
   for (const name of (await readdir(folder)).sort())
     files.set(name, Uint8Array.from(await readFile(path.join(folder, name))));
-  return files;
+  return filesOfUpload(files);
 }
 
 export async function forgetUpload(dataFolder: string, id: string): Promise<void> {

@@ -7,8 +7,8 @@ import { uploadedFiles } from "@/lib/exchange/bring-in/uploads";
 export async function GET(_request: Request, { params }: { params: Promise<{ upload: string }> }): Promise<Response> {
   const { db } = await current();
   const files = await uploadedFiles(db.location.folder, (await params).upload);
-  if (!files) return new Response("These files are no longer here.", { status: 404 });
-  const { faults, warnings } = await checkFolder(db, files);
+  if (!files?.ok) return new Response("These files are no longer here.", { status: 404 });
+  const { faults, warnings } = await checkFolder(db, files.value);
   return new Response(findingsCsv([...faults, ...warnings]), {
     headers: { "content-type": "text/csv; charset=utf-8", "content-disposition": 'attachment; filename="faults.csv"' },
   });
