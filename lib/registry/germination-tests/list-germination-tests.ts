@@ -1,6 +1,6 @@
 import type { Client, Database, Prisma } from "@/lib/db";
 import { foldName } from "@/lib/registry/names/fold-name";
-import { type TestListQuery, type TestSort, testsAPage } from "@/lib/schemas/germination-test/list-query";
+import { type TestColumn, type TestListQuery, testsAPage } from "@/lib/schemas/germination-test/list-query";
 import { summedUp, type TestOfLot } from "./tests-of-lot";
 
 /** A test in the list, with the lot, variety and crop it belongs to. */
@@ -36,13 +36,13 @@ export async function listGerminationTests(
   query: TestListQuery,
   pages: "one" | "all" = "one",
 ): Promise<TestList> {
-  const where = searched(query.q);
+  const where = searched(query.filter);
   const [all, found] = await Promise.all([db.read.germinationTest.count(), db.read.germinationTest.count({ where })]);
   const part = pages === "all" ? {} : { skip: (query.page - 1) * testsAPage, take: testsAPage };
   const tests =
-    query.sort === "germination" || query.sort === "sown"
-      ? await byCounts(db.read, where, query, part)
-      : await stored(db.read, { where, orderBy: inOrder(query), ...part });
+    query.sort.key === "germination" || query.sort.key === "sown"
+      ? await byCounts(db.read, where, query.sort, part)
+      : await stored(db.read, { where, orderBy: inOrder(query.sort), ...part });
   return { tests, found, all };
 }
 
@@ -64,16 +64,16 @@ function searched(text: string): Prisma.GerminationTestWhereInput {
 
 type Order = Prisma.GerminationTestOrderByWithRelationInput[];
 
-function inOrder({ sort, order }: TestListQuery): Order {
-  const way = order === "up" ? "asc" : "desc";
+function inOrder({ key, down }: TestListQuery["sort"]): Order {
+  const way = down ? "desc" : "asc";
   const byDate: Order = [{ onFirst: way }, { onLast: way }];
-  const orders: Readonly<Partial<Record<TestSort, Order>>> = {
+  const orders: Readonly<Partial<Record<TestColumn, Order>>> = {
     test: [{ nameKey: way }],
     lot: [{ lot: { numberKey: way } }],
     variety: [{ lot: { variety: { nameKey: way } } }],
     crop: [{ lot: { variety: { crop: { commonNameKey: way } } } }, { lot: { variety: { nameKey: "asc" } } }],
   };
-  return [...(orders[sort] ?? byDate), { id: way }];
+  return [...(orders[key] ?? byDate), { id: way }];
 }
 
 async function stored(db: Client, args: Prisma.GerminationTestFindManyArgs): Promise<ListedTest[]> {
@@ -91,7 +91,7 @@ async function stored(db: Client, args: Prisma.GerminationTestFindManyArgs): Pro
 async function byCounts(
   db: Client,
   where: Prisma.GerminationTestWhereInput,
-  { sort, order }: TestListQuery,
+  { key, down }: TestListQuery["sort"],
   part: { skip?: number; take?: number },
 ): Promise<ListedTest[]> {
   const replicates = await db.testReplicate.findMany({
@@ -114,8 +114,8 @@ async function byCounts(
     });
   }
   const figureOf = ({ sown, normal }: { sown: number; normal: number | null }) =>
-    sort === "sown" ? sown : normal === null ? null : normal / sown;
-  const way = order === "up" ? 1 : -1;
+    key === "sown" ? sown : normal === null ? null : normal / sown;
+  const way = down ? -1 : 1;
   const ids = [...sums]
     .map(([id, sum]) => ({ id, value: figureOf(sum) }))
     .sort((a, b) => byValue(a.value, b.value, way) || (a.id < b.id ? -way : way))

@@ -1,12 +1,14 @@
 import type { Database } from "@/lib/db";
 import { exactInterval } from "@/lib/science/binomial/exact-interval";
 import type { Interval } from "@/lib/science/binomial/interval";
+import type { CivilDay } from "@/lib/science/dates/civil-day";
 import { type GerminationTest, germinationTest, USUAL_CONFIDENCE } from "@/lib/science/germination/germination-test";
 import type { ReplicateCounts } from "@/lib/science/germination/test-counts";
 import { type Compared, comparedWithEarlier } from "./compare-with-earlier";
 import { countsTakenBack, type StandingCount, type StoredCount, standingCounts } from "./standing-counts";
 import { type TestTotals, testTotals } from "./test-totals";
 import { type StoredTest, storedTestsOfLot, summedUp, type TestOfLot } from "./tests-of-lot";
+import { type TestWarning, warningsOfTest } from "./warnings-of-test";
 
 export interface ReadReplicate {
   readonly id: string;
@@ -29,13 +31,26 @@ export interface ReadTest {
   readonly compared: Compared;
   /** all tests of the lot, this one among them, in the order of their dates */
   readonly testsOfLot: readonly TestOfLot[];
+  /** what a person should look at again */
+  readonly warnings: readonly TestWarning[];
+  /** the change set that wrote it down; null where the history does not reach so far */
+  readonly recordedIn: { readonly id: string; readonly at: string; readonly actor: string } | null;
 }
 
-/** One test, its lot and the lot's other tests. `standard` is the share of normal seedlings that the lot is held against. */
-export async function readGerminationTest(db: Database, testId: string, standard: number): Promise<ReadTest | null> {
+/** One test, its lot and the lot's other tests. `standard` is the share of normal seedlings that the lot is held against; `today` the reader's day. */
+export async function readGerminationTest(
+  db: Database,
+  testId: string,
+  standard: number,
+  today: CivilDay | null = null,
+): Promise<ReadTest | null> {
   const found = await db.read.germinationTest.findUnique({ where: { id: testId }, select: { lotId: true } });
   if (!found) return null;
-  const [lot, stored] = await Promise.all([lotOfTest(db, found.lotId), storedTestsOfLot(db.read, found.lotId)]);
+  const [lot, stored, recordedIn] = await Promise.all([
+    lotOfTest(db, found.lotId),
+    storedTestsOfLot(db.read, found.lotId),
+    changeThatMade(db, testId),
+  ]);
   const own = stored.find((each) => each.id === testId);
   if (!lot || !own) return null;
   const { replicates, ...test } = own;
@@ -50,7 +65,24 @@ export async function readGerminationTest(db: Database, testId: string, standard
     result: result?.ok ? result.value : null,
     compared: comparedWithEarlier(testsOfLot, testId),
     testsOfLot,
+    warnings: warningsOfTest({
+      on: { text: test.on, first: test.onFirst, last: test.onLast },
+      basis: test.basis,
+      lot,
+      otherBases: testsOfLot.filter((each) => each.id !== testId).map((each) => each.basis),
+      today,
+    }),
+    recordedIn,
   };
+}
+
+async function changeThatMade(db: Database, testId: string): Promise<ReadTest["recordedIn"]> {
+  const made = await db.read.change.findFirst({
+    where: { recordId: testId, tableName: "GerminationTest", action: "create" },
+    select: { changeSet: { select: { id: true, at: true, actor: true } } },
+    orderBy: { id: "desc" },
+  });
+  return made?.changeSet ?? null;
 }
 
 /** The lot that a test belongs to, with its variety and crop. */

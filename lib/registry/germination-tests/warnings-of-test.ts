@@ -9,7 +9,7 @@ export interface TestWarning {
 
 /** What the warnings of a test look at. */
 export interface TestSurroundings {
-  readonly on: FuzzyDate;
+  readonly on: Pick<FuzzyDate, "text" | "first" | "last">;
   readonly basis: string | null;
   readonly lot: {
     readonly number: string;

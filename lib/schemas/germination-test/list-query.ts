@@ -1,39 +1,60 @@
 import { z } from "zod";
 
-/** Columns by which the tests can be put in order. */
-export const testSorts = ["set-up", "test", "lot", "variety", "crop", "germination", "sown"] as const;
-export type TestSort = (typeof testSorts)[number];
+/** The columns of the list of tests, by which it can be put in order. */
+export const testColumns = [
+  "test",
+  "lot",
+  "variety",
+  "crop",
+  "set-up",
+  "basis",
+  "sown",
+  "germination",
+  "stage",
+  "note",
+] as const;
+export type TestColumn = (typeof testColumns)[number];
 
-export const testsAPage = 100;
+const sortable: readonly TestColumn[] = ["test", "lot", "variety", "crop", "set-up", "sown", "germination"];
 
-/** What the address of the list says. Anything that is not understood falls back to its default: an old address still opens. */
+export const testsAPage = 200;
+
+const oneText = z
+  .union([z.string(), z.array(z.string()).transform((texts) => texts[0] ?? "")])
+  .optional()
+  .catch(undefined)
+  .transform((text) => text?.trim().slice(0, 200) ?? "");
+
+/**
+ * What of the tests is asked for, as it stands in the address: `?filter=pea&sort=-germination&page=2`. What is not understood is left
+ * out, so that an old address still opens. Without an order the tests set up last come first.
+ */
 export const TestListQuerySchema = z.object({
-  q: z.string().trim().max(200).catch(""),
-  sort: z.enum(testSorts).catch("set-up"),
-  order: z.enum(["up", "down"]).catch("down"),
-  page: z.coerce.number().int().min(1).max(100_000).catch(1),
+  filter: oneText,
+  sort: oneText.transform((text): { key: TestColumn; down: boolean } => {
+    const down = text.startsWith("-");
+    const key = sortable.find((column) => column === (down ? text.slice(1) : text));
+    return key ? { key, down } : { key: "set-up", down: true };
+  }),
+  page: oneText.transform((text) => (/^[1-9]\d{0,5}$/.test(text) ? Number(text) : 1)),
 });
-export type TestListQuery = z.infer<typeof TestListQuerySchema>;
+export type TestListQuery = z.output<typeof TestListQuerySchema>;
 
-type Params = Readonly<Record<string, string | readonly string[] | undefined>>;
-
-/** Reads the address; of a parameter that stands twice the first counts. */
-export function readTestListQuery(params: Params): TestListQuery {
-  const single = Object.fromEntries(
-    Object.entries(params).map(([key, value]) => [key, typeof value === "string" ? value : value?.[0]]),
-  );
-  const order = single.order ?? (single.sort && single.sort !== "set-up" ? "up" : "down");
-  return TestListQuerySchema.parse({ q: "", ...single, order });
+/** The query for an address's parameters. */
+export function readTestListQuery(params: Readonly<Record<string, unknown>>): TestListQuery {
+  return TestListQuerySchema.parse({ filter: params.filter, sort: params.sort, page: params.page });
 }
 
-/** The address for a query, what is default left out. */
-export function testListAddress(query: TestListQuery, changed: Partial<TestListQuery> = {}): string {
-  const wanted = { ...query, ...changed };
-  const params = new URLSearchParams();
-  if (wanted.q !== "") params.set("q", wanted.q);
-  if (wanted.sort !== "set-up") params.set("sort", wanted.sort);
-  if (wanted.order !== (wanted.sort === "set-up" ? "down" : "up")) params.set("order", wanted.order);
-  if (wanted.page !== 1) params.set("page", String(wanted.page));
-  const text = params.toString();
+/** The address of a page of the same list, with the columns that were chosen. */
+export function testListAddress(
+  { filter, sort, page }: TestListQuery,
+  columns: readonly string[] | null = null,
+): string {
+  const parts = new URLSearchParams();
+  if (filter !== "") parts.set("filter", filter);
+  if (sort.key !== "set-up" || !sort.down) parts.set("sort", `${sort.down ? "-" : ""}${sort.key}`);
+  if (columns) parts.set("columns", columns.join(","));
+  if (page > 1) parts.set("page", String(page));
+  const text = parts.toString().replaceAll("%2C", ",");
   return text === "" ? "/tests" : `/tests?${text}`;
 }

@@ -25,22 +25,18 @@ describe("the list of germination tests", () => {
     await threeTests(db);
     expect(await names(db, {})).toEqual(["Mere 2 test 1", "Quern 1 test 2", "Quern 1 test 1"]);
     expect(await names(db, { sort: "germination" })).toEqual(["Mere 2 test 1", "Quern 1 test 1", "Quern 1 test 2"]);
-    const down = await names(db, { sort: "germination", order: "down" });
+    const down = await names(db, { sort: "-germination" });
     expect(down).toEqual(["Quern 1 test 1", "Mere 2 test 1", "Quern 1 test 2"]);
     expect(await names(db, { sort: "lot" })).toEqual(["Mere 2 test 1", "Quern 1 test 1", "Quern 1 test 2"]);
-    expect(await names(db, { sort: "sown", order: "down" })).toEqual([
-      "Mere 2 test 1",
-      "Quern 1 test 2",
-      "Quern 1 test 1",
-    ]);
+    expect(await names(db, { sort: "-sown" })).toEqual(["Mere 2 test 1", "Quern 1 test 2", "Quern 1 test 1"]);
   });
 
   it("is searched by lot, variety, crop and name, every word of it, in any letter case", async () => {
     const db = await emptyRegistry();
     await threeTests(db);
-    expect(await names(db, { q: "OAT mere" })).toEqual(["Mere 2 test 1"]);
-    expect(await names(db, { q: "hollow" })).toHaveLength(3);
-    const list = await listGerminationTests(db, readTestListQuery({ q: "quern nowhere" }));
+    expect(await names(db, { filter: "OAT mere" })).toEqual(["Mere 2 test 1"]);
+    expect(await names(db, { filter: "hollow" })).toHaveLength(3);
+    const list = await listGerminationTests(db, readTestListQuery({ filter: "quern nowhere" }));
     expect([list.tests.length, list.found, list.all]).toEqual([0, 0, 3]);
   });
 
@@ -50,7 +46,7 @@ describe("the list of germination tests", () => {
     await threeTests(db);
     for (const sort of ["set-up", "germination"]) {
       statements = 0;
-      await listGerminationTests(db, readTestListQuery({ sort, q: "pea" }));
+      await listGerminationTests(db, readTestListQuery({ sort, filter: "pea" }));
       expect(statements).toBeLessThanOrEqual(12);
     }
   });
@@ -58,12 +54,10 @@ describe("the list of germination tests", () => {
 
 describe("the address of the list", () => {
   it("holds all that was chosen, and what is usual is left out", () => {
-    const query = readTestListQuery({ q: " pea ", sort: "germination", page: "2" });
-    expect(testListAddress(query)).toBe("/tests?q=pea&sort=germination&page=2");
+    const query = readTestListQuery({ filter: " pea ", sort: "-germination", page: "2" });
+    expect(testListAddress(query, ["test", "lot"])).toBe("/tests?filter=pea&sort=-germination&columns=test,lot&page=2");
     expect(testListAddress(readTestListQuery({}))).toBe("/tests");
-    expect(readTestListQuery({ sort: "colour", page: "-3", order: "sideways" })).toMatchObject({
-      sort: "set-up",
-      page: 1,
-    });
+    const odd = readTestListQuery({ sort: "colour", page: "-3", filter: ["pea", "oat"] });
+    expect(odd).toEqual({ filter: "pea", sort: { key: "set-up", down: true }, page: 1 });
   });
 });

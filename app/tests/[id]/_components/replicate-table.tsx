@@ -1,0 +1,97 @@
+import { SpanBar } from "@/components/doubt";
+import { SimpleTable } from "@/components/tables";
+import { percent, percentSpan } from "@/lib/display/numbers";
+import type { ReadReplicate, ReadTest } from "@/lib/registry/germination-tests/read-germination-test";
+import { type CountKind, countKinds } from "@/lib/schemas/germination-test/counts";
+import { normalWord } from "../../_words/reading-in-words";
+import { CorrectCount } from "./correct-count";
+import styles from "./replicate-table.module.css";
+
+const others = countKinds.filter((kind): kind is Exclude<CountKind, "normal"> => kind !== "normal");
+const otherWords: Readonly<Record<Exclude<CountKind, "normal">, string>> = {
+  abnormal: "abnormal",
+  hard: "hard",
+  fresh: "fresh",
+  dead: "dead",
+};
+
+/** What was counted in each replicate: day by day, what it came to, and its exact span. Every count opens to its correction. */
+export function ReplicateTable({ read }: { read: ReadTest }) {
+  const { replicates, test, totals } = read;
+  const days = [...new Set(replicates.flatMap((replicate) => replicate.counts.map((count) => count.day)))].sort(
+    (a, b) => (a ?? Number.MAX_VALUE) - (b ?? Number.MAX_VALUE),
+  );
+  const told = others.filter((kind) => totals.sums[kind] !== null);
+  return (
+    <SimpleTable
+      columns={[
+        { key: "name", name: "Replicate" },
+        { key: "sown", name: "sown", kind: "count" },
+        ...days.map((day) => ({
+          key: `day ${day}`,
+          name: day === null ? "day not known" : `day ${day}`,
+          kind: "count" as const,
+        })),
+        { key: "up", name: normalWord(test.basis), kind: "count" },
+        ...told.map((kind) => ({ key: kind, name: otherWords[kind], kind: "count" as const })),
+        { key: "left", name: "left over", kind: "count" },
+        { key: "span", name: "in a hundred" },
+      ]}
+      rows={replicates.map((replicate) => ({ id: replicate.id, cells: cellsOf(replicate, days) }))}
+      foot={replicates.length > 1 ? footOf(read, told) : undefined}
+    />
+  );
+}
+
+function footOf({ totals }: ReadTest, told: readonly CountKind[]) {
+  return {
+    name: "together",
+    sown: totals.sown,
+    up: totals.counted ? totals.sums.normal : "",
+    ...Object.fromEntries(told.map((kind) => [kind, totals.sums[kind]])),
+    left: totals.left,
+  };
+}
+
+function cellsOf(replicate: ReadReplicate, days: readonly (number | null)[]) {
+  const { totals, exact, sown } = replicate;
+  const share = (totals.sums.normal ?? 0) / sown;
+  return {
+    name: replicate.name,
+    sown,
+    ...Object.fromEntries(days.map((day) => [`day ${day}`, dayCell(replicate, day)])),
+    up: totals.counted ? totals.sums.normal : notCounted,
+    ...Object.fromEntries(others.map((kind) => [kind, totals.sums[kind] ?? notToldApart])),
+    left: totals.left,
+    span: exact ? (
+      <span className={styles.span}>
+        <SpanBar
+          value={share}
+          low={exact.low}
+          high={exact.high}
+          grade="counted"
+          label={`${percent(share)}, ${percentSpan(exact.low, exact.high)}`}
+        />
+        {percentSpan(exact.low, exact.high)}
+      </span>
+    ) : null,
+  };
+}
+
+function dayCell(replicate: ReadReplicate, on: number | null) {
+  const count = replicate.counts.find((each) => each.day === on);
+  if (!count) return notCounted;
+  const { before, id, day, normal, abnormal, hard, fresh, dead } = count;
+  return (
+    <CorrectCount
+      key={id}
+      count={{ id, day, normal, abnormal, hard, fresh, dead }}
+      replicate={replicate.name}
+      sown={replicate.sown}
+      corrected={before.length}
+    />
+  );
+}
+
+const notCounted = <span className="quiet">not counted</span>;
+const notToldApart = <span className="quiet">not told apart</span>;

@@ -1,0 +1,59 @@
+import type { Metadata } from "next";
+import { notFound } from "next/navigation";
+import { Section } from "@/components/frame";
+import { ButtonLink, Notice } from "@/components/ui";
+import { readGerminationTest } from "@/lib/registry/germination-tests/read-germination-test";
+import { current } from "../../_session/current";
+import { MouldCaution, TreatedCaution } from "../_components/cautions";
+import { ComparedSection } from "./_components/compared-section";
+import { CountAgain } from "./_components/count-again";
+import { GerminationOfLot } from "./_components/germination-of-lot";
+import { HowSetUp } from "./_components/how-set-up";
+import { ReplicateTable } from "./_components/replicate-table";
+import { SpreadSection } from "./_components/spread-section";
+import { TestHead } from "./_components/test-head";
+import { yearsOfLot } from "./_components/years-of-lot";
+
+type Params = { params: Promise<{ id: string }> };
+
+export const metadata: Metadata = { title: "Germination test" };
+
+export default async function GerminationTestPage({ params }: Params) {
+  const { db, settings, today } = await current();
+  const read = await readGerminationTest(db, (await params).id, settings.renewalPlan, today);
+  if (!read) notFound();
+  const { lot, warnings, totals, replicates } = read;
+  const odd = warnings.filter((warning) => warning.code !== "treated-seed");
+  return (
+    <div className="sheet">
+      <TestHead read={read} />
+      <div className="stack">
+        <TreatedCaution treatment={lot.treatment} substance={lot.treatmentSubstance} />
+        {odd.length > 0 ? (
+          <Notice title="Look at this again" kind="waiting">
+            {odd.map((warning) => (
+              <p key={warning.code}>{warning.text}</p>
+            ))}
+          </Notice>
+        ) : null}
+      </div>
+      {totals.stage === "final" ? null : <CountAgain read={read} today={today} />}
+      <Section id="replicates" title="What was counted" aside="press a count to put it right">
+        <ReplicateTable read={read} />
+      </Section>
+      {replicates.length > 1 && read.result?.spread ? <SpreadSection read={read} spread={read.result.spread} /> : null}
+      <ComparedSection read={read} />
+      <GerminationOfLot read={read} years={yearsOfLot(read)} renewal={settings.renewalPlan} />
+      <HowSetUp read={read} />
+      <MouldCaution />
+      <p className="row not-on-paper">
+        <ButtonLink href={`/tests/new?lot=${lot.id}`}>Another test of this lot</ButtonLink>
+        {read.recordedIn ? (
+          <ButtonLink href={`/history/${read.recordedIn.id}`} kind="quiet">
+            Take this test back
+          </ButtonLink>
+        ) : null}
+      </p>
+    </div>
+  );
+}
