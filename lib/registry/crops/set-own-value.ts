@@ -8,7 +8,7 @@ import {
   cropFields,
   cropRanges,
 } from "@/lib/schemas/crops/crop-fields";
-import { parsed } from "@/lib/schemas/varieties/parsed";
+import { parseForm } from "@/lib/schemas/lots/form-fields";
 import { accepted, type Outcome, type Refusal, refusal, refused } from "@/lib/science/outcome";
 import { type Performed, perform } from "../change-set/perform";
 import type { ChangeWriter } from "../change-set/writer";
@@ -20,7 +20,7 @@ export async function setOwnValue(
   actor: Actor,
   input: CropOverrideInput,
 ): Promise<Outcome<Performed<{ cropId: string }>>> {
-  const read = parsed(CropOverrideSchema, input);
+  const read = parseForm(CropOverrideSchema, input);
   if (!read.ok) return read;
   const { cropId, field, reason, source } = read.value;
   const value = stored(field, read.value.value);

@@ -3,83 +3,37 @@ import type { Settings } from "@/lib/schemas/settings";
 import type { CivilDay } from "@/lib/science/dates/civil-day";
 import { parseDate } from "@/lib/science/dates/parse-date";
 import { grouped } from "../change-set/grouped";
+import { figuresOfAll } from "../figures/read-figures";
 import { foldName } from "../names/fold-name";
 import { holdersOf } from "../varieties/holders";
-import { readOpenMatters } from "./read-open-matters";
-import { readOpenTests } from "./read-open-tests";
-import { readVarieties } from "./read-varieties";
-import type { FiguresForSeason, SeasonGrowOut, SeasonLot, SeasonRecords } from "./records";
+import type { FiguresForSeason, SeasonLot, SeasonRecords } from "./records";
+import { type LotRow, type StoredRows, storedRows } from "./stored-rows";
 
-interface LotRow {
-  readonly id: string;
-  readonly number: string;
-  readonly varietyId: string;
-  readonly holderId: string | null;
-  readonly kind: string;
-  readonly growOutId: string | null;
-  readonly year: string | null;
-  readonly yearFirst: string | null;
-  readonly yearLast: string | null;
-  readonly status: string | null;
-  readonly statusReason: string | null;
-  readonly entries: number | bigint;
-  readonly lastEntry: string | null;
+/** Reads what the rules of the season look at. Two statements where nothing changed since it was last read. */
+export async function readSeasonRecords(db: Database, settings: Settings, today: CivilDay): Promise<SeasonRecords> {
+  return seasonRecords(await storedRows(db), await figuresOfAll(db), settings, today);
 }
 
-// One statement for all lots with what their ledgers say of themselves; entries that were corrected or taken back do not count.
-const lotsWithLedger = `
-  SELECT l."id", l."number", l."varietyId", l."holderId", l."kind", l."growOutId", l."year", l."yearFirst", l."yearLast", l."status",
-         l."statusReason", COUNT(e."id") AS "entries", MAX(e."onFirst") AS "lastEntry"
-  FROM "Lot" l
-  LEFT JOIN "LedgerEntry" e ON e."lotId" = l."id" AND NOT e."takenBack"
-    AND NOT EXISTS (SELECT 1 FROM "LedgerEntry" r WHERE r."replacesId" = e."id")
-  GROUP BY l."id"`;
-
-const containersWithBuildings = `
-  SELECT c."lotId", COALESCE(p."building", p."id") AS "building" FROM "Container" c JOIN "Place" p ON p."id" = c."placeId"`;
-
-/** Reads what the rules of the season look at, in nine statements, however many records there are. */
-export async function readSeasonRecords(
-  db: Database,
+/** The season's records from stored rows and figures: who holds what, when each lot was last in hand, how its last test lies. */
+export function seasonRecords(
+  rows: StoredRows,
+  figures: ReadonlyMap<string, FiguresForSeason>,
   settings: Settings,
   today: CivilDay,
-  figures: ReadonlyMap<string, FiguresForSeason>,
-): Promise<SeasonRecords> {
-  const varieties = await readVarieties(db);
-  const lotRows = await db.read.$queryRawUnsafe<LotRow[]>(lotsWithLedger);
-  const containers = await db.read.$queryRawUnsafe<{ lotId: string; building: string }[]>(containersWithBuildings);
-  const buildings = grouped(containers, (container) => container.lotId);
-  const lots = lotRows
-    .map((row) => seasonLot(row, figures.get(row.id), buildings.get(row.id) ?? [], settings))
-    .sort((a, b) => (a.number < b.number ? -1 : 1));
-  const people = await db.read.person.findMany({ select: { stewardId: true, name: true } });
-  const growOuts: SeasonGrowOut[] = await db.read.growOut.findMany({
-    select: { id: true, name: true, varietyId: true, sown: true, sownFirst: true, sownLast: true },
-    orderBy: { id: "asc" },
-  });
-  const words = await db.read.holderConfirmation.findMany({
-    select: { id: true, varietyId: true, stewardId: true, lotId: true, on: true, onFirst: true, still: true },
-  });
+): SeasonRecords {
+  const buildings = grouped(rows.containers, (container) => container.lotId);
+  const lots = rows.lots.map((row) => seasonLot(row, figures.get(row.id), buildings.get(row.id) ?? [], settings));
   const lotsOf = grouped(lots, (lot) => lot.varietyId);
-  const wordsOf = grouped(words, (word) => word.varietyId);
+  const wordsOf = grouped(rows.words, (word) => word.varietyId);
   const holders = new Map(
-    [...varieties.values()].map(({ id, crop }) => {
+    [...rows.varieties.values()].map(({ id, crop }) => {
       const rule = { today, confirmedYears: settings.confirmedYears, usualLifeYears: crop.seedLifeYearsMax };
       return [id, holdersOf(lotsOf.get(id) ?? [], wordsOf.get(id) ?? [], rule)] as const;
     }),
   );
-  return {
-    today,
-    settings,
-    varieties,
-    lots,
-    growOuts,
-    tests: await readOpenTests(db),
-    words,
-    matters: await readOpenMatters(db),
-    names: new Map(people.map((person) => [person.stewardId, person.name])),
-    holders,
-  };
+  const { varieties, growOuts, tests, words, matters } = rows;
+  const names = new Map(rows.people.map((person) => [person.stewardId, person.name]));
+  return { today, settings, varieties, lots, growOuts, tests, words, matters, names, holders };
 }
 
 function seasonLot(
@@ -97,6 +51,7 @@ function seasonLot(
     entries: Number(entries),
     gramsOnHand: figures?.gramsOnHand ?? null,
     effectiveSize: figures?.effectiveSize ?? null,
+    diversityRetained: figures?.diversityRetained ?? null,
     lastTest,
     lastTestFirst: testedOn?.first ?? null,
     lastTestLast: testedOn?.last ?? null,

@@ -27,8 +27,8 @@ export async function readVarieties(db: Database): Promise<Map<string, SeasonVar
   const rows = await db.read.$queryRawUnsafe<Row[]>(varietiesWithCrops);
   const own = grouped(await db.read.cropOverride.findMany(), (each) => each.cropId);
   const varieties = rows.map(({ id, name, nameKey, seedCoat, cropId, cropKey, ...profile }): SeasonVariety => {
-    const { matingSystem, ...rest } = profileOfCrop(profile, own.get(cropId) ?? []);
-    const crop = { id: cropId, key: cropKey, ...rest, clonal: matingSystem === "clonal" };
+    const here = profileOfCrop(profile, own.get(cropId) ?? []);
+    const crop = { id: cropId, key: cropKey, ...here, clonal: here.matingSystem === "clonal" };
     return { id, name, nameKey, seedCoat, crop };
   });
   varieties.sort((a, b) => order(a.nameKey, b.nameKey) || order(a.name, b.name));

@@ -1,24 +1,14 @@
 import type { Settings } from "@/lib/schemas/settings";
 import type { CivilDay } from "@/lib/science/dates/civil-day";
+import type { LastTest, LotFigures } from "../figures/read-figures";
 import type { HeldLot, Holder, WordOfHolder } from "../varieties/holders";
-
-/** The last germination test of a lot, as its figures give it. Shares 0..1, 95 % exact interval. */
-export interface LastTest {
-  readonly testId: string;
-  readonly test: string;
-  readonly date: string;
-  readonly germination: number;
-  readonly low: number;
-  readonly high: number;
-  readonly sown: number;
-  readonly normal: number;
-}
 
 /** A crop as far as the season needs it; own values of the steward are in their place. */
 export interface SeasonCrop {
   readonly id: string;
   readonly key: string;
   readonly commonName: string;
+  readonly matingSystem: string | null;
   readonly clonal: boolean;
   readonly plantsMin: number | null;
   readonly seedLifeYearsMin: number | null;
@@ -46,6 +36,9 @@ export interface SeasonLot extends HeldLot {
   readonly lastTestFirst: CivilDay | null;
   readonly lastTestLast: CivilDay | null;
   readonly effectiveSize: number | null;
+  readonly diversityRetained: number | null;
+  /** of a founder: one line or many; null not known */
+  readonly founderLines: string | null;
 }
 
 export interface SeasonGrowOut {
@@ -84,12 +77,7 @@ export interface OpenMatter {
 }
 
 /** What the season takes of a lot's figures. */
-export interface FiguresForSeason {
-  readonly gramsOnHand: number | null;
-  readonly effectiveSize: number | null;
-  readonly diversityRetained: number | null;
-  readonly lastTest: LastTest | null;
-}
+export type FiguresForSeason = Pick<LotFigures, "gramsOnHand" | "effectiveSize" | "diversityRetained" | "lastTest">;
 
 /** All that the rules of the season look at. Order of lots: by lot number; of varieties: by name. */
 export interface SeasonRecords {

@@ -1,6 +1,7 @@
 import type { Actor } from "@/lib/access/actor";
 import type { Database } from "@/lib/db";
-import { type FormTexts, parsed } from "@/lib/schemas/varieties/parsed";
+import { parseForm } from "@/lib/schemas/lots/form-fields";
+import type { FormTexts } from "@/lib/schemas/varieties/form-texts";
 import { StewardSchema } from "@/lib/schemas/varieties/steward";
 import { accepted, type Outcome, refusal, refused } from "@/lib/science/outcome";
 import { type Performed, perform } from "../change-set/perform";
@@ -13,7 +14,7 @@ export async function correctSteward(
   stewardId: string,
   input: FormTexts,
 ): Promise<Outcome<Performed<{ stewardId: string }>>> {
-  const read = parsed(StewardSchema, input);
+  const read = parseForm(StewardSchema, input);
   if (!read.ok) return read;
   const { name, ...rest } = read.value;
   return perform(db, actor, { action: "correct", title: `Steward ${sameName(name)} corrected` }, async (change, tx) => {

@@ -1,11 +1,13 @@
 import { uuidv7 } from "uuidv7";
 import type { Actor } from "@/lib/access/actor";
 import type { Database } from "@/lib/db";
-import { type FormTexts, parsed } from "@/lib/schemas/varieties/parsed";
-import { StrainSchema } from "@/lib/schemas/varieties/variety";
+import { parseForm } from "@/lib/schemas/lots/form-fields";
+import type { FormTexts } from "@/lib/schemas/varieties/form-texts";
+import { strainSchema } from "@/lib/schemas/varieties/variety";
 import { accepted, type Outcome, refusal, refused } from "@/lib/science/outcome";
 import { type Performed, perform } from "../change-set/perform";
 import { foldName, sameName } from "../names/fold-name";
+import { readSettings } from "../settings/read-settings";
 import { stewardNamed } from "../stewards/steward-named";
 import { varietyOf } from "./variety-of";
 
@@ -16,7 +18,7 @@ export async function addStrain(
   varietyId: string,
   input: FormTexts,
 ): Promise<Outcome<Performed<{ strainId: string }>>> {
-  const read = parsed(StrainSchema, input);
+  const read = parseForm(strainSchema((await readSettings(db.read)).hemisphere), input);
   if (!read.ok) return read;
   const { name, steward, keptFrom, keptTo, ...rest } = read.value;
   if (keptFrom && keptTo && keptFrom.first > keptTo.last) {

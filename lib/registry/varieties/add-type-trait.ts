@@ -1,7 +1,8 @@
 import { uuidv7 } from "uuidv7";
 import type { Actor } from "@/lib/access/actor";
 import type { Database } from "@/lib/db";
-import { type FormTexts, parsed } from "@/lib/schemas/varieties/parsed";
+import { parseForm } from "@/lib/schemas/lots/form-fields";
+import type { FormTexts } from "@/lib/schemas/varieties/form-texts";
 import { TypeTraitSchema } from "@/lib/schemas/varieties/variety";
 import { accepted, type Outcome, refusal, refused } from "@/lib/science/outcome";
 import { type Performed, perform } from "../change-set/perform";
@@ -15,7 +16,7 @@ export async function addTypeTrait(
   varietyId: string,
   input: FormTexts,
 ): Promise<Outcome<Performed<{ varietyId: string }>>> {
-  const read = parsed(TypeTraitSchema, input);
+  const read = parseForm(TypeTraitSchema, input);
   if (!read.ok) return read;
   const known = await varietyOf(db.read, varietyId);
   if (!known.ok) return known;

@@ -1,6 +1,7 @@
 import type { Actor } from "@/lib/access/actor";
 import type { Database } from "@/lib/db";
-import { parsed } from "@/lib/schemas/varieties/parsed";
+import { parseForm } from "@/lib/schemas/lots/form-fields";
+import type { FormTexts } from "@/lib/schemas/varieties/form-texts";
 import { SeedCoatSchema } from "@/lib/schemas/varieties/seed-coat";
 import { accepted, type Outcome } from "@/lib/science/outcome";
 import { type Performed, perform } from "../change-set/perform";
@@ -11,9 +12,9 @@ export async function chooseSeedCoat(
   db: Database,
   actor: Actor,
   varietyId: string,
-  choice: unknown,
+  choice: FormTexts | null,
 ): Promise<Outcome<Performed<{ varietyId: string }>>> {
-  const read = choice === null ? accepted(null) : parsed(SeedCoatSchema, choice);
+  const read = choice === null ? accepted(null) : parseForm(SeedCoatSchema, choice);
   if (!read.ok) return read;
   const known = await varietyOf(db.read, varietyId);
   if (!known.ok) return known;

@@ -1,12 +1,14 @@
 import { uuidv7 } from "uuidv7";
 import type { Actor } from "@/lib/access/actor";
 import type { Database } from "@/lib/db";
-import { type FormTexts, parsed } from "@/lib/schemas/varieties/parsed";
-import { HolderWordSchema } from "@/lib/schemas/varieties/variety";
+import { parseForm } from "@/lib/schemas/lots/form-fields";
+import type { FormTexts } from "@/lib/schemas/varieties/form-texts";
+import { holderWordSchema } from "@/lib/schemas/varieties/variety";
 import { accepted, type Outcome, refusal, refused } from "@/lib/science/outcome";
 import { type Performed, perform } from "../change-set/perform";
 import { foldName } from "../names/fold-name";
 import { oneMeant } from "../search/one-meant";
+import { readSettings } from "../settings/read-settings";
 import { stewardNamed } from "../stewards/steward-named";
 import { varietyOf } from "./variety-of";
 
@@ -21,7 +23,7 @@ export async function confirmHolder(
   input: FormTexts,
   today: string,
 ): Promise<Outcome<Performed<{ varietyId: string }>>> {
-  const read = parsed(HolderWordSchema, input);
+  const read = parseForm(holderWordSchema((await readSettings(db.read)).hemisphere), input);
   if (!read.ok) return read;
   const { steward, on, still, lot, grams, note } = read.value;
   const day = on ?? { text: today, first: today, last: today };

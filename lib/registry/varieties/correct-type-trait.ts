@@ -1,6 +1,7 @@
 import type { Actor } from "@/lib/access/actor";
 import type { Database } from "@/lib/db";
-import { type FormTexts, parsed } from "@/lib/schemas/varieties/parsed";
+import { parseForm } from "@/lib/schemas/lots/form-fields";
+import type { FormTexts } from "@/lib/schemas/varieties/form-texts";
 import { TypeTraitSchema } from "@/lib/schemas/varieties/variety";
 import { accepted, type Outcome, refusal, refused } from "@/lib/science/outcome";
 import { type Performed, perform } from "../change-set/perform";
@@ -13,7 +14,7 @@ export async function correctTypeTrait(
   input: FormTexts,
 ): Promise<Outcome<Performed<{ varietyId: string }>>> {
   const { reason = "", ...rest } = input;
-  const read = parsed(TypeTraitSchema, rest);
+  const read = parseForm(TypeTraitSchema, rest);
   if (!read.ok) return read;
   const line = await db.read.typeTrait.findUnique({ where: { id: typeTraitId }, include: { variety: true } });
   if (!line) {

@@ -1,6 +1,7 @@
 import type { Actor } from "@/lib/access/actor";
 import type { Database } from "@/lib/db";
-import { type FormTexts, parsed } from "@/lib/schemas/varieties/parsed";
+import { parseForm } from "@/lib/schemas/lots/form-fields";
+import type { FormTexts } from "@/lib/schemas/varieties/form-texts";
 import { CorrectVarietySchema } from "@/lib/schemas/varieties/variety";
 import { accepted, type Outcome, refusal, refused } from "@/lib/science/outcome";
 import { type Performed, perform } from "../change-set/perform";
@@ -19,9 +20,13 @@ export async function correctVariety(
   varietyId: string,
   input: FormTexts,
 ): Promise<Outcome<Performed<{ varietyId: string }>>> {
-  const read = parsed(CorrectVarietySchema, input);
+  const read = parseForm(CorrectVarietySchema, { ...standsIn, ...input });
   if (!read.ok) return read;
-  const { reason, ...fields } = read.value;
+  const { reason, ...all } = read.value;
+  // Only what was given is changed: a field that is not in the form is not an empty one.
+  const fields: Partial<typeof all> = Object.fromEntries(
+    Object.entries(all).filter(([key]) => input[key] !== undefined),
+  );
   const known = await varietyOf(db.read, varietyId);
   if (!known.ok) return known;
   const title = `${known.value.name} corrected`;
@@ -45,6 +50,9 @@ export async function correctVariety(
     return accepted({ varietyId });
   });
 }
+
+/** What the shape needs of a correction that leaves these fields alone. */
+const standsIn = { name: "(as it is)", sensitivity: "circle" };
 
 const words: Partial<Record<keyof RowOf<"Variety">, string>> = {
   typeDescription: "the type description",

@@ -1,7 +1,8 @@
 import { uuidv7 } from "uuidv7";
 import type { Actor } from "@/lib/access/actor";
 import type { Database } from "@/lib/db";
-import { type FormTexts, parsed } from "@/lib/schemas/varieties/parsed";
+import { parseForm } from "@/lib/schemas/lots/form-fields";
+import type { FormTexts } from "@/lib/schemas/varieties/form-texts";
 import { RecordVarietySchema } from "@/lib/schemas/varieties/variety";
 import { accepted, type Outcome, refused } from "@/lib/science/outcome";
 import { type Performed, perform } from "../change-set/perform";
@@ -15,13 +16,13 @@ export async function recordVariety(
   actor: Actor,
   input: FormTexts,
 ): Promise<Outcome<Performed<{ varietyId: string }>>> {
-  const read = parsed(RecordVarietySchema, input);
+  const read = parseForm(RecordVarietySchema, input);
   if (!read.ok) return read;
   const { name, crop: cropName, ownCrop, aim, story, typeDescription } = read.value;
   return perform(db, actor, { action: "record", title: `Variety ${sameName(name)}` }, async (change, tx) => {
     const taken = await nameTaken(tx, name);
     if (taken) return refused(taken);
-    const crop = await cropNamedOrOwn(change, tx, cropName, ownCrop === "yes");
+    const crop = await cropNamedOrOwn(change, tx, cropName, ownCrop);
     if (!crop.ok) return crop;
     const varietyId = uuidv7();
     await change.create("Variety", {

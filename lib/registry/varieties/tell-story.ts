@@ -1,10 +1,12 @@
 import { uuidv7 } from "uuidv7";
 import type { Actor } from "@/lib/access/actor";
 import type { Database } from "@/lib/db";
-import { type FormTexts, parsed } from "@/lib/schemas/varieties/parsed";
-import { StorySchema } from "@/lib/schemas/varieties/variety";
+import { parseForm } from "@/lib/schemas/lots/form-fields";
+import type { FormTexts } from "@/lib/schemas/varieties/form-texts";
+import { storySchema } from "@/lib/schemas/varieties/variety";
 import { accepted, type Outcome } from "@/lib/science/outcome";
 import { type Performed, perform } from "../change-set/perform";
+import { readSettings } from "../settings/read-settings";
 import { varietyOf } from "./variety-of";
 
 /** Writes down a story of a variety in the teller's words. Two stories that contradict each other may stand side by side. */
@@ -14,7 +16,7 @@ export async function tellStory(
   varietyId: string,
   input: FormTexts,
 ): Promise<Outcome<Performed<{ storyId: string }>>> {
-  const read = parsed(StorySchema, input);
+  const read = parseForm(storySchema((await readSettings(db.read)).hemisphere), input);
   if (!read.ok) return read;
   const { words, teller, toldOn, about } = read.value;
   const known = await varietyOf(db.read, varietyId);

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { neededWords, optionalWords } from "../varieties/fields";
+import { neededChoice, neededWords, optionalWords } from "../varieties/fields";
 
 /** What can stand in a field of a crop's profile. `at least` is the least number allowed. */
 export type CropFieldKind =
@@ -66,7 +66,7 @@ export const cropRanges: readonly (readonly [CropField, CropField])[] = [
 /** An own value for one field of a crop's profile, with its reason. */
 export const CropOverrideSchema = z.strictObject({
   cropId: z.string(),
-  field: z.enum(cropFieldNames, "is no field of a profile; choose one of the list"),
+  field: neededChoice(cropFieldNames),
   value: neededWords("write the value that holds with you"),
   reason: neededWords("write why your value differs from the list's"),
   source: optionalWords,

@@ -1,18 +1,8 @@
 import type { z } from "zod";
 import { accepted, type Outcome, type Refusal, refusal, refused } from "@/lib/science/outcome";
 
-/** What a form sends: a text a field; a field that was not sent is not there. */
-export type FormTexts = Readonly<Record<string, string | undefined>>;
-
-/** The texts of a form, without files and without the framework's own fields. */
-export function textsOfForm(form: FormData): Record<string, string> {
-  const texts: Record<string, string> = {};
-  for (const [name, value] of form) if (typeof value === "string" && !name.startsWith("$")) texts[name] = value;
-  return texts;
-}
-
 /**
- * Reads a form or a call by its shape. A shape's message says what is wrong and, after "; ", what would be right; each becomes a
+ * Reads what was sent by its shape. A shape's message says what is wrong and, after "; ", what would be right; each becomes a
  * refusal at its field.
  */
 export function parsed<S extends z.ZodType>(shape: S, given: unknown): Outcome<z.output<S>> {

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { neededChoice } from "./fields";
 
 /** The patterns and colours of a seed-coat mark, in the trade's words. */
 export const seedCoatPatterns = [
@@ -30,9 +31,20 @@ export const seedCoatColours = [
 
 /** A variety's own mark as it was chosen; a variety without one has it drawn from its name. */
 export const SeedCoatSchema = z.strictObject({
-  pattern: z.enum(seedCoatPatterns, "is no pattern; take one of the list"),
-  ground: z.enum(seedCoatColours, "is no colour; take one of the list"),
-  second: z.enum(seedCoatColours, "is no colour; take one of the list"),
+  pattern: neededChoice(seedCoatPatterns),
+  ground: neededChoice(seedCoatColours),
+  second: neededChoice(seedCoatColours),
 });
 
-export type SeedCoatChoice = z.infer<typeof SeedCoatSchema>;
+export type SeedCoatChoice = z.output<typeof SeedCoatSchema>;
+
+/** A stored mark, or null where none was chosen or what stands there is none. */
+export function storedSeedCoat(text: string | null): SeedCoatChoice | null {
+  if (text === null) return null;
+  try {
+    const read = SeedCoatSchema.safeParse(JSON.parse(text));
+    return read.success ? read.data : null;
+  } catch {
+    return null;
+  }
+}

@@ -1,12 +1,14 @@
 import { z } from "zod";
+import type { Hemisphere } from "@/lib/science/dates/fuzzy-date";
+import { ticked } from "../lots/form-fields";
 import {
+  neededChoice,
   neededWords,
   optionalAmount,
   optionalChoice,
   optionalCount,
   optionalDate,
   optionalWords,
-  reason,
 } from "./fields";
 
 /** What the keepers of a variety aim at. */
@@ -28,29 +30,27 @@ const nameOfVariety = neededWords("write the name as its keepers say it");
 export const RecordVarietySchema = z.strictObject({
   name: nameOfVariety,
   crop: neededWords("write the crop, such as pea or maize"),
-  ownCrop: z.string().optional(),
+  ownCrop: ticked,
   aim: optionalChoice(aims),
   story: optionalWords,
   typeDescription: optionalWords,
 });
 
-/** The fields of a variety that can be corrected; what is not sent stays as it is. */
-export const CorrectVarietySchema = z
-  .strictObject({
-    name: nameOfVariety,
-    aim: optionalChoice(aims),
-    story: optionalWords,
-    typeDescription: optionalWords,
-    cautions: optionalWords,
-    rights: optionalWords,
-    sensitivity: z.enum(sensitivities, "is none of the choices; take public, circle or held"),
-    plantsWanted: optionalCount,
-    seedParentsWanted: optionalCount,
-    isolationWantedM: optionalAmount,
-    note: optionalWords,
-    reason,
-  })
-  .partial();
+/** The fields of a variety that can be corrected. A correction has those that it changes and may leave the others out. */
+export const CorrectVarietySchema = z.strictObject({
+  name: nameOfVariety,
+  aim: optionalChoice(aims),
+  story: optionalWords,
+  typeDescription: optionalWords,
+  cautions: optionalWords,
+  rights: optionalWords,
+  sensitivity: neededChoice(sensitivities),
+  plantsWanted: optionalCount,
+  seedParentsWanted: optionalCount,
+  isolationWantedM: optionalAmount,
+  note: optionalWords,
+  reason: optionalWords,
+});
 
 /** Another name or spelling. */
 export const OtherNameSchema = z.strictObject({
@@ -60,16 +60,18 @@ export const OtherNameSchema = z.strictObject({
 });
 
 /** One steward's long keeping of the variety. */
-export const StrainSchema = z.strictObject({
-  name: neededWords("write what the strain is called, such as the keeper's name"),
-  steward: optionalWords,
-  place: optionalWords,
-  keptFrom: optionalDate,
-  keptTo: optionalDate,
-  difference: optionalWords,
-  relation: optionalChoice(strainRelations),
-  note: optionalWords,
-});
+export function strainSchema(hemisphere: Hemisphere) {
+  return z.strictObject({
+    name: neededWords("write what the strain is called, such as the keeper's name"),
+    steward: optionalWords,
+    place: optionalWords,
+    keptFrom: optionalDate(hemisphere),
+    keptTo: optionalDate(hemisphere),
+    difference: optionalWords,
+    relation: optionalChoice(strainRelations),
+    note: optionalWords,
+  });
+}
 
 /** One line of the type description. */
 export const TypeTraitSchema = z.strictObject({
@@ -80,19 +82,23 @@ export const TypeTraitSchema = z.strictObject({
 });
 
 /** What a holder said, and when. */
-export const HolderWordSchema = z.strictObject({
-  steward: neededWords("write whose word it is"),
-  on: optionalDate,
-  still: z.enum(["yes", "no", "unknown"], "is no answer; take yes, no or not known"),
-  lot: optionalWords,
-  grams: optionalAmount,
-  note: optionalWords,
-});
+export function holderWordSchema(hemisphere: Hemisphere) {
+  return z.strictObject({
+    steward: neededWords("write whose word it is"),
+    on: optionalDate(hemisphere),
+    still: neededChoice(["yes", "no", "unknown"]),
+    lot: optionalWords,
+    grams: optionalAmount,
+    note: optionalWords,
+  });
+}
 
 /** A story in the teller's words. */
-export const StorySchema = z.strictObject({
-  words: neededWords("write the story in the teller's words"),
-  teller: optionalWords,
-  toldOn: optionalDate,
-  about: optionalDate,
-});
+export function storySchema(hemisphere: Hemisphere) {
+  return z.strictObject({
+    words: neededWords("write the story in the teller's words"),
+    teller: optionalWords,
+    toldOn: optionalDate(hemisphere),
+    about: optionalDate(hemisphere),
+  });
+}

@@ -1,4 +1,5 @@
-import type { LastTest, SeasonCrop, SeasonLot, SeasonRecords, SeasonVariety } from "@/lib/registry/season/records";
+import type { LastTest } from "@/lib/registry/figures/read-figures";
+import type { SeasonCrop, SeasonLot, SeasonRecords, SeasonVariety } from "@/lib/registry/season/records";
 import { defaultSettings } from "@/lib/schemas/settings";
 
 /** The day on which the tests of the season stand. */
@@ -9,6 +10,7 @@ export const crop: SeasonCrop = {
   id: "crop",
   key: "pea",
   commonName: "Pea",
+  matingSystem: "selfing",
   clonal: false,
   plantsMin: 40,
   seedLifeYearsMin: 3,
@@ -44,6 +46,8 @@ export function madeLot(patch: Partial<SeasonLot> = {}): SeasonLot {
     lastInHand: null,
     buildings: [],
     effectiveSize: null,
+    diversityRetained: null,
+    founderLines: null,
     ...patch,
   };
 }

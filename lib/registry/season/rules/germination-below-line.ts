@@ -1,6 +1,7 @@
 import { standardVerdict } from "@/lib/science/germination/standard-verdict";
+import type { LastTest } from "../../figures/read-figures";
 import { mayHoldSeed } from "../../varieties/holders";
-import type { LastTest, SeasonRecords, WaitingItem } from "../records";
+import type { SeasonRecords, WaitingItem } from "../records";
 
 export interface BelowLine {
   readonly test: LastTest;

@@ -39,6 +39,11 @@ describe("a running test whose count day has come", () => {
     expect(on("2026-03-06", { finalCountDay: 5 })[0]?.facts).toMatchObject({ due: "2026-03-06", last: true });
   });
 
+  it("does not wait for ever: after 120 days it has been left", () => {
+    expect(on("2026-07-06")).toHaveLength(1);
+    expect(on("2026-07-07")).toEqual([]);
+  });
+
   it("names the variety of its lot", () => {
     expect(on("2026-03-08")[0]?.varietyId).toBe("v1");
   });

@@ -1,0 +1,55 @@
+import type { Database } from "@/lib/db";
+import { exactInterval } from "@/lib/science/binomial/exact-interval";
+import { USUAL_CONFIDENCE } from "@/lib/science/germination/germination-test";
+
+/** A germination test of any lot of a variety, all its replicates and days together; exact 95 % interval. */
+export interface TestOfVariety {
+  readonly id: string;
+  readonly name: string;
+  readonly lotId: string;
+  readonly lot: string;
+  readonly on: string;
+  readonly onFirst: string;
+  readonly onLast: string;
+  readonly sown: number;
+  readonly normal: number;
+  readonly germination: number;
+  readonly low: number;
+  readonly high: number;
+}
+
+interface Row {
+  readonly id: string;
+  readonly name: string;
+  readonly lotId: string;
+  readonly lot: string;
+  readonly on: string;
+  readonly onFirst: string;
+  readonly onLast: string;
+  readonly sown: number | bigint;
+  readonly normal: number | bigint;
+}
+
+// What was sown is summed by replicate, what came up by count: two sums that may not multiply each other.
+const countedTests = `
+  SELECT t."id", t."name", t."lotId", l."number" AS "lot", t."on", t."onFirst", t."onLast",
+         (SELECT SUM(r."sown") FROM "TestReplicate" r WHERE r."testId" = t."id" AND EXISTS (
+            SELECT 1 FROM "TestCount" k WHERE k."replicateId" = r."id" AND NOT k."takenBack"
+              AND NOT EXISTS (SELECT 1 FROM "TestCount" n WHERE n."replacesId" = k."id"))) AS "sown",
+         (SELECT SUM(c."normal") FROM "TestCount" c JOIN "TestReplicate" q ON q."id" = c."replicateId"
+            WHERE q."testId" = t."id" AND NOT c."takenBack"
+              AND NOT EXISTS (SELECT 1 FROM "TestCount" m WHERE m."replacesId" = c."id")) AS "normal"
+  FROM "GerminationTest" t JOIN "Lot" l ON l."id" = t."lotId"
+  WHERE l."varietyId" = $1
+  ORDER BY t."onFirst", t."id"`;
+
+/** The counted tests of a variety's lots in the order of their first possible day. One statement. */
+export async function testsOfVariety(db: Database, varietyId: string): Promise<TestOfVariety[]> {
+  const rows = await db.read.$queryRawUnsafe<Row[]>(countedTests, varietyId);
+  return rows.flatMap((row) => {
+    const [sown, normal] = [Number(row.sown ?? 0), Number(row.normal ?? 0)];
+    if (sown === 0) return [];
+    const { low, high } = exactInterval(normal, sown, USUAL_CONFIDENCE);
+    return [{ ...row, sown, normal, germination: normal / sown, low, high }];
+  });
+}
