@@ -22,5 +22,5 @@ export function jarInWords(contents: JarContents, until: string | null): string 
     `free ${amountInWords(contents.free)}`,
     until === null ? "how long it keeps is unknown" : `good until ${until}`,
   ];
-  return `${parts.join("; ")}.`.replaceAll(" ", " ");
+  return `${parts.join("; ")}.`.replaceAll("\u00a0", " ");
 }

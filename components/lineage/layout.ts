@@ -115,8 +115,8 @@ function findLane(
   }
   const lane: Lane = { tail: lot.id, below: x + reach, over: Number.NEGATIVE_INFINITY };
   const beside = lot.parents.flatMap((parent) => {
-    const at = lanes.findIndex((each) => each === laneOf(parent.id));
-    return at < 0 ? [] : [at];
+    const lane = laneOf(parent.id);
+    return lane ? [lanes.indexOf(lane)] : [];
   });
   const at = beside.length > 0 ? Math.max(...beside) + 1 : lanes.length;
   lanes.splice(at, 0, lane);
