@@ -99,7 +99,14 @@ async function checked(db: Client | Transaction, files: Files): Promise<Checked>
 }
 
 function furtherTally({ spec, added, changed, same }: FurtherDifference): Tally {
-  return { noun: spec.noun, file: spec.file, added: added.length, changed: changed.length, same };
+  const noun = spec.identity.by === "details" ? `more of ${many(spec.noun)}` : many(spec.noun);
+  return { noun, file: spec.file, added: added.length, changed: changed.length, same };
+}
+
+/** "crop of one's own" gives "crops of one's own": the noun at the head takes the ending. */
+function many(noun: string): string {
+  const [, head = noun, rest = ""] = /^(.*?)((?: of| from| in| or) .*)?$/.exec(noun) ?? [];
+  return `${/[^aeiou]y$/.test(head) ? `${head.slice(0, -1)}ie` : head}s${rest}`;
 }
 
 function furtherChangeLines({ spec, changed }: FurtherDifference): string[] {
