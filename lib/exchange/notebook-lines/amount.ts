@@ -177,7 +177,9 @@ function weighed(line: Line, at: number, unitEnd: number, count: Count, unit: st
 
 /** "half a pound", "a quarter of an ounce", "half an oz", "a pound and a half" is not read. */
 function fractionOfUnit(line: Line, at: number): Read<{ amount: Amount }> | null {
-  const start = low(line, at) === "a" ? at + 1 : at;
+  const about = ["about", "around", "nearly", "almost", "roughly"].includes(low(line, at));
+  const first = about ? at + 1 : at;
+  const start = low(line, first) === "a" ? first + 1 : first;
   const share = low(line, start) === "half" ? 0.5 : low(line, start) === "quarter" ? 0.25 : null;
   if (share === null) return null;
   let end = start + 1;
@@ -185,7 +187,7 @@ function fractionOfUnit(line: Line, at: number): Read<{ amount: Amount }> | null
   if (low(line, end) === "a" || low(line, end) === "an") end += 1;
   const unit = SPELLINGS[low(line, end)];
   if (unit !== undefined) {
-    return weighed(line, at, end + 1, { words: "", value: share, low: share, high: share, approximate: false }, unit);
+    return weighed(line, at, end + 1, { words: "", value: share, low: share, high: share, approximate: about }, unit);
   }
   if (!VESSELS.has(low(line, end)) || end === start + 1) return null;
   const tail = ofSeed(line, end + 1);

@@ -3,6 +3,7 @@ import type { LineKind } from "./proposal";
 import type { FactKind } from "./reading";
 
 const GROWING: readonly FactKind[] = [
+  "grown",
   "plants",
   "emerged",
   "flagged",

@@ -143,7 +143,8 @@ export class LineSources {
     const lot = resolveLot(reference, this.before, toSow);
     const { words } = reference;
     if (lot !== null) {
-      const isExact = reference.kind === "year" || reference.kind === "last-year" || reference.kind === "whose";
+      const isLastYears = reference.kind === "last-year" && lot.year?.slice(0, 4) === this.yearBefore(reference);
+      const isExact = reference.kind === "year" || reference.kind === "whose" || isLastYears;
       if (!isExact) this.assume("which-seed", `"${words}" is taken to be "${lot.name}".`);
       return { lot: lot.name, share: null, assumed: !isExact, words };
     }

@@ -44,6 +44,14 @@ export function isClosed(line: Line, at: number): boolean {
   return CLOSERS.has(token.low);
 }
 
+/** Whether token `at` begins a line or a clause, or follows the year at the head of the line. */
+export function isBeginning(line: Line, at: number): boolean {
+  const before = line.tokens[at - 1];
+  if (before === undefined || before.kind === "mark") return true;
+  if (["and", "but", "then", "so"].includes(before.low)) return true;
+  return at === 1 && (before.kind === "number" || before.kind === "short-year");
+}
+
 /** Where the first of these phrases that stands at token `at` ends, or null. Longer phrases come first in the list. */
 export function phraseEnd(line: Line, at: number, phrases: readonly string[]): number | null {
   for (const phrase of phrases) {

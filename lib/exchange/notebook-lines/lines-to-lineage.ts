@@ -74,15 +74,17 @@ function growOutOf(proposal: LineProposal, line: number, names: Set<string>): Li
 function seedParentsOf(proposal: LineProposal): Pick<LineageGrowOut, "assumed"> & { readonly count: Count | null } {
   if (!proposal.allKept || proposal.seedParents !== null) return { count: proposal.seedParents, assumed: [] };
   const standing = proposal.plantsStanding;
-  const pulled = sumOf(proposal.rogues.map((pass) => pass.count));
-  if (standing?.value == null || (proposal.rogues.length > 0 && pulled?.value == null))
-    return { count: null, assumed: [] };
-  const value = standing.value - (pulled?.value ?? 0);
+  const gone = [...proposal.rogues, ...proposal.losses].map((one) => one.count);
+  const fewer = sumOf(gone);
+  if (standing?.value == null || (gone.length > 0 && fewer?.value == null)) return { count: null, assumed: [] };
+  const value = standing.value - (fewer?.value ?? 0);
   if (value < 1) return { count: null, assumed: [] };
   const count = { words: "all", value, low: value, high: value, approximate: standing.approximate };
   return {
     count,
-    assumed: [{ code: "all-plants-kept", text: `"All" is ${value}: the plants that stood, less those pulled.` }],
+    assumed: [
+      { code: "all-plants-kept", text: `"All" is ${value}: the plants that stood, less those pulled or lost.` },
+    ],
   };
 }
 

@@ -5,7 +5,7 @@ import { startsNumber } from "./number-words";
 /** Words that no name of a person or place goes on over. */
 const STOPS = new Set(
   (
-    "and but then or in on at for from with to into off out after before until till since when while which who that over across up down behind under between than this last next near by about around " +
+    "back sent brought handed took lent sold swapped passed be eat sow try test grow plant dry keep use sell and but then or in on at for from with to into off out after before until till since when while which who that over across up down behind under between than this last next near by about around " +
     "came come got get kept saved gave given sowed sown grew grown had has have was were is are did do made mixed only again because as it they them he she we i me " +
     "pulled lost threw tested rogued half some most all none nothing no not now later still too also instead"
   ).split(" "),
@@ -25,6 +25,8 @@ const LONGEST = 6;
 export function readName(line: Line, at: number): Read<{ name: string }> | null {
   let end = at;
   while (end < at + LONGEST && isNamePart(line, end, end === at)) end += 1;
+  // "Osk and Tarn"
+  if (end > at && low(line, end) === "and" && isCapital(line, end + 1) && isNamePart(line, end + 1, true)) end += 2;
   // a determiner alone is no name
   return end === at || DETERMINERS.has(low(line, end - 1)) ? null : { end, name: words(line, at, end) };
 }
@@ -37,10 +39,14 @@ export function readOwner(line: Line, at: number): Read<{ name: string }> | null
     const token = line.tokens[place];
     if (token === undefined) break;
     if (/(?:'s|s')$/.test(token.low) || OWNERS.has(token.low)) return read;
-    const isName = /^\p{Lu}/u.test(token.text) && !DETERMINERS.has(token.low) && monthAt(line, place) === null;
+    const isName = isCapital(line, place) && !DETERMINERS.has(token.low) && monthAt(line, place) === null;
     if (isName && place > 0) return read;
   }
   return null;
+}
+
+function isCapital(line: Line, at: number): boolean {
+  return /^\p{Lu}/u.test(line.tokens[at]?.text ?? "");
 }
 
 function isNamePart(line: Line, at: number, isFirst: boolean): boolean {

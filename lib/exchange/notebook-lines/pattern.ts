@@ -1,5 +1,5 @@
 import type { Distance } from "./distance";
-import { isClosed, type Line, low, words } from "./line";
+import { isBeginning, isClosed, type Line, low, words } from "./line";
 import type { Amount, Count, LotReference } from "./reading";
 import { SLOTS, type SlotValue } from "./slots";
 import { VOCABULARY } from "./vocabulary";
@@ -10,11 +10,13 @@ import { VOCABULARY } from "./vocabulary";
  *   {slot}    see slots.ts; `{count:of}` gives it a name of its own
  *   <name>    a list of vocabulary.ts
  *   $         an end: of the line, of a clause, or before a word that begins something new
+ *   ^         a beginning: of the line, of a clause, or behind the year at its head
  * Marks stand for themselves. A pattern finds the longest reading from its first token on.
  */
 type Node =
   | { readonly kind: "word"; readonly word: string }
   | { readonly kind: "end" }
+  | { readonly kind: "beginning" }
   | { readonly kind: "slot"; readonly slot: string; readonly name: string }
   | { readonly kind: "choice"; readonly options: readonly (readonly Node[])[]; readonly optional: boolean };
 
@@ -108,6 +110,8 @@ function walk(
     if (low(line, at) === node.word) onward(at + 1, captures);
   } else if (node.kind === "end") {
     if (isClosed(line, at)) onward(at, captures);
+  } else if (node.kind === "beginning") {
+    if (isBeginning(line, at)) onward(at, captures);
   } else if (node.kind === "slot") {
     const read = SLOTS[node.slot]?.(line, at) ?? null;
     if (read !== null) onward(read.end, new Map(captures).set(node.name, read));
@@ -157,6 +161,7 @@ function sequence(symbols: readonly string[], place: { at: number }): Node[] {
 
 function nodeOf(symbol: string, symbols: readonly string[], place: { at: number }): Node {
   if (symbol === "$") return { kind: "end" };
+  if (symbol === "^") return { kind: "beginning" };
   if (symbol === "(") {
     const options: Node[][] = [];
     do options.push(sequence(symbols, place));

@@ -37,6 +37,8 @@ export function plantsStanding(facts: Facts): {
   }
   const planted = of("planted");
   if (planted !== null) {
+    const lost = facts.all("lost").map((fact) => fact.value.count?.value ?? null);
+    if (lost.length > 0) return plantedLessLost(planted, lost);
     return {
       count: planted,
       assumed: [{ code: "all-planted-stood", text: "All plants that were planted are taken as standing." }],
@@ -44,4 +46,18 @@ export function plantsStanding(facts: Facts): {
   }
   const whole = facts.all("seed-parents").find((fact) => fact.value.of !== null)?.value.of ?? null;
   return { count: whole, assumed: [] };
+}
+
+/** "planted 50, frost took 20": 30 stood. Where the loss has no number, neither has what stood. */
+function plantedLessLost(planted: Count, lost: readonly (number | null)[]): ReturnType<typeof plantsStanding> {
+  const gone = lost.reduce((sum, count) => (sum === null || count === null ? null : sum + count), 0 as number | null);
+  if (gone === null || planted.value === null || gone > planted.value) return { count: null, assumed: [] };
+  const value = planted.value - gone;
+  const count: Count = { ...planted, words: `${planted.words} less ${gone} lost`, value, low: value, high: value };
+  return {
+    count,
+    assumed: [
+      { code: "standing-from-planted-and-lost", text: `${value} plants stood: those planted less those lost.` },
+    ],
+  };
 }

@@ -98,7 +98,11 @@ function makeLots(
 /** Weights and counts of seed that were harvested; in a grow-out a bare "300 g" is taken for one. */
 function harvested(facts: Facts, sources: LineSources, kind: LineKind): Amount[] {
   const told = facts.all("harvested").map((fact) => fact.value.amount);
-  const bare = facts.all("amount").map((fact) => fact.value.amount);
+  // a bare count of seeds can be what was sown as well
+  const bare = facts
+    .all("amount")
+    .map((fact) => fact.value.amount)
+    .filter((amount) => amount.unit !== "seeds");
   if (kind !== "grow-out" || told.length > 0 || bare.length === 0) return told;
   sources.assume(
     "amount-taken-as-harvest",

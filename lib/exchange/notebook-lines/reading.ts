@@ -65,7 +65,7 @@ export type Fact =
   | {
       readonly kind: "seed-parents";
       readonly value: {
-        /** null where only "all" was said */
+        /** null where "all" was said, or only that seed was kept */
         readonly count: Count | null;
         readonly all: boolean;
         /** ears and pods are not plants: counted as seed parents only with doubt */
@@ -127,7 +127,8 @@ export type Fact =
     }
   | { readonly kind: "split"; readonly value: { readonly amount: Amount | null; readonly to: string } }
   | { readonly kind: "discarded"; readonly value: { readonly amount: Amount | null } }
-  | { readonly kind: "gap"; readonly value: Record<string, never> }
+  /** "sown late", "grown again": grown, no more is said; and a year in which it was not */
+  | OneOf<"grown" | "gap", Record<string, never>>
   | { readonly kind: "failed"; readonly value: { readonly cause: string | null } }
   | { readonly kind: "lost"; readonly value: { readonly count: Count | null; readonly cause: string | null } }
   | { readonly kind: "suspected-cross"; readonly value: { readonly other: string | null } }

@@ -33,8 +33,8 @@ export function resolveLot(reference: LotReference, before: LotsBefore, toSow: b
       return lotOfYear(reference.year, before);
     case "last-year": {
       const now = dateOf(before.year);
-      if (now === null || now.first.slice(0, 4) !== now.last.slice(0, 4)) return null;
-      return lotOfYear(String(Number(now.first.slice(0, 4)) - 1), before);
+      if (now === null || now.first.slice(0, 4) !== now.last.slice(0, 4)) return defaultLot(before, toSow);
+      return lotOfYear(String(Number(now.first.slice(0, 4)) - 1), before) ?? defaultLot(before, toSow);
     }
     case "old": {
       const held = before.lots.filter((lot) => lot.kind !== "split");

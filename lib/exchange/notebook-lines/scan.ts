@@ -10,14 +10,15 @@ export interface Scan {
   readonly notUnderstood: readonly Span[];
 }
 
-/** What is counted or named by a year: "1990 seeds" is a count, "1991 seed" a lot. */
-const COUNTED = new Set(
-  "seed seeds plants plant lot jar harvest crop stock packet g kg oz lb grains beans peas 's".split(" "),
-);
+/** "1990 plants" is a count, "1991 seed" a lot of that year; "1991 seed from 12" tells of the year 1991. */
+const COUNTED = new Set(["plants", "plant", "seeds", "g", "kg", "grains", "beans", "peas"]);
+const LOT_NOUNS = new Set(["seed", "lot", "jar", "stock", "packet", "tin", "batch", "'s"]);
 
-/** Words that join what is understood and say nothing alone. */
+const JOINING = new Set(["and", "but", "then", "so", "also"]);
+
+/** Words that say nothing alone, between pieces that are understood. */
 const FILLERS = new Set(
-  "and but then so also the a an it them they i we he she with of in on at to for from that this there all very was were had only just again too now still by".split(
+  "and but then so also the a an it them they i we he she with of in on at to for from that this there all very was were had only just too still by".split(
     " ",
   ),
 );
@@ -42,7 +43,7 @@ export function scan(line: Line): Scan {
       left.push([]);
     } else if (match !== null) {
       // a number that is none of the seed's stays with the words around it ("house no. 12")
-      left.push([...line.tokens.slice(at, end)], []);
+      left.at(-1)?.push(...line.tokens.slice(at, end));
     } else {
       for (const token of line.tokens.slice(at, end)) {
         if (isClauseMark(token)) left.push([]);
@@ -57,7 +58,10 @@ export function scan(line: Line): Scan {
 /** A year at the head of the line is its year, whatever could be made of it with the next word ("1997 sown"). */
 function headYear(line: Line): RuleMatch | null {
   const match = yearRule.read(line, 0);
-  return match === null || COUNTED.has(low(line, match.end)) ? null : match;
+  if (match === null) return null;
+  const next = low(line, match.end);
+  const isLot = LOT_NOUNS.has(next) && !["from", "off", "of"].includes(low(line, match.end + 1));
+  return isLot || COUNTED.has(next) ? null : match;
 }
 
 function longest(line: Line, at: number): RuleMatch | null {
@@ -73,13 +77,13 @@ function isClauseMark(token: Token): boolean {
   return token.kind === "mark" && [",", ";", ":", ".", "(", ")", "–", "—", "-", "!"].includes(token.text);
 }
 
-/** A run of words that no rule took, without joining words at its ends; nothing where there is only such. */
+/** A run of words that no rule took, without joining words at its ends; nothing where it says nothing. */
 function leftOver(line: Line, run: readonly Token[]): Span[] {
   let [from, to] = [0, run.length];
-  while (from < to && FILLERS.has(run[from]?.low ?? "")) from += 1;
-  while (to > from && FILLERS.has(run[to - 1]?.low ?? "")) to -= 1;
+  while (from < to && JOINING.has(run[from]?.low ?? "")) from += 1;
+  while (to > from && JOINING.has(run[to - 1]?.low ?? "")) to -= 1;
   const [first, last] = [run[from], run[to - 1]];
-  if (first === undefined || last === undefined || run.slice(from, to).every((token) => token.kind === "mark"))
-    return [];
+  const isEmpty = run.slice(from, to).every((token) => token.kind === "mark" || FILLERS.has(token.low));
+  if (first === undefined || last === undefined || isEmpty) return [];
   return [{ from: first.from, to: last.to, words: line.text.slice(first.from, last.to) }];
 }

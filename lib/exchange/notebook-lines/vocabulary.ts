@@ -21,7 +21,7 @@ export const VOCABULARY: Record<string, string> = {
     "pulled|pulled out|pulled up|rogued|rogued out|thrown out|taken out|weeded out|removed|culled|cut out|dug out|hoed out",
   sow: "sowed|sown|sow|drilled|dibbled|sowing of",
   got: "got|harvested|threshed|cleaned|cleaned up to|yielded|made|brought in|saved|kept|gathered|collected|picked|threshed out|got in|came to|weighed out at",
-  give: "gave|sent|passed|handed|posted|given|passed on|gave away|sent off|handed over|took",
+  give: "gave|sent|passed|handed|posted|given|passed on|gave away|sent off|handed over",
   mix: "mixed|blended|tipped|put|added|combined|stirred|bulked",
   weigh: "weighed|weighs|weighed in at|weighs in at|jar weighs|jar weighed|weighed the jar|on hand|in the jar",
 
@@ -36,7 +36,7 @@ export const VOCABULARY: Record<string, string> = {
 
   // when pollen flies
   bloom:
-    "pollen|pollen shed|pollen flew|the pollen|the pollen flew|flower|flowers|flowering|they flowered|it flowered|the flowers opened|bloom|blooming|shedding|shed|tassel|tasselling|tassels|silking|bolting|pollen was flying",
+    "pollen|pollen shed|pollen flew|pollen had flown|the pollen had flown|the pollen|the pollen flew|flower|flowers|flowering|they flowered|it flowered|the flowers opened|bloom|blooming|shedding|shed|tassel|tasselling|tassels|silking|bolting|pollen was flying",
   timing:
     "before <bloom>|after <bloom>|as seedlings|at the seedling stage|as small plants|at harvest|at picking|early on|in good time before <bloom>|just before <bloom>|just after <bloom>|well before <bloom>|in flower|in full flower|too late",
 

@@ -66,8 +66,10 @@ export const germinationRule = rule("germination", [
     "(tested|put|tried|set) {count:of} (<seeds>)? (on paper|on wet paper|on a towel|in a towel|in a pot|on a saucer)? (,|:|;|and|-)? (only|just)? {count:up} <up> (<after> {count:days} days)?",
     ofMany,
   ],
-  ["{count:up} / {count:of}", written],
-  ["(only|just)? {count} (%|percent|per cent|pct) (germination|germ|up|came up|germinated|sprouted|good)?", percent],
+  ["(of|out of|from) (the)? {count:of} (<seeds>)? (sown|sowed|tested)? (,)? (only|just)? {count:up} <up>", ofMany],
+  ["{count:up} / {count:of} (on paper|on a towel|in a towel|on wet paper)?", written],
+  ["(only|just)? {count} (%|percent|per cent|pct) (germination|germ|up|came up|germinated|sprouted)", percent],
+  ["^ (only|just)? {count} (%|percent|per cent|pct) (good)? $", percent],
   [
     "(germination|germ|germinated|tested|test|tested at|came up) (:|was|at|about|gave|still)? {count} (%|percent|per cent|pct)",
     percent,

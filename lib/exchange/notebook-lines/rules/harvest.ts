@@ -32,7 +32,7 @@ export const harvestRule = rule("harvested", [
     "(very)? (little|not much|plenty of|lots of|enough) seed $",
     (found) => likely({ kind: "harvested", value: { amount: wordsOnly(found.words) } }),
   ],
-  ["(only|just)? {amount} $", taken("amount", doubtful)],
+  ["^ (only|just)? {amount} $", taken("amount", doubtful)],
 ]);
 
 function wordsOnly(words: string): Amount {

@@ -2,7 +2,7 @@ import { blendRule } from "./blends";
 import { germinationRule } from "./germination";
 import { discardedRule, harvestRule, onHandRule, seedWeightRule } from "./harvest";
 import { failedRule, lostRule } from "./mishaps";
-import { emergedRule, flaggedRule, plantsRule, purposeRule } from "./plants";
+import { emergedRule, flaggedRule, grownRule, plantsRule, purposeRule } from "./plants";
 import { crossRule, isolationRule, neighbourRule } from "./pollen";
 import { offTypesRule, roguesRule } from "./rogues";
 import type { Rule } from "./rule";
@@ -21,6 +21,7 @@ export const RULES: readonly Rule[] = [
   plantsRule,
   emergedRule,
   flaggedRule,
+  grownRule,
   germinationRule,
   seedWeightRule,
   onHandRule,

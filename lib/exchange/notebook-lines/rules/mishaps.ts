@@ -17,23 +17,26 @@ function causeOf(found: Found): string | null {
 /** No seed came: "lost to hail", "crows had it", "crop failed", "no seed". */
 export const failedRule = rule("failed", [
   [
-    "(lost|all lost|lost it|lost them|lost all|lost it all|lost the lot|lost everything|lost the crop|lost the whole crop|ruined|destroyed|wiped out|killed|eaten|flattened|frosted|washed out|blighted) (to|by|in|with) (the|a)? <cause>",
+    "(^ lost|all lost|lost it|lost them|lost all|lost it all|lost the lot|lost everything|lost the crop|lost the whole crop|^ ruined|^ destroyed|^ wiped out|^ killed|^ eaten|^ flattened|^ frosted|^ washed out|^ blighted|all eaten|all killed|all ruined) (to|by|in|with) (the|a)? <cause>",
     failed,
   ],
-  ["(lost|all lost) to {rest}", failed],
+  ["(^ lost|all lost) to {rest}", failed],
   ["lost <all> $", failed],
   ["(lost|ruined) <all> (to|by|in) {rest}", failed],
   ["<cause> <ate> <all>", failed],
   [
-    "(crop|it|they|all|harvest|everything|the crop|whole crop|the lot|grow-out)? (failed|failure|a failure|total failure|died|all died|died off|rotted|all rotted|drowned|withered|washed away) $",
+    "(crop|it|they|all|harvest|everything|the crop|whole crop|the lot|grow-out|^) (failed|failure|a failure|total failure|died|all died|died off|rotted|all rotted|drowned|withered|washed away) $",
     failed,
   ],
   [
     "(no|no ripe|not a single) (seed|seeds|harvest|crop) (came|set|ripened|at all|that year|this year|to keep|saved)? $",
     failed,
   ],
-  ["(set|gave|made|got|ripened|had|kept|saved) no (seed|seeds|ripe seed) (at all)?", failed],
-  ["(none|nothing|no ears|no pods|no fruit) (ripened|ripe|came of it|survived|came through|to keep|kept) $", failed],
+  ["(set|gave|made|got|ripened|kept|saved) no (seed|seeds|ripe seed) (at all)?", failed],
+  [
+    "(^ none|^ nothing|no ears|no pods|no fruit) (ripened|ripe|came of it|survived|came through|to keep|kept) $",
+    failed,
+  ],
   [
     "(did not|didn't|never) (ripen|ripened|set seed|set any seed|seed|flower|come to anything|finish|make seed) $",
     failed,
@@ -48,6 +51,10 @@ export const failedRule = rule("failed", [
 export const lostRule = rule("lost", [
   ["lost (about|only|just)? {count} (<plants>|of them)? (to|by|in|with) (the|a)? <cause>", lost],
   ["lost {count} (<plants>|of them) $", lost],
+  [
+    "(the rest|rest|some|half|most|many|a few|several|{count}) (of it|of them|<plants>)? (was|were)? (lost|eaten|killed|taken|flattened|destroyed|ruined) (to|by|in) (the|a)? <cause>",
+    lost,
+  ],
   ["lost {bare}", (found) => likely({ kind: "lost", value: { count: found.count(), cause: null } })],
   [
     "<cause> <ate> (about|nearly|over|at least)? (half|most|some|many|a third|two thirds|a few|a lot|part|the best) (of it|of them|of the crop|of the plants|of the row)?",

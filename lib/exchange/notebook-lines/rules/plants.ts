@@ -12,7 +12,7 @@ const at =
 /** How many plants there were: "about 40 plants", "thinned to 40", "a row of 40", "planted out 60", "38 survived". */
 export const plantsRule = rule("plants", [
   [
-    "(grew|raised|had|with|from only|just|only)? {count} (good|healthy|strong|sound)? <plants> (standing|stood|in all|altogether|in the end|grown)?",
+    "(grew|raised|had|with|from only|just|only)? {count} (of)? (good|healthy|strong|sound)? <plants> (standing|stood|in all|altogether|in the end|grown)?",
     at("standing", sure),
   ],
   ["{count} (stood|standing|in flower|flowered|came to flower|came through to flower) $", at("standing", sure)],
@@ -40,6 +40,8 @@ export const plantsRule = rule("plants", [
     "(only|just)? {count} <plants>? (survived|made it|lived|came through|pulled through|were left at the end) $",
     at("survived", sure),
   ],
+  ["(only|just)? {count} <plants>? left (of|out of|from) (the)? {count:of} <plants>?", at("survived", sure)],
+  ["(only|just)? {count} <plants> left $", at("left", sure)],
   ["(left|leaving) {count} (<plants>|standing|<plants> standing)", at("left", sure)],
   ["leaving {bare}", at("left", likely)],
   ["{count} <plants>? left standing", at("left", sure)],
@@ -69,14 +71,27 @@ export const flaggedRule = rule("flagged", [
   ],
 ]);
 
+/** Grown, and no more is said: "sown late", "grown again". */
+export const grownRule = rule("grown", [
+  [
+    "^ (sown|sowed|grown|planted|grew it|grew them|sowed it|planted it) (again|late|early|once more|as before|as usual|too late|too early)? $",
+    () => sure({ kind: "grown", value: {} }),
+  ],
+  ["^ (again|grew again|once more) $", () => likely({ kind: "grown", value: {} })],
+]);
+
 /** Grown to eat: then no seed is thought to have come of it. */
 export const purposeRule = rule("purpose", [
   [
-    "(grown|grew|grown only|only grown|all|just)? (to eat|for eating|for the table|for the pot|for the kitchen|for food) (only|all)?",
+    "(grown|grew|grown only|only grown|grew it|grew them|sown|sowed) (only|just)? (to eat|for eating|for the table|for the pot|for the kitchen|for food) (only|all)? $",
     () => sure({ kind: "purpose", value: { purpose: "food" } }),
   ],
   [
-    "(grew it|grew them|ate) (all|them all|the lot|everything) $",
+    "^ (all|only|just)? (for eating|for the table|for the pot|for the kitchen|for food) (only|all)? $",
+    () => sure({ kind: "purpose", value: { purpose: "food" } }),
+  ],
+  [
+    "(ate|eaten|we ate) (all|all of it|them all|the lot|everything) $",
     () => likely({ kind: "purpose", value: { purpose: "food" } }),
   ],
 ]);

@@ -21,6 +21,25 @@ const all = (found: Found): Reading => {
   return sure({ kind: "seed-parents", value: { count, all: true, counted: "plants", of: null } });
 };
 
+/** Seed was kept, of how many is not said. */
+const someKept = sure({ kind: "seed-parents", value: { count: null, all: false, counted: "plants", of: null } });
+
+/** "the earliest 12 and the latest 5": 17 together. */
+const together = (found: Found): Reading | null => {
+  const [one, other] = [found.count(), found.count("more")];
+  if (one === null || other === null) return null;
+  const add = (part: "value" | "low" | "high") =>
+    one[part] === null || other[part] === null ? null : (one[part] ?? 0) + (other[part] ?? 0);
+  const count = {
+    words: `${one.words} and ${other.words}`,
+    value: add("value"),
+    low: add("low"),
+    high: add("high"),
+    approximate: one.approximate || other.approximate,
+  };
+  return sure({ kind: "seed-parents", value: { count, all: false, counted: "plants", of: null } });
+};
+
 /** How many plants gave the seed: "kept from 12", "saved from the best 9", "seed off six plants", "12 mothers", "kept all". */
 export const seedParentsRule = rule("seed-parents", [
   ["<keep> (from|off|of) (only|just|all)? (the)? <best>? {bare}", plants(sure)],
@@ -33,6 +52,19 @@ export const seedParentsRule = rule("seed-parents", [
   ["(only|just)? {count} <plants>? (kept|saved|selected|chosen|left) for seed", plants(sure)],
   ["<choose> {count} for seed", plants(sure)],
   ["(only|just)? {count} <plants>? (kept|saved|selected|chosen) $", plants(sure)],
+  ["<keep> (from|off) (only|just)? (the)? {count} <best> $", plants(sure)],
+  ["<choose> (only|just)? (the)? {count} <best> $", plants(sure)],
+  ["(<keep>|<seed>) (from|off)? (the)? <best> {count} <plants>? and (the)? <best> {count:more} <plants>? $", together],
+  ["(<mothers>) (:|=)? {bare}", plants(sure)],
+  ["<keep> (the)? <best>? {count} <plants> (of|out of|from) (the)? {count:of} <plants>?", plants(sure)],
+  ["<seed> (from|off) {count} <plants>? (of|out of) (the)? {count:of} <plants>?", plants(sure)],
+  [
+    "^ (kept|saved|took|gathered|collected|got) (some|the|some of the|a little)? seed (again|as usual|for next year|from them|off them|of it)? $",
+    () => someKept,
+  ],
+  ["^ (saved|kept some|saved some|saved again|seed saved|seed kept) $", () => someKept],
+  ["<keep> (from|off) the rest $", () => someKept],
+  ["<keep> (from)? (all|every one|every plant|all of them|all the plants) (but|except|save) {count}", () => someKept],
   ["<keep> (from)? {count} (of|out of|from|/) (the|my|about)? {count:of} <plants>?", plants(sure)],
   ["(from|seed from) {count} (of|out of) (the)? {count:of} <plants>", plants(sure)],
   ["{count} (of|out of) (the)? {count:of} <plants>? (kept|saved|selected) (for seed)?", plants(sure)],
@@ -78,12 +110,14 @@ export const sharesRule = rule("shares", [
   ["(equal|even) (shares|parts|lots) $", () => equal(null)],
   [
     "(took|kept|saved)? {count} (<seeds>|of seed)? (from|of|off) (each|every) (<plants>|<ears>|<heads>|<pods>|<fruits>|one|of them)?",
-    () => equal("equal seeds"),
+    (found) => equal(found.count()?.low == null ? null : "equal seeds"),
   ],
   [
     "(took|kept|saved)? {amount} (from|of|off) (each|every) (<plants>|<ears>|<heads>|<pods>|<fruits>|one|of them)?",
-    () => equal(null),
+    (found) => equal(EQUAL_BY[found.amount()?.unit ?? ""] ?? null),
   ],
+  ["(took|kept)? {count} <seeds> each $", () => equal("equal seeds")],
+  ["(bulked|bulk) (the)? seed", () => likely({ kind: "shares", value: { shares: null, bulked: "all together" } })],
   [
     "(mostly|mainly|nearly all|almost all|most|most of it|most of the seed|chiefly) (seed)? (from|off) (just|only)? {count} (<plants>|<ears>|of them)?",
     () => unequal,
@@ -101,6 +135,9 @@ export const sharesRule = rule("shares", [
     () => sure({ kind: "shares", value: { shares: null, bulked: "kept apart" } }),
   ],
 ]);
+
+/** "20 seeds from each", "30 g from each": anything else from each ("a handful") is equal only roughly. */
+const EQUAL_BY: Record<string, "equal seeds" | "equal weight"> = { seeds: "equal seeds", g: "equal weight" };
 
 const unequal = sure({ kind: "shares", value: { shares: "unequal", bulked: null } });
 

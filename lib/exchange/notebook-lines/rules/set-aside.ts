@@ -9,11 +9,11 @@ export const setAsideRule: Rule = rule("set-aside", [
     aside,
   ],
   [
-    "(paid|cost|costs|costing|price|worth|charged|fee|sold for|bought for) (me|us|him|her|about|only|just)? (£|$|€)? {count} (pounds|pound|shillings|shilling|pence|p|crowns|euros|euro|dollars|dollar|cents|guineas|marks|francs|each)?",
+    "(paid|cost|costs|costing|price|worth|charged|fee|sold for|bought for) (me|us|him|her|about|only|just)? (£|€)? {count} (pounds|pound|shillings|shilling|pence|p|crowns|euros|euro|dollars|dollar|cents|guineas|marks|francs|each)?",
     aside,
   ],
-  ["(£|$|€) {count}", aside],
-  ["{count} (£|€|$|shillings|shilling|pence|crowns|euros|euro|dollars|cents|guineas|francs)", aside],
+  ["(£|€) {count}", aside],
+  ["{count} (£|€|shillings|shilling|pence|crowns|euros|euro|dollars|cents|guineas|francs)", aside],
   [
     "(for|at)? {count} (miles|mile|km|kilometres|metres|meters|metre|m|yards|yard|feet|foot|ft|inches|inch|cm|mm|acres|acre|paces|steps|degrees|degree) (away|off|apart|long|wide|high|tall|deep|up|down|square|of rain|of frost)?",
     aside,
@@ -27,6 +27,8 @@ export const setAsideRule: Rule = rule("set-aside", [
     aside,
   ],
   ["<keep> (from)? (one|1) in {count}", aside],
+  ["<pull> (about|only)? {count} (%|percent|per cent) (of them|of the plants)?", aside],
+
   ["(kept|saved|took|ate|sold) all (of it|the seed|of the seed)", aside],
   [
     "(gave|sold|swapped|sent|ate|bought|got|given|fetched) (only|just)? {count} <plants> (to {name}|from {name}|away)?",

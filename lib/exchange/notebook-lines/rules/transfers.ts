@@ -2,12 +2,14 @@ import type { Found } from "../pattern";
 import type { FactOf, TransferManner } from "../reading";
 import { likely, type Reading, rule, sure } from "./rule";
 
+/** "Osk's jar" at an end of a clause: seed is meant. */
+const SOMEBODYS_SEED = /(?:['’]s|s['’]) (?:\p{L}+ )?(?:jar|seed|seeds|packet|tin|stock|strain)$/iu;
 const SHELF = /\b(?:shelf|library|seed bank|genebank|swap table)\b/i;
 
 const given =
   (manner: TransferManner) =>
   (found: Found): Reading | null => {
-    const to = found.name();
+    const to = found.name() ?? found.name("owner");
     if (to === null) return null;
     const toShelf = manner === "gift" && SHELF.test(to);
     return sure({
@@ -24,7 +26,7 @@ export const givenRule = rule("given", [
   ],
   ["(gave|sent|handed|posted) {name} {part}", given("gift")],
   ["(gave|sent|handed|posted|passed) (it|some|seed|them|a few)? (on)? to {name}", given("gift")],
-  ["{part} (went|sent|given|passed|posted)? (on)? to {name}", given("gift")],
+  ["{part} (went|sent|given|passed|posted)? (on)? to {owner}", given("gift")],
   ["{name} (has|took|had) {part} (of it|off me)?", (found) => (isPerson(found) ? likelyGift(found) : null)],
   ["lent {part} to {name}", given("loan")],
   ["lent {name} {part}", given("loan")],
@@ -89,6 +91,8 @@ export const receivedRule = rule("received", [
     received("returned"),
   ],
   ["{name} (sent|gave|brought|handed) (me|us|it|some|seed|{part})? back", received("returned")],
+  ["{name} (sent|gave|brought|handed) (me|us)? back {part}", received("returned")],
+  ["{owner} $", (place) => (SOMEBODYS_SEED.test(place.words) ? received("not-said", likely)(place) : null)],
   ["(found|turned up|discovered) (it|them|a jar|an old jar|some|seed|{part})? (in|under|behind|among) {rest}", found],
 ]);
 
