@@ -53,7 +53,7 @@ export function lotCells(row: LotRow, renewal: number, units: UnitSettings): Row
         ? null
         : { kind: "count", words: seedsSpan(row.live), sort: row.live.low, grade: row.live.grade },
     test: testCell(row, renewal),
-    diversity: row.lineageFigures ? shareCell(row.diversityRetained) : "",
+    diversity: diversityCell(row),
     generations: row.generations === null ? null : plainNumber(row.generations, 1),
     status: statusCell(row.status),
     places: row.places.join(", "),
@@ -64,8 +64,12 @@ export function lotCells(row: LotRow, renewal: number, units: UnitSettings): Row
   return { id: row.id, cells };
 }
 
-function shareCell(share: number | null): Cell {
-  return share === null ? null : { kind: "count", words: percent(share, 0), sort: share };
+/** A pure line has nothing to lose; of a crop kept by division there is no such figure. */
+function diversityCell({ standing, diversityRetained: share }: LotRow): Cell {
+  if (standing === "clonal") return "";
+  if (standing === "uniform") return "uniform";
+  if (standing !== "counted" || share === null) return null;
+  return { kind: "count", words: percent(share, 0), sort: share };
 }
 
 function testCell({ lastTest }: LotRow, renewal: number): Cell {

@@ -31,7 +31,12 @@ const columnsOf: Readonly<Record<LotColumn, readonly FileColumn[]>> = {
     number("germination_low_share", "low end of the exact 95 % interval", (row) => row.lastTest?.low ?? null),
     number("germination_high_share", "high end of the exact 95 % interval", (row) => row.lastTest?.high ?? null),
   ],
-  diversity: [number("diversity_kept_share", "1 − coancestry, share 0 to 1", (row) => row.diversityRetained)],
+  diversity: [
+    number("diversity_kept_share", "1 − coancestry, share 0 to 1", (row) =>
+      row.standing === "counted" ? row.diversityRetained : null,
+    ),
+    text("lineage", "whether that can be put in a figure", (row) => row.standing),
+  ],
   generations: [number("generations", "generations from the founder lots", (row) => row.generations)],
   status: [text("stands", "how the lot stands", (row) => row.status)],
   places: [text("kept_in", "places of its containers", (row) => row.places.join("; ") || null)],

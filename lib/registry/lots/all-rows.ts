@@ -1,8 +1,9 @@
 import type { Client, Database } from "@/lib/db";
 import { grouped } from "../change-set/grouped";
-import { valueOfOwn } from "../crops/profile-of-crop";
+import { profileOfCrop } from "../crops/profile-of-crop";
 import { figuresOfAll, type LotFigures } from "../figures/read-figures";
-import { liveSeeds, type SeedsPerGram, seedsIn } from "./live-seeds";
+import { type FounderLines, founderLinesOf, lineageStanding } from "../varieties/lineage-standing";
+import { liveSeeds, seedsIn } from "./live-seeds";
 import type { LotRow } from "./lot-row";
 
 interface Shelf {
@@ -25,41 +26,45 @@ export async function allRows(db: Database): Promise<readonly LotRow[]> {
   return rows;
 }
 
-interface LotSql extends Omit<LotRow, "otherNames" | "places" | "grams" | "live" | "lastTest" | "lineageFigures"> {
+interface LotSql extends Omit<LotRow, "otherNames" | "places" | "grams" | "live" | "lastTest" | "standing"> {
   readonly cropId: string;
   readonly seedsPerGramMin: number | null;
   readonly seedsPerGramMax: number | null;
+  readonly matingSystem: string | null;
+  readonly founderLines: string | null;
 }
 
 async function readRows(db: Database): Promise<readonly LotRow[]> {
   const lots = await db.read.$queryRaw<LotSql[]>`
     SELECT l."id", l."number", l."code", l."kind", l."varietyId", v."name" AS "variety", v."seedCoat", c."id" AS "cropId", c."key" AS "cropKey",
       c."commonName" AS "crop", l."holderId", p."name" AS "holder", l."year", l."yearFirst", l."yearLast", l."status", l."treatment", l."notes",
-      l."thousandSeedGrams", c."seedsPerGramMin", c."seedsPerGramMax"
+      l."thousandSeedGrams", l."founderLines", c."seedsPerGramMin", c."seedsPerGramMax", c."matingSystem"
     FROM "Lot" l JOIN "Variety" v ON v."id" = l."varietyId" JOIN "Crop" c ON c."id" = v."cropId"
       LEFT JOIN "Person" p ON p."stewardId" = l."holderId"
     ORDER BY l."id"`;
   const texts = await readTexts(db);
   const figures = await figuresOfAll(db);
+  const lines = founderLinesOf(lots);
   return lots.map((lot) => {
-    const { cropId, seedsPerGramMin, seedsPerGramMax, ...row } = lot;
+    const { cropId, seedsPerGramMin, seedsPerGramMax, matingSystem, founderLines: _lines, ...row } = lot;
     const told = (what: TextSql["what"], of: string) => (texts.get(`${what} ${of}`) ?? []).map((each) => each.words);
-    const own = (field: "seedsPerGramMin" | "seedsPerGramMax", listed: number | null) => {
-      const [value] = told(field, cropId);
-      return value === undefined ? listed : Number(valueOfOwn(field, value));
-    };
-    const perGram = { min: own("seedsPerGramMin", seedsPerGramMin), max: own("seedsPerGramMax", seedsPerGramMax) };
+    const profile = profileOfCrop(
+      { seedsPerGramMin, seedsPerGramMax, matingSystem },
+      ownFields.flatMap((field) => told(field, cropId).map((value) => ({ field, value }))),
+    );
     return {
       ...row,
       otherNames: told("name", lot.varietyId),
       places: [...new Set(told("place", lot.id))],
-      ...figured(lot, perGram, figures.get(lot.id)),
+      ...figured(lot, profile, figures.get(lot.id), lines),
     };
   });
 }
 
+const ownFields = ["seedsPerGramMin", "seedsPerGramMax", "matingSystem"] as const;
+
 interface TextSql {
-  readonly what: "name" | "place" | "seedsPerGramMin" | "seedsPerGramMax";
+  readonly what: "name" | "place" | (typeof ownFields)[number];
   /** the variety, lot or crop that it belongs to */
   readonly of: string;
   readonly words: string;
@@ -72,20 +77,27 @@ async function readTexts(db: Database): Promise<ReadonlyMap<string, TextSql[]>> 
     UNION ALL
     SELECT 'place', c."lotId", p."name", c."id" FROM "Container" c JOIN "Place" p ON p."id" = c."placeId"
     UNION ALL
-    SELECT o."field", o."cropId", o."value", o."id" FROM "CropOverride" o WHERE o."field" IN ('seedsPerGramMin', 'seedsPerGramMax')
+    SELECT o."field", o."cropId", o."value", o."id" FROM "CropOverride" o WHERE o."field" IN ('seedsPerGramMin', 'seedsPerGramMax', 'matingSystem')
     ORDER BY "id"`;
   return grouped(rows, (row) => `${row.what} ${row.of}`);
 }
 
-function figured(lot: LotSql, perGram: SeedsPerGram, figures: LotFigures | undefined) {
+interface CropProfile {
+  readonly seedsPerGramMin: number | null;
+  readonly seedsPerGramMax: number | null;
+  readonly matingSystem: string | null;
+}
+
+function figured(lot: LotSql, crop: CropProfile, figures: LotFigures | undefined, lines: FounderLines) {
   const grams = figures?.gramsOnHand ?? null;
   const lastTest = figures?.lastTest ?? null;
+  const perGram = { min: crop.seedsPerGramMin, max: crop.seedsPerGramMax };
   return {
     grams,
     live: liveSeeds(seedsIn(grams, lot.thousandSeedGrams, perGram), lastTest),
     lastTest,
     diversityRetained: figures?.diversityRetained ?? null,
     generations: figures?.generations ?? null,
-    lineageFigures: figures?.lineageFigures ?? true,
+    standing: figures ? lineageStanding(figures, crop.matingSystem, lines) : ("plants not known" as const),
   };
 }

@@ -18,9 +18,9 @@ export async function correctLot(
 ): Promise<Outcome<Performed<{ lotId: string }>>> {
   const lot = await db.read.lot.findUnique({ where: { id: lotId } });
   if (!lot) return refused(unknownLot(lotId));
-  const { reason, holder: holderName, newHolder, year, ...fields } = input;
+  const { reason, holder: _holder, newHolder: _newHolder, year, ...fields } = input;
   return perform(db, actor, { action: "correct", title: `Lot ${lot.number} put right`, reason }, async (change, tx) => {
-    const holder = await holderOfLot(tx, change, holderName, newHolder);
+    const holder = await holderOfLot(tx, change, input);
     const tested = (await tx.germinationTest.count({ where: { lotId } })) > 0;
     const faults = [...statusFaults(lot.status, input, tested), ...founderFaults(lot.kind, input)];
     if (faults.length > 0 || !holder.ok) return refused(...(holder.ok ? [] : holder.refusals), ...faults);

@@ -1,32 +1,33 @@
 import { uuidv7 } from "uuidv7";
 import type { Transaction } from "@/lib/db";
-import { accepted, type Outcome, type Refusal } from "@/lib/science/outcome";
+import { accepted, type Outcome, refusal, refused } from "@/lib/science/outcome";
 import type { ChangeWriter } from "../change-set/writer";
 import { foldName, sameName } from "../names/fold-name";
 import { stewardNamed } from "../stewards/steward-named";
 
 /**
- * The steward of a name, for a lot's holder. A name that nobody has here is refused unless it was said to be new: then the steward is
- * entered with the lot. No name: not known (null).
+ * The holder of a lot: the steward of the name that was chosen, or one who is entered with the lot because nobody of that name is here yet.
+ * No name at all: not known (null). Both names are refused: which of the two it is only a person can say.
  */
 export async function holderOfLot(
   tx: Transaction,
   change: ChangeWriter,
-  holder: string | null,
-  isNew: boolean,
+  { holder, newHolder }: { readonly holder: string | null; readonly newHolder: string | null },
 ): Promise<Outcome<string | null>> {
-  if (holder === null) return accepted(null);
-  const known = await stewardNamed(tx, holder, "holder");
-  if (known.ok) return known;
-  if (known.refusals.some((each) => each.code !== "unknown-steward")) return known;
-  if (!isNew) return { ok: false, refusals: known.refusals.map(orTick) };
+  if (holder !== null && newHolder !== null) {
+    const needed = `leave one of the two empty: "${holder}" or "${newHolder}"`;
+    return refused(refusal("two-holders", ["newHolder"], newHolder, "stands here beside the chosen holder", needed));
+  }
+  if (holder !== null) return stewardNamed(tx, holder, "holder");
+  if (newHolder === null) return accepted(null);
+  const nameKey = foldName(newHolder);
+  const taken = await tx.person.findFirst({ where: { nameKey } });
+  if (taken) {
+    const needed = "choose that steward in the list, or write the new one with a second name";
+    return refused(refusal("name-taken", ["newHolder"], newHolder, "is the name of a steward already", needed));
+  }
   const stewardId = uuidv7();
   await change.create("Steward", { id: stewardId });
-  await change.create("Person", { id: uuidv7(), stewardId, name: sameName(holder), nameKey: foldName(holder) });
+  await change.create("Person", { id: uuidv7(), stewardId, name: sameName(newHolder), nameKey });
   return accepted(stewardId);
-}
-
-function orTick(each: Refusal): Refusal {
-  const end = ", or tick that this is somebody new";
-  return { ...each, needed: each.needed + end, sentence: each.sentence + end };
 }

@@ -1,4 +1,5 @@
 import type { LastTest } from "../figures/read-figures";
+import type { LineageStanding } from "../varieties/lineage-standing";
 import type { SeedCount } from "./live-seeds";
 
 /** A lot as the list shows it. Null is unknown, which is not zero. */
@@ -29,6 +30,6 @@ export interface LotRow {
   readonly lastTest: LastTest | null;
   readonly diversityRetained: number | null;
   readonly generations: number | null;
-  /** false for crops kept by division, which have no lineage figures */
-  readonly lineageFigures: boolean;
+  /** whether the diversity can be put in a figure */
+  readonly standing: LineageStanding;
 }

@@ -27,7 +27,7 @@ export async function recordLot(
   const title = `A lot of ${input.variety}${input.number ? `: ${input.number}` : ""}`;
   return perform(db, actor, { action: "record", title }, async (change, tx) => {
     const variety = await varietyByName(tx, input.variety);
-    const holder = await holderOfLot(tx, change, input.holder, input.newHolder);
+    const holder = await holderOfLot(tx, change, input);
     const source = variety.ok ? await growOutOf(tx, input, variety.value) : accepted(null);
     const faults = [
       ...[variety, holder, source].flatMap((each) => (each.ok ? [] : each.refusals)),

@@ -1,6 +1,6 @@
 import { z } from "zod";
 import type { Hemisphere } from "@/lib/science/dates/fuzzy-date";
-import { day, decimal, name, neededField, oneOf, openField, ticked, words } from "./form-fields";
+import { day, decimal, name, neededField, oneOf, openField, words } from "./form-fields";
 
 /** Where a lot came from that is entered by hand. `harvest` names a grow-out that is on record; the others are founder lots. */
 export const lotOrigins = ["received", "purchased", "found", "own grow-out", "harvest"] as const;
@@ -40,6 +40,8 @@ const share = decimal({ atLeast: 0, atMost: 1 });
 function toldOfLot(hemisphere: Hemisphere) {
   return {
     holder: openField(name),
+    /** the name of a holder who is no steward here yet */
+    newHolder: openField(name),
     year: openField(day(hemisphere)),
     yearWords: openField(words),
     thousandSeedGrams: openField(decimal({ above: 0 })),
@@ -59,7 +61,6 @@ export function recordLotSchema(hemisphere: Hemisphere) {
     ...toldOfLot(hemisphere),
     number: openField(name),
     variety: neededField(name, "write the variety's name"),
-    newHolder: ticked,
     origin: neededField(oneOf(lotOrigins), "choose where the seed came from"),
     growOut: openField(name),
     giver: openField(name),
@@ -76,7 +77,6 @@ export type RecordLotInput = z.output<ReturnType<typeof recordLotSchema>>;
 export function correctLotSchema(hemisphere: Hemisphere) {
   return z.object({
     ...toldOfLot(hemisphere),
-    newHolder: ticked,
     status: openField(oneOf(lotStatuses)),
     statusReason: openField(words),
     isolationGrade: openField(oneOf(isolationGrades)),

@@ -68,9 +68,9 @@ test("pages part the list without a lot lost or shown twice", async () => {
     const { rows } = await listLots(many, ask({ page: String(page) }), lines);
     for (const row of rows) numbers.add(row.number);
   }
-  expect([first.pages, numbers.size]).toEqual([20, 2000]);
+  expect([first.pages, numbers.size]).toEqual([10, 2000]);
   const beyond = await listLots(many, ask({ page: "99" }), lines);
-  expect(beyond.page).toBe(20);
+  expect(beyond.page).toBe(10);
 });
 
 test("an export holds exactly what is filtered, in the same order, on all pages", async () => {
@@ -107,4 +107,15 @@ test("places, other names and a crop's own seeds a gram stand in the row", async
   // 100 g at 0.6 to 0.9 seeds a gram are 60 to 90 seeds; 10 of 10 is 69.15 to 100 % (exact 95 %): 41.5 to 90
   expect(rows[0]?.live?.low).toBeCloseTo(41.49, 1);
   expect(rows[0]?.live?.high).toBeCloseTo(90, 9);
+});
+
+test("a selfer's diversity has no figure until its founder is said to be one line or many", async () => {
+  const db = await emptyRegistry();
+  const varietyId = await aVariety(db, "Dell Pod", "pea");
+  await aLot(db, varietyId, { number: "a" });
+  await aLot(db, varietyId, { number: "b", founderLines: "one" });
+  await aLot(db, varietyId, { number: "c", founderLines: "many" });
+  await aLot(db, await aVariety(db, "Dell Bulb", "garlic"), { number: "d" });
+  const { rows } = await listLots(db, ask({ sort: "number" }), lines);
+  expect(rows.map((row) => row.standing)).toEqual(["lines not known", "uniform", "counted", "clonal"]);
 });

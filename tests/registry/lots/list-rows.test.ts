@@ -31,7 +31,7 @@ const row = (number: string, more: Partial<LotRow> = {}): LotRow => ({
   lastTest: null,
   diversityRetained: null,
   generations: null,
-  lineageFigures: true,
+  standing: "counted",
   ...more,
 });
 

@@ -86,8 +86,7 @@ test("a variety or a holder that nobody knows is refused with the nearest name, 
   expect(refusalsOf(await record({ variety: "Hambel Long", holder: "Oda Fenligt" }))).toEqual({
     variety:
       '"Hambel Long" is no variety of this registry; did you mean "Hamble Long"? If not, enter the variety first',
-    holder:
-      '"Oda Fenligt" is no steward here; did you mean "Oda Fenlight"? If not, add the steward first, or tick that this is somebody new',
+    holder: '"Oda Fenligt" is no steward here; did you mean "Oda Fenlight"? If not, add the steward first',
   });
   expect(await db.read.lot.count()).toBe(0);
 });
@@ -99,11 +98,17 @@ test("another name of the variety is understood", async () => {
   expect(await db.read.lot.count()).toBe(1);
 });
 
-test("a holder ticked as new is entered with the lot, and goes again when the lot is taken back", async () => {
-  const done = granted(await record({ holder: "Rin Olderwick", newHolder: "yes" }));
+test("a holder who is new here is entered with the lot, and goes again when the lot is taken back", async () => {
+  const done = granted(await record({ newHolder: "Rin Olderwick" }));
   expect(await db.read.person.findMany({ select: { name: true } })).toEqual([{ name: "Rin Olderwick" }]);
   granted(await undoChangeSet(db, owner, done.changeSetId ?? ""));
   expect([await db.read.person.count(), await db.read.lot.count()]).toEqual([0, 0]);
+});
+
+test("a new holder's name that a steward has already is refused, and so are two holders", async () => {
+  await aSteward(db, "Oda Fenlight");
+  expect(Object.keys(refusalsOf(await record({ newHolder: "oda fenlight" })))).toEqual(["newHolder"]);
+  expect(Object.keys(refusalsOf(await record({ holder: "Oda Fenlight", newHolder: "Rin" })))).toEqual(["newHolder"]);
 });
 
 test("one more harvest of a grow-out on record becomes a lot of it; a grow-out of another variety is refused", async () => {
