@@ -20,7 +20,7 @@ export function decodeText(bytes: Uint8Array): Outcome<DecodedText> {
     const notice = { code: "read-byte-order-mark", sentence: "begins with a byte-order mark; it was left out" };
     decoded = { text, notice: marked ? notice : null };
   } catch {
-    const text = new TextDecoder("windows-1252").decode(bytes);
+    const text = decodeWindows1252(bytes);
     const sentence = "is not UTF-8; it was read as Windows-1252: look at the letters with accents";
     decoded = { text, notice: { code: "read-windows-1252", sentence } };
   }
@@ -29,6 +29,17 @@ export function decodeText(bytes: Uint8Array): Outcome<DecodedText> {
     return refused(refusal("not-csv-text", [], "a file with characters of code 0", "is no CSV text", needed));
   }
   return accepted(decoded);
+}
+
+/** The characters of bytes 80 to 9F; five of them stand for none and are kept as they are. Source: WHATWG Encoding, index windows-1252. */
+const FROM_80 =
+  "\u20ac\u0081\u201a\u0192\u201e\u2026\u2020\u2021\u02c6\u2030\u0160\u2039\u0152\u008d\u017d\u008f" +
+  "\u0090\u2018\u2019\u201c\u201d\u2022\u2013\u2014\u02dc\u2122\u0161\u203a\u0153\u009d\u017e\u0178";
+
+function decodeWindows1252(bytes: Uint8Array): string {
+  // Some releases of Node 20 decode this label as Latin-1, which differs in these bytes alone.
+  const text = new TextDecoder("windows-1252").decode(bytes);
+  return text.replace(/[\u0080-\u009f]/g, (character) => FROM_80[character.charCodeAt(0) - 0x80] ?? character);
 }
 
 function otherFormat(bytes: Uint8Array): string | null {

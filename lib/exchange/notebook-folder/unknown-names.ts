@@ -63,8 +63,8 @@ function probablyLost(
       weights.set(key, (weights.get(key) ?? 0) + (alike ? 1000 : 1));
     }
     const [best] = [...weights].sort(([, one], [, other]) => other - one);
-    // A single mention elsewhere is more likely a slip of its own.
-    if (best !== undefined && best[1] > 1) lost.add(best[0]);
+    // Where several names are looked for, a single mention is more likely a slip of its own.
+    if (best !== undefined && (best[1] > 1 || weights.size === 1)) lost.add(best[0]);
   }
   return lost;
 }

@@ -20,7 +20,9 @@ describe("the sample notebook with faults", () => {
     expect(lines).toContain(
       'lots.csv:21: year: "spring of 88" is not a date; write it as 1987, 1987-05, 1991~ or 198X',
     );
-    expect(lines.find((line) => line.startsWith("tests.csv:217"))).toMatch(/^tests\.csv:217: date: "May-96" .*spreadsheet/);
+    expect(lines.find((line) => line.startsWith("tests.csv:217"))).toMatch(
+      /^tests\.csv:217: date: "May-96" .*spreadsheet/,
+    );
   });
 
   it("lists its faults in the order of files and lines", () => {
@@ -45,7 +47,15 @@ describe("the sample notebook", () => {
   it("gives every row, with the line it was read from", () => {
     // Counted with a spreadsheet: the text of varieties.csv has line breaks inside quotes.
     const counts = Object.fromEntries(Object.entries(notebook ?? {}).map(([table, rows]) => [table, rows.length]));
-    expect(counts).toEqual({ stewards: 10, varieties: 13, growOuts: 95, lots: 156, plants: 1172, tests: 338, ledger: 474 });
+    expect(counts).toEqual({
+      stewards: 10,
+      varieties: 13,
+      growOuts: 95,
+      lots: 156,
+      plants: 1172,
+      tests: 338,
+      ledger: 474,
+    });
     expect(notebook?.varieties.at(-1)?.origin).toEqual({ file: "varieties.csv", line: 14 });
   });
 
