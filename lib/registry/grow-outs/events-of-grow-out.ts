@@ -23,27 +23,25 @@ type Row = Omit<EventOfGrowOut, "plants" | "amount"> & {
   readonly day: string | null;
 };
 
-// A count, pass or note that was corrected does not stand: the one that points to it does.
-const events = `
-  SELECT s."id", 'count' AS "kind", s."on", s."stage" AS "what", s."thinnedBy" AS "how", s."plants" AS "plants", CAST(NULL AS REAL) AS "amount",
-         s."note", s."stewardId", s."onFirst" AS "day"
-  FROM "StageCount" s WHERE s."growOutId" = $1 AND NOT EXISTS (SELECT 1 FROM "StageCount" n WHERE n."replacesId" = s."id")
-  UNION ALL
-  SELECT p."id", 'rogues', p."on", p."stage", p."timing", p."looked", CAST(p."pulled" AS REAL), COALESCE(p."reason", p."note"), p."stewardId", p."onFirst"
-  FROM "RoguePass" p WHERE p."growOutId" = $1 AND NOT EXISTS (SELECT 1 FROM "RoguePass" n WHERE n."replacesId" = p."id")
-  UNION ALL
-  SELECT f."id", 'flowering', f."on", f."moment", f."organ", NULL, NULL, f."note", f."stewardId", f."onFirst"
-  FROM "FloweringNote" f WHERE f."growOutId" = $1 AND NOT EXISTS (SELECT 1 FROM "FloweringNote" n WHERE n."replacesId" = f."id")
-  UNION ALL
-  SELECT i."id", 'isolation', i."fromOn", i."method", i."evidence", NULL, NULL, i."note", NULL, i."fromOn"
-  FROM "IsolationMethod" i WHERE i."growOutId" = $1
-  UNION ALL
-  SELECT b."id", 'neighbour', NULL, b."what", b."bearing", b."plants", CAST(b."distanceMetres" AS REAL), b."note", NULL, b."windowFirst"
-  FROM "NeighbourSource" b WHERE b."growOutId" = $1`;
-
 /** What was counted, pulled, seen in flower, done for isolation and found near by, in the order of days. One statement. */
 export async function eventsOfGrowOut(db: Database, growOutId: string): Promise<EventOfGrowOut[]> {
-  const rows = await db.read.$queryRawUnsafe<Row[]>(events, growOutId);
+  // A count, pass or note that was corrected does not stand: the one that points to it does.
+  const rows = await db.read.$queryRaw<Row[]>`
+  SELECT s."id", 'count' AS "kind", s."on", s."stage" AS "what", s."thinnedBy" AS "how", s."plants" AS "plants", CAST(NULL AS REAL) AS "amount",
+         s."note", s."stewardId", s."onFirst" AS "day"
+  FROM "StageCount" s WHERE s."growOutId" = ${growOutId} AND NOT EXISTS (SELECT 1 FROM "StageCount" n WHERE n."replacesId" = s."id")
+  UNION ALL
+  SELECT p."id", 'rogues', p."on", p."stage", p."timing", p."looked", CAST(p."pulled" AS REAL), COALESCE(p."reason", p."note"), p."stewardId", p."onFirst"
+  FROM "RoguePass" p WHERE p."growOutId" = ${growOutId} AND NOT EXISTS (SELECT 1 FROM "RoguePass" n WHERE n."replacesId" = p."id")
+  UNION ALL
+  SELECT f."id", 'flowering', f."on", f."moment", f."organ", NULL, NULL, f."note", f."stewardId", f."onFirst"
+  FROM "FloweringNote" f WHERE f."growOutId" = ${growOutId} AND NOT EXISTS (SELECT 1 FROM "FloweringNote" n WHERE n."replacesId" = f."id")
+  UNION ALL
+  SELECT i."id", 'isolation', i."fromOn", i."method", i."evidence", NULL, NULL, i."note", NULL, i."fromOn"
+  FROM "IsolationMethod" i WHERE i."growOutId" = ${growOutId}
+  UNION ALL
+  SELECT b."id", 'neighbour', NULL, b."what", b."bearing", b."plants", CAST(b."distanceMetres" AS REAL), b."note", NULL, b."windowFirst"
+  FROM "NeighbourSource" b WHERE b."growOutId" = ${growOutId}`;
   return rows
     .sort((a, b) => compare(a.day ?? "9999", b.day ?? "9999") || compare(a.id, b.id))
     .map(({ day: _day, ...row }) => ({ ...row, plants: numberOf(row.plants), amount: numberOf(row.amount) }));

@@ -28,16 +28,15 @@ interface ScoreRow {
   readonly text: string | null;
 }
 
-const standingScores = `
-  SELECT s."plantId", t."name" AS "trait", t."unit", s."value", s."text"
-  FROM "Score" s JOIN "Plant" p ON p."id" = s."plantId" JOIN "Trait" t ON t."id" = s."traitId"
-  WHERE p."growOutId" = $1 AND NOT s."takenBack" AND NOT EXISTS (SELECT 1 FROM "Score" n WHERE n."replacesId" = s."id")
-  ORDER BY s."id"`;
-
 /** The plants of a grow-out in the order of entry, with marks and scores that stand. Three statements. */
 export async function plantsOfGrowOut(db: Database, growOutId: string): Promise<PlantOfGrowOut[]> {
   const plants = await db.read.plant.findMany({ where: { growOutId }, orderBy: { id: "asc" } });
-  const scores = grouped(await db.read.$queryRawUnsafe<ScoreRow[]>(standingScores, growOutId), (row) => row.plantId);
+  const rows = await db.read.$queryRaw<ScoreRow[]>`
+  SELECT s."plantId", t."name" AS "trait", t."unit", s."value", s."text"
+  FROM "Score" s JOIN "Plant" p ON p."id" = s."plantId" JOIN "Trait" t ON t."id" = s."traitId"
+  WHERE p."growOutId" = ${growOutId} AND NOT s."takenBack" AND NOT EXISTS (SELECT 1 FROM "Score" n WHERE n."replacesId" = s."id")
+  ORDER BY s."id"`;
+  const scores = grouped(rows, (row) => row.plantId);
   const marks = grouped(
     await db.read.mark.findMany({ where: { plant: { growOutId } }, orderBy: { id: "asc" } }),
     (mark) => mark.plantId,

@@ -68,11 +68,10 @@ export async function readGrowOut(db: Database, id: string): Promise<GrowOutRead
       },
     ];
   });
-  const plots = await db.read.$queryRawUnsafe<GrowOutRead["plots"]>(
-    `SELECT p."id", p."name", p."place", g."fromOn", g."toOn" FROM "GrowOutPlot" g JOIN "Plot" p ON p."id" = g."plotId"
-     WHERE g."growOutId" = $1 ORDER BY g."id"`,
-    id,
-  );
+  const plots = await db.read.$queryRaw<
+    GrowOutRead["plots"]
+  >`SELECT p."id", p."name", p."place", g."fromOn", g."toOn" FROM "GrowOutPlot" g JOIN "Plot" p ON p."id" = g."plotId"
+     WHERE g."growOutId" = ${id} ORDER BY g."id"`;
   const plants = await plantsOfGrowOut(db, id);
   return {
     growOut,

@@ -1,4 +1,4 @@
-import type { Client, Transaction } from "@/lib/db";
+import { type Database, placeholders } from "@/lib/db";
 
 /** The tables that fields of records point to, each with the column of its name (and of its id, where that is not `id`). */
 const named = {
@@ -41,6 +41,9 @@ const targets: Readonly<Record<string, Target>> = {
   traitId: "Trait",
 };
 
+/** So many names of one kind of record are looked up at once; a page shows fewer. */
+const atMost = 2000;
+
 /** Whether a field holds another record's id. */
 export function pointsToRecord(field: string): boolean {
   return field in targets;
@@ -48,7 +51,7 @@ export function pointsToRecord(field: string): boolean {
 
 /** The names of the records that some fields point to, by their ids. One statement; none where no record is pointed to. */
 export async function namesOfIds(
-  db: Client | Transaction,
+  db: Database,
   fields: Iterable<{ readonly field: string; readonly value: unknown }>,
 ): Promise<Map<string, string>> {
   const wanted = new Map<Target, Set<string>>();
@@ -58,12 +61,17 @@ export async function namesOfIds(
     wanted.set(target, (wanted.get(target) ?? new Set()).add(value));
   }
   if (wanted.size === 0) return new Map();
-  const ids: string[] = [];
-  const parts = [...wanted].map(([table, own]) => {
+  const ids = [...wanted].map(([table, own]) => [table, [...own].slice(0, atMost)] as const);
+  const places = placeholders(
+    db.engine,
+    ids.reduce((sum, [, own]) => sum + own.length, 0),
+  ).split(", ");
+  const parts = ids.map(([table, own]) => {
     const [name, id = "id"] = named[table] as readonly [string, string?];
-    const places = [...own].slice(0, 2000).map((value) => `$${ids.push(value)}`);
-    return `SELECT "${id}" AS "id", "${name}" AS "name" FROM "${table}" WHERE "${id}" IN (${places.join(", ")})`;
+    const these = places.splice(0, own.length).join(", ");
+    return `SELECT "${id}" AS "id", "${name}" AS "name" FROM "${table}" WHERE "${id}" IN (${these})`;
   });
-  const rows = await db.$queryRawUnsafe<{ id: string; name: string }[]>(parts.join(" UNION ALL "), ...ids);
+  const all = ids.flatMap(([, own]) => own);
+  const rows = await db.read.$queryRawUnsafe<{ id: string; name: string }[]>(parts.join(" UNION ALL "), ...all);
   return new Map(rows.map(({ id, name }) => [id, name]));
 }

@@ -71,7 +71,7 @@ export async function readChangeSet(db: Database, idOrNumber: string, page = 0):
     counts,
     total: counts.reduce((sum, each) => sum + each.count, 0),
     changes,
-    names: await namesOfIds(db.read, changes.flatMap(pointers)),
+    names: await namesOfIds(db, changes.flatMap(pointers)),
   };
 }
 

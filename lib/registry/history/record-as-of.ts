@@ -35,5 +35,5 @@ export async function recordAsOf(db: Database, recordId: string, day: string): P
   const fields = Object.entries(row)
     .filter(([field, value]) => value !== null && !followsFromOthers(field, row))
     .map(([field, value]) => ({ field, value }));
-  return { recordId, noun, state: "stood", fields, names: await namesOfIds(db.read, fields) };
+  return { recordId, noun, state: "stood", fields, names: await namesOfIds(db, fields) };
 }

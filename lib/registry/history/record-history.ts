@@ -52,5 +52,5 @@ export async function recordHistory(db: Database, ids: readonly string[]): Promi
     changes: (bySet.get(set.id) ?? []).map(recordChange),
   }));
   const fields = entries.flatMap((entry) => entry.changes.flatMap(pointers));
-  return { entries, names: await namesOfIds(db.read, fields) };
+  return { entries, names: await namesOfIds(db, fields) };
 }

@@ -1,6 +1,6 @@
-import type { Client } from "@/lib/db";
+import { type Database, placeholders } from "@/lib/db";
 import { foldWords } from "./fold-words";
-import type { FoundKind, IndexedRecord, IndexedText } from "./indexed-record";
+import type { IndexedRecord, IndexedText } from "./indexed-record";
 
 /** A row of any of the statements below; what stands in `words`, `more` and `rest` differs by table. */
 interface Row {
@@ -13,15 +13,15 @@ interface Row {
 }
 
 /** Reads the searchable records of a table, all or those with some ids. One statement a table. */
-export type Reading = (db: Client, ids: readonly string[] | null) => Promise<IndexedRecord[]>;
+export type Reading = (db: Database, ids: readonly string[] | null) => Promise<IndexedRecord[]>;
 
 function reading(sql: string, key: string, made: (row: Row) => IndexedRecord): Reading {
   return async (db, ids) => {
-    if (ids === null) return (await db.$queryRawUnsafe<Row[]>(sql)).map(made);
+    if (ids === null) return (await db.read.$queryRawUnsafe<Row[]>(sql)).map(made);
     if (ids.length === 0) return [];
-    const places = ids.map((_, index) => `$${index + 1}`).join(", ");
+    const these = placeholders(db.engine, ids.length);
     const joint = / WHERE /.test(sql) ? "AND" : "WHERE";
-    return (await db.$queryRawUnsafe<Row[]>(`${sql} ${joint} ${key} IN (${places})`, ...ids)).map(made);
+    return (await db.read.$queryRawUnsafe<Row[]>(`${sql} ${joint} ${key} IN (${these})`, ...ids)).map(made);
   };
 }
 

@@ -40,7 +40,7 @@ async function built(db: Database): Promise<SearchIndex> {
   const revision = await lastRevision(db);
   const records = new Map<string, IndexedRecord>();
   for (const reading of Object.values(readings)) {
-    for (const record of await reading(db.read, null)) records.set(record.id, record);
+    for (const record of await reading(db, null)) records.set(record.id, record);
   }
   return { revision, records };
 }
@@ -61,7 +61,7 @@ async function upToDate(db: Database, index: SearchIndex): Promise<SearchIndex> 
     if (!reading) continue;
     const ids = [...new Set(own.map((change) => change.recordId))];
     for (const id of ids) index.records.delete(id);
-    for (const record of await reading(db.read, ids)) index.records.set(record.id, record);
+    for (const record of await reading(db, ids)) index.records.set(record.id, record);
   }
   index.revision = revision;
   return index;

@@ -30,8 +30,10 @@ interface Row {
   readonly normal: number | bigint;
 }
 
-// What was sown is summed by replicate, what came up by count: two sums that may not multiply each other.
-const countedTests = `
+/** The counted tests of a variety's lots in the order of their first possible day. One statement. */
+export async function testsOfVariety(db: Database, varietyId: string): Promise<TestOfVariety[]> {
+  // What was sown is summed by replicate, what came up by count: two sums that may not multiply each other.
+  const rows = await db.read.$queryRaw<Row[]>`
   SELECT t."id", t."name", t."lotId", l."number" AS "lot", t."on", t."onFirst", t."onLast",
          (SELECT SUM(r."sown") FROM "TestReplicate" r WHERE r."testId" = t."id" AND EXISTS (
             SELECT 1 FROM "TestCount" k WHERE k."replicateId" = r."id" AND NOT k."takenBack"
@@ -40,12 +42,8 @@ const countedTests = `
             WHERE q."testId" = t."id" AND NOT c."takenBack"
               AND NOT EXISTS (SELECT 1 FROM "TestCount" m WHERE m."replacesId" = c."id")) AS "normal"
   FROM "GerminationTest" t JOIN "Lot" l ON l."id" = t."lotId"
-  WHERE l."varietyId" = $1
+  WHERE l."varietyId" = ${varietyId}
   ORDER BY t."onFirst", t."id"`;
-
-/** The counted tests of a variety's lots in the order of their first possible day. One statement. */
-export async function testsOfVariety(db: Database, varietyId: string): Promise<TestOfVariety[]> {
-  const rows = await db.read.$queryRawUnsafe<Row[]>(countedTests, varietyId);
   return rows.flatMap((row) => {
     const [sown, normal] = [Number(row.sown ?? 0), Number(row.normal ?? 0)];
     if (sown === 0) return [];

@@ -1,0 +1,94 @@
+import { beforeAll, describe, expect, it } from "vitest";
+import { ownerHere } from "@/lib/access/actor";
+import type { Database } from "@/lib/db";
+import { listCrops } from "@/lib/registry/crops/list-crops";
+import { readCrop } from "@/lib/registry/crops/read-crop";
+import { listGrowOuts } from "@/lib/registry/grow-outs/list-grow-outs";
+import { readGrowOut } from "@/lib/registry/grow-outs/read-grow-out";
+import { listChangeSets } from "@/lib/registry/history/list-change-sets";
+import { readChangeSet } from "@/lib/registry/history/read-change-set";
+import { recordHistory } from "@/lib/registry/history/record-history";
+import { find } from "@/lib/registry/search/find";
+import { readSeasonRecords } from "@/lib/registry/season/read-season-records";
+import { byPlace, waitingItems } from "@/lib/registry/season/waiting";
+import { readSettings } from "@/lib/registry/settings/read-settings";
+import { listStewards } from "@/lib/registry/stewards/list-stewards";
+import { correctVariety } from "@/lib/registry/varieties/correct-variety";
+import { listVarieties } from "@/lib/registry/varieties/list-varieties";
+import { readVariety } from "@/lib/registry/varieties/read-variety";
+import { defaultSettings } from "@/lib/schemas/settings";
+import { emptyRegistry, granted } from "@/tests/setup/registry";
+import { type ManyLots, manyLots } from "../lots/many-lots";
+
+const today = "2026-03-10";
+const settings = defaultSettings;
+const sent: string[] = [];
+let db: Database;
+let many: ManyLots;
+
+beforeAll(async () => {
+  db = await emptyRegistry({ onStatement: (sql) => sent.push(sql) });
+  many = await manyLots(db, 2000);
+  await readSeasonRecords(db, settings, today);
+  await find(db, "variety");
+});
+
+/** How many statements a page's reading sends, with the settings that every page reads. */
+async function statements(read: () => Promise<unknown>): Promise<number> {
+  sent.length = 0;
+  await readSettings(db.read);
+  await read();
+  return sent.length;
+}
+
+describe("at 2,000 lots a page asks the database at most a dozen times:", () => {
+  it("the season", async () => {
+    const items = waitingItems(await readSeasonRecords(db, settings, today));
+    expect(items.length).toBeGreaterThan(100);
+    expect(byPlace(items).shed.length + byPlace(items).desk.length + byPlace(items).field.length).toBe(items.length);
+    expect(await statements(() => readSeasonRecords(db, settings, today))).toBeLessThanOrEqual(4);
+  });
+
+  it("the season after a change", async () => {
+    const id = many.varietyIds[0] as string;
+    granted(await correctVariety(db, ownerHere(), id, { note: "climbs" }));
+    // The ten statements of the season's own rows stand beside those of the one crop whose figures are worked out anew.
+    const own = await statements(() => readSeasonRecords(db, settings, today));
+    expect(own).toBeLessThanOrEqual(24);
+    expect(await statements(() => readSeasonRecords(db, settings, today))).toBeLessThanOrEqual(4);
+  });
+
+  it("the list of varieties", async () => {
+    expect(await listVarieties(db, settings, today)).toHaveLength(40);
+    expect(await statements(() => listVarieties(db, settings, today))).toBeLessThanOrEqual(12);
+  });
+
+  it("one variety", async () => {
+    const id = many.varietyIds[3] as string;
+    expect((await readVariety(db, id, settings, today))?.lots).toHaveLength(50);
+    expect(await statements(() => readVariety(db, id, settings, today))).toBeLessThanOrEqual(12);
+  });
+
+  it("the list of grow-outs and one of them", async () => {
+    const [first] = await listGrowOuts(db);
+    expect(await statements(() => listGrowOuts(db))).toBeLessThanOrEqual(12);
+    expect(await statements(() => readGrowOut(db, first?.id ?? ""))).toBeLessThanOrEqual(12);
+  });
+
+  it("stewards, crops and one crop", async () => {
+    expect(await statements(() => listStewards(db))).toBeLessThanOrEqual(12);
+    expect(await statements(() => listCrops(db))).toBeLessThanOrEqual(12);
+    expect(await statements(() => readCrop(db, "pea"))).toBeLessThanOrEqual(12);
+  });
+
+  it("the history, one change set and the history of a record", async () => {
+    expect(await statements(() => listChangeSets(db))).toBeLessThanOrEqual(12);
+    expect(await statements(() => readChangeSet(db, "1"))).toBeLessThanOrEqual(12);
+    expect(await statements(() => recordHistory(db, many.varietyIds.slice(0, 1)))).toBeLessThanOrEqual(12);
+  });
+
+  it("the search", async () => {
+    expect((await find(db, "variety 7")).found[0]?.title).toBe("Variety 7");
+    expect(await statements(() => find(db, "variety 7"))).toBeLessThanOrEqual(2);
+  });
+});
