@@ -21,8 +21,8 @@ export interface Database {
 export interface OpenOptions {
   /** connections to a PostgreSQL server */
   readonly poolSize?: number;
-  /** called with each statement that is sent (for the bench) */
-  readonly onStatement?: (sql: string) => void;
+  /** called with each statement that is sent and its arguments, as JSON (for the bench and the counts in tests) */
+  readonly onStatement?: (sql: string, parameters: string) => void;
 }
 
 /** Opens a registry whose tables stand (see migrate). Full synchronisation: what was acknowledged survives a power cut. */
@@ -67,7 +67,7 @@ type Log = { log?: [{ emit: "event"; level: "query" }] };
 function watched(make: (log: Log) => Client, options: OpenOptions): Client {
   if (!options.onStatement) return make({});
   const client = make({ log: [{ emit: "event", level: "query" }] });
-  const watch = client.$on as (event: "query", heard: (event: { query: string }) => void) => void;
-  watch.call(client, "query", (event) => options.onStatement?.(event.query));
+  const watch = client.$on as (event: "query", heard: (event: { query: string; params: string }) => void) => void;
+  watch.call(client, "query", (event) => options.onStatement?.(event.query, event.params));
   return client;
 }

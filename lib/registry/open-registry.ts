@@ -1,3 +1,4 @@
+import { appendFileSync } from "node:fs";
 import {
   type Database,
   demonstrationLocation,
@@ -38,11 +39,19 @@ function opened(location: Location): Promise<Database> {
   shelf.kinrowOpen ??= new Map();
   let db = shelf.kinrowOpen.get(location.url);
   if (!db) {
-    db = prepareRegistry(location);
+    db = prepareRegistry(location, statementLog());
     shelf.kinrowOpen.set(location.url, db);
     db.catch(() => shelf.kinrowOpen?.delete(location.url));
   }
   return db;
+}
+
+/** The bench names a file in KINROW_STATEMENTS: then every statement is written there with its arguments. */
+function statementLog(): Parameters<typeof openDatabase>[1] {
+  const file = process.env.KINROW_STATEMENTS;
+  if (!file) return {};
+  const line = (sql: string, parameters: string) => `{"sql":${JSON.stringify(sql)},"parameters":${parameters}}\n`;
+  return { onStatement: (sql, parameters) => appendFileSync(file, line(sql, parameters)) };
 }
 
 export async function demonstrationIsEmpty(db: Database): Promise<boolean> {

@@ -1,0 +1,76 @@
+import { mkdtempSync, rmSync } from "node:fs";
+import os from "node:os";
+import path from "node:path";
+import { ownerHere } from "@/lib/access/actor";
+import { importFolder } from "@/lib/exchange/bring-in/import-folder";
+import { figuresOfRecords } from "@/lib/registry/figures/figures-of-records";
+import { readRecords } from "@/lib/registry/figures/read-records";
+import { prepareRegistry } from "@/lib/registry/open-registry";
+import { largeFolder } from "./bench/large-folder";
+import { benchLineage } from "./bench/lineage";
+import { measurePages } from "./bench/pages";
+import { type BenchRow, medianMilliseconds, printRows } from "./bench/rows";
+
+// npm run bench: one run, printed. Absolute times are this machine's; the ratios travel. Pages need a built server (npm start builds it).
+const folder = mkdtempSync(path.join(os.tmpdir(), "kinrow-bench-"));
+const db = await prepareRegistry({
+  engine: "sqlite",
+  url: path.join(folder, "registry.sqlite"),
+  folder,
+  demonstration: false,
+});
+try {
+  printRows("Science", await benchLineage());
+
+  const from = performance.now();
+  const brought = await importFolder(db, ownerHere(), largeFolder(2000));
+  if (!brought.ok) throw new Error(brought.refusals.map((each) => each.sentence).join("\n"));
+  const took = performance.now() - from;
+  const crops = await db.read.crop.findMany({ where: { varieties: { some: {} } }, select: { id: true } });
+  const records = await readRecords(
+    db,
+    crops.map((crop) => crop.id),
+  );
+  const figures = await medianMilliseconds(5, () => figuresOfRecords(records));
+  const rows: BenchRow[] = [
+    {
+      what: "bring in 2,000 lots with ledger and tests",
+      measured: `${(took / 1000).toFixed(1)} s`,
+      bound: "shown",
+      within: true,
+    },
+    {
+      what: "figures of 2,000 lots, all worked out anew",
+      measured: `${figures.toFixed(0)} ms`,
+      bound: "shown",
+      within: true,
+    },
+  ];
+  printRows("Registry", rows);
+
+  const variety = await db.read.variety.findFirstOrThrow({ orderBy: { id: "asc" } });
+  const lot = await db.read.lot.findFirstOrThrow({
+    where: { varietyId: variety.id, kind: "harvest" },
+    orderBy: { id: "desc" },
+  });
+  const test = await db.read.germinationTest.findFirstOrThrow({ orderBy: { id: "asc" } });
+  const growOut = await db.read.growOut.findFirstOrThrow({ orderBy: { id: "asc" } });
+  const paths = [
+    "/season",
+    "/varieties",
+    `/varieties/${variety.id}`,
+    "/lots",
+    "/lots?q=bench%207",
+    `/lots/${lot.id}`,
+    "/tests",
+    `/tests/${test.id}`,
+    `/grow-outs/${growOut.id}`,
+    "/search?q=bench",
+    "/history",
+    "/settings",
+  ];
+  printRows("Pages at 2,000 lots", await measurePages(db, folder, paths));
+} finally {
+  await db.close();
+  rmSync(folder, { recursive: true, force: true });
+}
