@@ -66,7 +66,7 @@ function effectiveSizeFaults(input: EffectiveSizeInput): Refusal[] {
   const k = input.plantsPerSeedParent;
   const faults = [
     ...plotParentsFaults(input),
-    ...faultsAmong(countFault(["plantsPerSeedParent"], k, 1), shareFault(["inbreeding"], input.inbreeding)),
+    ...faultsAmong(countFault([], "plantsPerSeedParent", k, 1), shareFault([], "inbreeding", input.inbreeding)),
   ];
   if (faults.length > 0 || k === undefined) return faults;
   const path = ["plantsPerSeedParent"];

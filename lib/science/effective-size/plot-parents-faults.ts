@@ -1,14 +1,14 @@
 import { cvOf, isCv, listed, type PlotParents, type Shares } from "@/lib/science/effective-size/plot-parents";
-import { countFault, type Fault, faultsAmong, notNegativeFault, shareFault } from "@/lib/science/limits";
+import { countFault, type Fault, faultsAmong, faultsIn, notNegativeFault, shareFault } from "@/lib/science/limits";
 import { type Path, type Refusal, refusal } from "@/lib/science/outcome";
 import { ROUNDING_SLACK } from "@/lib/science/whole-steps";
 
 /** Everything about the parents of one grow-out that cannot be, each with its place under `at`. */
 export function plotParentsFaults(plot: PlotParents, at: Path = []): Refusal[] {
   const faults = faultsAmong(
-    countFault([...at, "pollenParents"], plot.pollenParents, 1),
-    countFault([...at, "seedParents"], plot.seedParents, 1),
-    shareFault([...at, "selfingRate"], plot.selfingRate),
+    countFault(at, "pollenParents", plot.pollenParents, 1),
+    countFault(at, "seedParents", plot.seedParents, 1),
+    shareFault(at, "selfingRate", plot.selfingRate),
   );
   if (faults.length > 0) return faults;
   return [
@@ -53,12 +53,11 @@ function* togetherFaults(plot: PlotParents, at: Path): Generator<Fault> {
 
 function sharesFaults(shares: Shares | undefined, plants: number, at: Path, whose: string): Refusal[] {
   if (isCv(shares)) {
-    const path = [...at, "cv"];
-    const fault = notNegativeFault(path, shares.cv);
+    const fault = notNegativeFault(at, "cv", shares.cv);
     if (fault) return [fault];
     if (shares.cv ** 2 <= (plants - 1) * (1 + ROUNDING_SLACK)) return [];
     const needed = `at most ${Math.sqrt(plants - 1)}, the square root of ${plants} - 1, where one plant gave everything`;
-    return [refusal("cv-impossible", path, shares.cv, `is more than ${plants} ${whose} can differ`, needed)];
+    return [refusal("cv-impossible", [...at, "cv"], shares.cv, `is more than ${plants} ${whose} can differ`, needed)];
   }
   const list = listed(shares);
   if (!list) return [];
@@ -66,7 +65,7 @@ function sharesFaults(shares: Shares | undefined, plants: number, at: Path, whos
     const needed = `one number for each of the ${plants} ${whose}`;
     return [refusal("shares-miscounted", at, list.length, "numbers stand here", needed)];
   }
-  const faults = faultsAmong(...list.map((share, index) => notNegativeFault([...at, index], share)));
+  const faults = faultsIn(list.map((share, index) => notNegativeFault(at, index, share)));
   if (faults.length === 0 && list.every((share) => share === 0)) {
     const needed = `at least one of the ${whose} with a share above 0`;
     faults.push(refusal("shares-all-zero", at, 0, "is every share", needed));

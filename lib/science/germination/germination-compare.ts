@@ -38,7 +38,7 @@ export function germinationCompare(input: GerminationCompareInput): Outcome<Germ
   const faults = [
     ...replicateFaults(a, ["a"]),
     ...replicateFaults(b, ["b"]),
-    ...faultsAmong(insideFault(["confidence"], confidence)),
+    ...faultsAmong(insideFault([], "confidence", confidence)),
   ];
   if (faults.length > 0) return refused(...faults);
   const fisherP = fisherExact(a.normal, a.sown, b.normal, b.sown);

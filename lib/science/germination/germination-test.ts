@@ -50,7 +50,7 @@ export function germinationTest(input: GerminationTestInput): Outcome<Germinatio
   const confidence = input.confidence ?? USUAL_CONFIDENCE;
   const faults = [
     ...replicates.flatMap((replicate, index) => replicateFaults(replicate, ["replicates", index])),
-    ...faultsAmong(insideFault(["confidence"], confidence), shareFault(["standard"], standard)),
+    ...faultsAmong(insideFault([], "confidence", confidence), shareFault([], "standard", standard)),
   ];
   if (replicates.length === 0) {
     faults.push(refusal("no-replicate", ["replicates"], [], "holds no replicate", "give at least one"));

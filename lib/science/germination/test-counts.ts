@@ -1,4 +1,4 @@
-import { countFault, faultsAmong } from "@/lib/science/limits";
+import { countFault, faultsAmong, faultsIn } from "@/lib/science/limits";
 import { type Path, type Refusal, refusal } from "@/lib/science/outcome";
 
 /** One replicate at its final count, in seeds. What was not told apart is left out and counts as 0. */
@@ -17,8 +17,8 @@ const KINDS = ["normal", "abnormal", "hard", "fresh", "dead"] as const;
 /** Counts that cannot be: not whole, nothing sown, or more seeds in the kinds than were sown. */
 export function replicateFaults(replicate: ReplicateCounts, at: Path): Refusal[] {
   const faults = [
-    ...faultsAmong(countFault([...at, "sown"], replicate.sown, 1)),
-    ...faultsAmong(...KINDS.map((kind) => countFault([...at, kind], replicate[kind]))),
+    ...faultsAmong(countFault(at, "sown", replicate.sown, 1)),
+    ...faultsIn(KINDS.map((kind) => countFault(at, kind, replicate[kind]))),
   ];
   return faults.length > 0 ? faults : pastSown(replicate, at);
 }

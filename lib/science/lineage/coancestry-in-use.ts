@@ -16,16 +16,18 @@ export class CoancestryInUse implements CoancestryAmongParents {
   private readonly squares: readonly Float64Array[];
   /** by slot: its lot's rank, or -1 */
   private readonly holder: Int32Array;
+  /** one row at work */
+  private readonly mean: Float64Array;
 
   constructor(
     private readonly pedigree: Pedigree,
     private readonly figures: LineageFigures,
     private readonly use: LotsInUse,
   ) {
-    const foreign = pedigree.lots.some((lot) => lot.kind === "grow-out" && (lot.foreignPollen ?? 0) > 0);
-    const recursions = foreign ? 3 : 1;
-    this.squares = Array.from({ length: recursions }, () => new Float64Array(use.slots * use.slots));
+    const length = recursionsNeeded(pedigree);
+    this.squares = Array.from({ length }, () => new Float64Array(use.slots * use.slots));
     this.holder = new Int32Array(use.slots).fill(-1);
+    this.mean = new Float64Array(use.slots);
   }
 
   amongParents(rank: number): WeightedCoancestry {
@@ -66,23 +68,28 @@ export class CoancestryInUse implements CoancestryAmongParents {
 
   /** Writes the new lot's row and column. */
   private fill(square: Float64Array, rank: number, slot: number, own: number): void {
+    const { mean, holder } = this;
     const { firstParent, parentRank, parentShare } = this.pedigree;
     const { slots } = this.use;
-    const row = square.subarray(slot * slots, (slot + 1) * slots);
-    const mean = new Float64Array(slots);
+    mean.fill(0);
     for (let link = firstParent[rank] as number; link < (firstParent[rank + 1] as number); link++) {
       const share = (this.figures.passing[rank] as number) * (parentShare[link] as number);
       const parentRow = this.slot(parentRank[link] as number) * slots;
       for (let x = 0; x < slots; x++) mean[x] = (mean[x] as number) + share * (square[parentRow + x] as number);
     }
-    row.set(mean);
+    square.set(mean, slot * slots);
     for (let x = 0; x < slots; x++) {
-      if ((this.holder[x] as number) >= 0) square[x * slots + slot] = mean[x] as number;
+      if ((holder[x] as number) >= 0) square[x * slots + slot] = mean[x] as number;
     }
-    row[slot] = own;
+    square[slot * slots + slot] = own;
   }
 
   private slot(rank: number): number {
     return this.use.slotOf[rank] as number;
   }
+}
+
+/** Without foreign pollen all genes are native, and one recursion tells all three. */
+export function recursionsNeeded({ lots }: Pedigree): 1 | 3 {
+  return lots.some((lot) => lot.kind === "grow-out" && (lot.foreignPollen ?? 0) > 0) ? 3 : 1;
 }

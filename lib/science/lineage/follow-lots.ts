@@ -1,14 +1,14 @@
 import { sameParentTerms } from "@/lib/science/effective-size/same-parent-terms";
 import { AncestorTrace } from "@/lib/science/lineage/ancestor-trace";
-import { CoancestryInUse } from "@/lib/science/lineage/coancestry-in-use";
+import { CoancestryInUse, recursionsNeeded } from "@/lib/science/lineage/coancestry-in-use";
 import { emptyFigures, type LineageFigures } from "@/lib/science/lineage/figures";
 import { type FounderLot, type GrowOutLot, parentsOf } from "@/lib/science/lineage/lots";
 import { lotsInUse } from "@/lib/science/lineage/lots-in-use";
 import type { Pedigree } from "@/lib/science/lineage/pedigree";
 import type { CoancestryAmongParents, WeightedCoancestry } from "@/lib/science/lineage/weighted-coancestry";
 
-/** Beyond this many lots in use at once their squares would take more than 100 MB. */
-const MOST_IN_USE = 2_000;
+/** Squares of lots in use may take this many numbers: 160 MB. */
+const MOST_IN_SQUARES = 20_000_000;
 
 /** The figures of all lots, parents before offspring. */
 export function followLots(pedigree: Pedigree, way?: "trace" | "in-use"): LineageFigures {
@@ -30,8 +30,9 @@ export function followLots(pedigree: Pedigree, way?: "trace" | "in-use"): Lineag
 /** The quicker of the two exact ways, by the steps that each could take at worst. */
 function amongParentsOf(pedigree: Pedigree, figures: LineageFigures, way?: "trace" | "in-use"): CoancestryAmongParents {
   const use = lotsInUse(pedigree);
+  const squares = use.slots ** 2 * recursionsNeeded(pedigree);
   const traceSteps = pedigree.lots.reduce((sum, lot, rank) => sum + (parentsOf(lot).length > 1 ? rank : 0), 0);
-  const chosen = way ?? (use.slots <= MOST_IN_USE && use.steps < traceSteps ? "in-use" : "trace");
+  const chosen = way ?? (squares <= MOST_IN_SQUARES && use.steps < traceSteps ? "in-use" : "trace");
   return chosen === "in-use" ? new CoancestryInUse(pedigree, figures, use) : new AncestorTrace(pedigree, figures);
 }
 

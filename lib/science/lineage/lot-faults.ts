@@ -1,5 +1,5 @@
 import { plotParentsFaults } from "@/lib/science/effective-size/plot-parents-faults";
-import { faultsAmong, shareFault } from "@/lib/science/limits";
+import { faultsAmong, faultsIn, shareFault } from "@/lib/science/limits";
 import { type LineageLot, type ParentShare, parentsOf } from "@/lib/science/lineage/lots";
 import { type Path, type Refusal, refusal } from "@/lib/science/outcome";
 
@@ -14,20 +14,23 @@ export function lotFaults(lot: LineageLot, at: Path): Refusal[] {
   if (lot.kind === "founder") return founderFaults(lot.inbreeding ?? 0, lot.coancestry, at);
   const faults = shareFaults(lot.kind, parentsOf(lot), [...at, "parents"]);
   if (lot.kind !== "grow-out") return faults;
-  return [
-    ...faults,
-    ...plotParentsFaults(lot, at),
-    ...faultsAmong(shareFault([...at, "foreignPollen"], lot.foreignPollen)),
-  ];
+  return [...faults, ...plotParentsFaults(lot, at), ...faultsAmong(shareFault(at, "foreignPollen", lot.foreignPollen))];
 }
 
 function founderFaults(inbreeding: number, coancestry: number | undefined, at: Path): Refusal[] {
-  const path = [...at, "coancestry"];
-  const faults = faultsAmong(shareFault([...at, "inbreeding"], inbreeding), shareFault(path, coancestry));
+  const faults = faultsAmong(shareFault(at, "inbreeding", inbreeding), shareFault(at, "coancestry", coancestry));
   const most = (1 + inbreeding) / 2;
   if (faults.length === 0 && coancestry !== undefined && coancestry > most + ROUNDING) {
     const needed = `two seeds are never more alike than one plant is with itself: at most ${most} at this inbreeding`;
-    faults.push(refusal("coancestry-too-high", path, coancestry, "cannot be the coancestry inside a founder", needed));
+    faults.push(
+      refusal(
+        "coancestry-too-high",
+        [...at, "coancestry"],
+        coancestry,
+        "cannot be the coancestry inside a founder",
+        needed,
+      ),
+    );
   }
   return faults;
 }
@@ -37,7 +40,7 @@ function shareFaults(kind: LineageLot["kind"], parents: readonly ParentShare[], 
     const needed = "a split comes from one lot: name that lot with share 1";
     return [refusal("split-of-many", at, parents.length, "parents stand here", needed)];
   }
-  const faults = faultsAmong(...parents.map(({ share }, index) => shareFault([...at, index, "share"], share)));
+  const faults = faultsIn(parents.map(({ share }, index) => shareFault([...at, index], "share", share)));
   if (faults.length > 0) return faults;
   const sum = parents.reduce((total, { share }) => total + share, 0);
   if (Math.abs(sum - 1) <= SHARE_SUM_TOLERANCE + ROUNDING) return [];

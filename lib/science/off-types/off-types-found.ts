@@ -31,9 +31,9 @@ export interface OffTypesFound {
 export function offTypesFound(input: OffTypesFoundInput): Outcome<OffTypesFound> {
   const { sampled, found, confidence = 0.95 } = input;
   const faults = faultsAmong(
-    countFault(["sampled"], sampled, 1),
-    countFault(["found"], found),
-    insideFault(["confidence"], confidence),
+    countFault([], "sampled", sampled, 1),
+    countFault([], "found", found),
+    insideFault([], "confidence", confidence),
   );
   if (faults.length === 0 && found > sampled) {
     const needed = "off-types found may not pass the plants looked at";

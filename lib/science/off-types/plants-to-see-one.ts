@@ -28,7 +28,10 @@ const LOGARITHM_SLACK = 1e-12;
  */
 export function plantsToSeeOne(input: PlantsToSeeOneInput): Outcome<PlantsToSeeOne> {
   const { frequency, confidence = 0.95 } = input;
-  const faults = faultsAmong(shareAboveZeroFault(["frequency"], frequency), insideFault(["confidence"], confidence));
+  const faults = faultsAmong(
+    shareAboveZeroFault([], "frequency", frequency),
+    insideFault([], "confidence", confidence),
+  );
   if (faults.length > 0) return refused(...faults);
   const plants = guardedCeiling(Math.log1p(-confidence) / Math.log1p(-frequency), LOGARITHM_SLACK);
   return accepted({

@@ -41,12 +41,12 @@ export interface Reserve {
 export function reserve(input: ReserveInput): Outcome<Reserve> {
   const { seedsPerGrowOut, growOuts = 1, tests = 2, seedsPerTest = 50, duplicates = 1, archive = 50 } = input;
   const faults = faultsAmong(
-    countFault(["seedsPerGrowOut"], seedsPerGrowOut, 1),
-    countFault(["growOuts"], growOuts),
-    countFault(["tests"], tests),
-    countFault(["seedsPerTest"], seedsPerTest, 1),
-    countFault(["duplicates"], duplicates),
-    countFault(["archive"], archive),
+    countFault([], "seedsPerGrowOut", seedsPerGrowOut, 1),
+    countFault([], "growOuts", growOuts),
+    countFault([], "tests", tests),
+    countFault([], "seedsPerTest", seedsPerTest, 1),
+    countFault([], "duplicates", duplicates),
+    countFault([], "archive", archive),
   );
   if (faults.length > 0) return refused(...faults);
   const parts = {

@@ -26,7 +26,7 @@ export interface ThousandSeedWeight {
  */
 export function thousandSeedWeight({ counts }: ThousandSeedWeightInput): Outcome<ThousandSeedWeight> {
   const faults = counts.flatMap(({ seeds, grams }, index) =>
-    faultsAmong(countFault(["counts", index, "seeds"], seeds, 1), positiveFault(["counts", index, "grams"], grams)),
+    faultsAmong(countFault(["counts", index], "seeds", seeds, 1), positiveFault(["counts", index], "grams", grams)),
   );
   if (counts.length === 0) {
     faults.push(refusal("no-sample", ["counts"], [], "holds no weighed sample", "give at least one"));
