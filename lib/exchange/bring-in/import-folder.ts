@@ -6,6 +6,7 @@ import { applyDifference } from "@/lib/registry/notebook/apply-difference";
 import { changeLines, type Tally, tallyOf, titleOf } from "@/lib/registry/notebook/describe-difference";
 import { type Difference, differenceOf, isEmpty } from "@/lib/registry/notebook/difference";
 import { applyFurther } from "@/lib/registry/notebook/further/apply-further";
+import { checkFurther } from "@/lib/registry/notebook/further/check-further";
 import { type FurtherDifference, furtherDifference } from "@/lib/registry/notebook/further/difference-further";
 import type { FurtherTable } from "@/lib/registry/notebook/further/further-table";
 import { readNotebook } from "@/lib/registry/notebook/read-notebook";
@@ -69,7 +70,8 @@ async function checked(db: Client | Transaction, files: Files): Promise<Checked>
   const existing = await readNotebook(db);
   const reading = readNotebookFolder(files, { existing, crops: await cropProfiles(db) });
   const further = readFurtherFiles(files);
-  const faults = [...reading.faults, ...further.faults].sort(compareFindings);
+  const inFurther = reading.notebook ? await checkFurther(db, reading.notebook, further.tables) : [];
+  const faults = [...reading.faults, ...further.faults, ...inFurther.map(asFinding)].sort(compareFindings);
   const warnings = [...reading.warnings, ...further.warnings].sort(compareFindings);
   if (faults.length > 0 || !reading.notebook) {
     return {
@@ -114,6 +116,10 @@ function furtherChangeLines({ spec, changed }: FurtherDifference): string[] {
   return first
     ? changed.map((row) => `${spec.noun} ${row.cells[first.column] ?? ""}: ${spec.file} says more of it or otherwise`)
     : [];
+}
+
+function asFinding({ code, path: [file, line, column], sentence }: Refusal): Finding {
+  return { severity: "fault", code, file: String(file), line: Number(line), column: String(column), sentence };
 }
 
 function asRefusal(finding: Finding): Refusal {

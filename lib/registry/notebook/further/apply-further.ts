@@ -2,8 +2,9 @@ import { uuidv7 } from "uuidv7";
 import { accepted, type Outcome, type Refusal, refused } from "@/lib/science/outcome";
 import type { TableName } from "../../change-set/records";
 import type { ChangeWriter } from "../../change-set/writer";
-import { type Fields, readCell } from "./cells";
+import type { Fields } from "./cells";
 import { type FurtherDifference, keyText } from "./difference-further";
+import { fieldsOf } from "./fields-of-row";
 import type { FurtherRow } from "./further-table";
 import { type NameBook, nameBook, withKeeper } from "./names";
 import { cellsOf, storedRows } from "./read-further";
@@ -53,18 +54,6 @@ async function applyOne(
     }
   }
   return refusals;
-}
-
-function fieldsOf(spec: FurtherSpec, row: FurtherRow, names: NameBook): Outcome<Fields> {
-  const fields: Fields = {};
-  const refusals: Refusal[] = [];
-  for (const column of spec.columns) {
-    const outcome = readCell(column, row.cells[column.column] ?? "", names);
-    if (outcome.ok) Object.assign(fields, outcome.value);
-    else
-      refusals.push(...outcome.refusals.map((each) => ({ ...each, path: [spec.file, row.line ?? 0, column.column] })));
-  }
-  return refusals.length > 0 ? refused(...refusals) : accepted(fields);
 }
 
 /** The specification names table and fields; their fit is held by a test that brings every file out and in. */

@@ -1,0 +1,51 @@
+import type { Client, Transaction } from "@/lib/db";
+import type { Notebook } from "@/lib/schemas/notebook/rows";
+import type { Refusal } from "@/lib/science/outcome";
+import { fieldsOf } from "./fields-of-row";
+import type { FurtherTable } from "./further-table";
+import { type NameBook, nameBook, withKeeper } from "./names";
+import { furtherSpecs } from "./specs";
+
+/** What is wrong in further files, with file, line and column, before anything is written: names may stand in the folder itself. */
+export async function checkFurther(
+  db: Client | Transaction,
+  notebook: Notebook,
+  tables: readonly FurtherTable[],
+): Promise<Refusal[]> {
+  if (tables.length === 0) return [];
+  const names = await nameBook(db);
+  addNames(names, notebook, tables);
+  return tables.flatMap((table) => {
+    const spec = furtherSpecs.find((each) => each.file === table.file);
+    return table.rows.flatMap((row) => {
+      const outcome = spec ? fieldsOf(spec, row, names) : null;
+      return outcome && !outcome.ok ? outcome.refusals : [];
+    });
+  });
+}
+
+/** Names that the folder brings; what they will be known by is not known yet, so the name itself stands in. */
+function addNames(names: NameBook, notebook: Notebook, tables: readonly FurtherTable[]): void {
+  for (const { cells } of notebook.stewards) names.add("steward", cells.steward, cells.steward);
+  for (const { cells } of notebook.varieties) {
+    names.add("variety", cells.variety, cells.variety);
+    names.add("crop", cells.crop, cells.crop);
+  }
+  for (const { cells } of notebook.lots) names.add("lot", cells.lot, cells.lot);
+  for (const { cells } of notebook.tests) names.add("test", cells.test, cells.test);
+  for (const { cells } of notebook.growOuts) {
+    names.add("grow-out", cells.grow_out, cells.grow_out);
+    if (cells.plot !== null) names.add("plot", cells.plot, withKeeper(cells.plot, cells.steward));
+  }
+  for (const [file, kind] of [
+    ["places.csv", "place"],
+    ["plots.csv", "plot"],
+  ] as const) {
+    for (const { cells } of tables.find((table) => table.file === file)?.rows ?? []) {
+      const name = withKeeper(cells.name ?? "", cells.steward === "" ? null : cells.steward);
+      names.add(kind, name, name);
+    }
+  }
+  for (const { cells } of tables.find((table) => table.file === "own_crops.csv")?.rows ?? [])
+    names.add("crop", cells.crop ?? "", cells.crop ?? "");
+}

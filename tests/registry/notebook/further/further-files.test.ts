@@ -1,0 +1,353 @@
+import { uuidv7 } from "uuidv7";
+import { expect, it } from "vitest";
+import { ownerHere } from "@/lib/access/actor";
+import type { Database } from "@/lib/db";
+import { checkFolder, importFolder } from "@/lib/exchange/bring-in/import-folder";
+import { exportFolder } from "@/lib/exchange/take-out/export-folder";
+import { perform } from "@/lib/registry/change-set/perform";
+import type { TableName } from "@/lib/registry/change-set/records";
+import { furtherSpecs } from "@/lib/registry/notebook/further/specs";
+import { accepted } from "@/lib/science/outcome";
+import { onEveryEngine } from "@/tests/setup/engines";
+import { granted } from "@/tests/setup/registry";
+
+const owner = ownerHere();
+const encoder = new TextEncoder();
+const csv = (files: Readonly<Record<string, string>>) =>
+  new Map(Object.entries(files).map(([name, text]) => [name, encoder.encode(text)]));
+const texts = (files: ReadonlyMap<string, Uint8Array>) =>
+  Object.fromEntries([...files].map(([name, bytes]) => [name, new TextDecoder().decode(bytes)]));
+
+const base = csv({
+  "stewards.csv": "steward\nHalda Morrow\nOsk Tarn\n",
+  "varieties.csv": "variety,crop\nGrey Morrow,oat\nTarn Vetch,bank vetch\n",
+  "grow_outs.csv": "grow_out,variety,steward,plot,parents\nK1,Grey Morrow,Osk Tarn,Low strip,M 1\n",
+  "lots.csv":
+    "lot,variety,holder,kind,from\nM 1,Grey Morrow,Halda Morrow,founder,\nM 2,Grey Morrow,Osk Tarn,harvest,K1\n",
+  "tests.csv": "test,lot,date,replicate,sown,normal\nP1,M 1,2020-02,1,20,18\n",
+});
+
+/** One record in every table that a further file holds, each field filled. */
+async function fillEveryTable(db: Database): Promise<void> {
+  const [steward, variety, lot, growOut] = await Promise.all([
+    db.read.person.findFirstOrThrow({ where: { name: "Osk Tarn" } }),
+    db.read.variety.findFirstOrThrow({ where: { name: "Grey Morrow" } }),
+    db.read.lot.findFirstOrThrow({ where: { number: "M 1" } }),
+    db.read.growOut.findFirstOrThrow({ where: { name: "K1" } }),
+  ]);
+  const test = await db.read.germinationTest.findFirstOrThrow();
+  const crop = await db.read.crop.findFirstOrThrow({ where: { key: "oat" } });
+  const plot = await db.read.plot.findFirstOrThrow();
+  const own = await db.read.crop.findFirstOrThrow({ where: { own: true } });
+  const stewardId = steward.stewardId;
+  const on = { on: "1991~", onFirst: "1991-01-01", onLast: "1991-12-31" };
+  const placeId = uuidv7();
+  await perform(db, owner, { action: "record", title: "Everything" }, async (change) => {
+    const put = (table: TableName, row: object) => change.create(table, { id: uuidv7(), ...row } as never);
+    await put("Setting", { key: "confirmedYears", value: "4" });
+    await change.update("Crop", own.id, { latinName: "Vicia sp.", cautions: "none known", clonal: true });
+    await put("CropOverride", {
+      cropId: crop.id,
+      field: "plantsMin",
+      value: "40",
+      reason: "our strip is small",
+      source: "Osk",
+    });
+    await change.update("Variety", variety.id, {
+      aim: "broad-and-alive",
+      seedCoat: '{"pattern":"eye"}',
+      cautions: "dust",
+      rights: "old",
+      sensitivity: "held",
+      plantsWanted: 60,
+      seedParentsWanted: 40,
+      isolationWantedM: 3.5,
+      note: "two\nlines",
+    });
+    await change.update("Lot", lot.id, {
+      yearWords: "about when the mill closed",
+      founderLines: "many",
+      origin: "found",
+      status: "usable",
+      statusReason: "looked",
+      treatment: "none",
+      treatmentSubstance: "-",
+      originalSample: true,
+      identityGrade: "told by a keeper",
+      isolationGrade: "open",
+      isolationReasons: "nobody looked",
+      donorNumber: "007",
+      howSure: "guess",
+    });
+    await change.update("GrowOut", growOut.id, { purpose: "renew", note: "wet" });
+    await change.update("GerminationTest", test.id, {
+      basis: "sprouted",
+      method: "paper roll",
+      temperature: "20",
+      preTreatment: "none",
+      finalCountDay: 10,
+      note: "n",
+    });
+    await put("Place", {
+      id: placeId,
+      name: "Top shelf",
+      nameKey: "top shelf",
+      stewardId,
+      kind: "cellar",
+      building: "mill",
+      temperatureC: 8.5,
+      relativeHumidityPercent: 55,
+      note: "n",
+    });
+    await put("Container", {
+      code: "J-1",
+      lotId: lot.id,
+      placeId,
+      kind: "jar",
+      amount: 12.5,
+      unit: "g",
+      sealedOn: "2020-11",
+      lastOpened: "2021-02-03",
+      desiccant: "rice",
+      note: "n",
+    });
+    await change.update("Plot", plot.id, {
+      place: "valley",
+      latitude: 1.25,
+      longitude: -2.5,
+      areaM2: 40,
+      altitudeM: 300,
+      soil: "clay",
+      windExposure: "west",
+      note: "n",
+    });
+    await put("VarietyName", {
+      varietyId: variety.id,
+      name: "Mill oat",
+      nameKey: "mill oat",
+      kind: "local",
+      source: "Halda",
+    });
+    await put("TypeTrait", { varietyId: variety.id, trait: "grain", allowed: "grey", offType: "white", part: "seed" });
+    await put("Strain", {
+      varietyId: variety.id,
+      name: "Tarn's",
+      nameKey: "tarn's",
+      stewardId,
+      place: "p",
+      keptFrom: "1980",
+      keptTo: "1999",
+      difference: "taller",
+      relation: "same",
+      note: "n",
+    });
+    await put("Story", {
+      varietyId: variety.id,
+      lotId: lot.id,
+      growOutId: growOut.id,
+      words: 'he said "keep it", and',
+      teller: "Osk",
+      stewardId,
+      toldOn: "1999",
+      about: "195X",
+      aboutFirst: "1950-01-01",
+      aboutLast: "1959-12-31",
+      consent: "circle",
+    });
+    await put("Observation", {
+      varietyId: variety.id,
+      lotId: lot.id,
+      growOutId: growOut.id,
+      ...on,
+      words: "stood the gale",
+      value: 1.5,
+      unit: "m",
+      howSure: "first hand",
+      stewardId,
+    });
+    await put("LedgerEntry", {
+      lotId: lot.id,
+      ...on,
+      kind: "received",
+      amount: 3,
+      unit: "ears",
+      how: "counted",
+      other: "Osk Tarn",
+      notes: "n",
+    });
+    await put("SeedWeighing", { lotId: lot.id, on: "2020", seeds: 100, grams: 3.4, note: "n" });
+    await put("MoistureReading", {
+      lotId: lot.id,
+      ...on,
+      percent: 9.5,
+      relativeHumidityPercent: 40,
+      method: "card",
+      temperatureC: 18,
+      note: "n",
+    });
+    await put("Drying", {
+      lotId: lot.id,
+      ...on,
+      startGrams: 200,
+      startPercent: 12,
+      targetPercent: 6,
+      endGrams: 187.2,
+      days: 9,
+      note: "n",
+    });
+    await put("LotMaking", { lotId: lot.id, kind: "split", ...on, reason: "r", stewardId });
+    await put("StageCount", {
+      growOutId: growOut.id,
+      stage: "thinned",
+      plants: 40,
+      males: 3,
+      ...on,
+      thinnedBy: "random",
+      stewardId,
+      note: "n",
+    });
+    await put("RoguePass", {
+      growOutId: growOut.id,
+      ...on,
+      stage: "leaf",
+      timing: "before",
+      looked: 40,
+      pulled: 0,
+      reason: "r",
+      left: 40,
+      stewardId,
+      note: "n",
+    });
+    await put("FloweringNote", { growOutId: growOut.id, organ: "pollen", moment: "half", ...on, stewardId, note: "n" });
+    await put("NeighbourSource", {
+      growOutId: growOut.id,
+      cropId: crop.id,
+      varietyId: variety.id,
+      what: "wild oat",
+      distanceMetres: 80,
+      bearing: "NW",
+      sizeM2: 20,
+      plants: 7,
+      windowFirst: "2020-06-01",
+      windowLast: "2020-06-20",
+      howSure: "seen",
+      note: "n",
+    });
+    await put("IsolationMethod", {
+      growOutId: growOut.id,
+      method: "bags",
+      evidence: "seen",
+      fromOn: "2020-06-01",
+      toOn: "2020-07-01",
+      note: "n",
+    });
+    await put("Transfer", {
+      kind: "loan",
+      lotId: lot.id,
+      newLotId: lot.id,
+      fromStewardId: stewardId,
+      toStewardId: stewardId,
+      toWords: "w",
+      ...on,
+      amount: 2,
+      unit: "packets",
+      purpose: "p",
+      conditions: "c",
+      told: "t",
+      replyDue: "2030",
+      note: "n",
+    });
+    await put("Promise", {
+      varietyId: variety.id,
+      lotId: lot.id,
+      stewardId,
+      words: "will grow 100",
+      due: "2029",
+      keptOn: "2029-10",
+    });
+    await put("HolderConfirmation", {
+      varietyId: variety.id,
+      stewardId,
+      lotId: lot.id,
+      ...on,
+      still: "yes",
+      grams: 5,
+      note: "n",
+    });
+    await put("Warning", {
+      varietyId: variety.id,
+      lotId: lot.id,
+      kind: "cross",
+      reason: "yellow grain",
+      on: "2021",
+      stewardId,
+      closedOn: "2022",
+      closedHow: "rogued",
+    });
+    await put("Question", {
+      kind: "balance",
+      sentence: "off by 12 g: weigh in?",
+      varietyId: variety.id,
+      lotId: lot.id,
+      growOutId: growOut.id,
+      testId: test.id,
+      raisedAt: "2021-01-01T00:00:00Z",
+      answer: "weighed",
+      answeredAt: "2021-02-01T00:00:00Z",
+    });
+    return accepted(null);
+  }).then(granted);
+}
+
+onEveryEngine("the further files", (fresh) => {
+  it("hold every kind of record with every field, and bring the same registry back", async () => {
+    const first = await fresh();
+    granted(await importFolder(first, owner, base));
+    await fillEveryTable(first);
+    const out = await exportFolder(first);
+    const missing = furtherSpecs.map((spec) => spec.file).filter((file) => !out.has(file));
+    expect(missing).toEqual([]);
+    const empty = furtherSpecs.flatMap(({ file, columns }) =>
+      emptyColumns(
+        file,
+        columns.map(({ column }) => column),
+        texts(out)[file] ?? "",
+      ),
+    );
+    expect(empty).toEqual([]);
+
+    const second = await fresh();
+    granted(await importFolder(second, owner, out));
+    expect(texts(await exportFolder(second))).toEqual(texts(out));
+    const again = granted(await importFolder(second, owner, out));
+    expect(again.value.nothingNew).toBe(true);
+  });
+
+  it("are refused with file, row and column where a cell is wrong, and nothing is written", async () => {
+    const db = await fresh();
+    const wrong = new Map([
+      ...base,
+      ...csv({ "places.csv": "name,kind\nLoft,attic\n", "containers.csv": "code,lot\nJ-2,M 99\n" }),
+    ]);
+    const outcome = await importFolder(db, owner, wrong);
+    expect((await checkFolder(db, wrong)).faults.map(({ file, line, column }) => `${file}:${line}:${column}`)).toEqual([
+      "containers.csv:2:lot",
+      "places.csv:2:kind",
+    ]);
+    const places = outcome.ok ? [] : outcome.refusals.map((each) => each.path.join(":"));
+    expect(places).toEqual(["containers.csv:2:lot", "places.csv:2:kind"]);
+    expect(await db.read.lot.count()).toBe(0);
+  });
+});
+
+/** Columns that stand empty in every row: then nothing was tried of them. */
+function emptyColumns(file: string, columns: readonly string[], text: string): string[] {
+  const rows = text
+    .trim()
+    .split("\r\n")
+    .slice(1)
+    .map((row) => row.match(/("(?:[^"]|"")*"|[^,]*)(?:,|$)/g) ?? []);
+  return columns.flatMap((column, index) =>
+    rows.some((row) => (row[index] ?? "").replace(/,$/, "") !== "") ? [] : [`${file} ${column}`],
+  );
+}
