@@ -21,7 +21,7 @@ const ABOUT = new Set([
   "~",
   "some",
 ]);
-const AT_LEAST = ["more than", "at least", "upwards of", "over", "well over", ">", "just over", "above"];
+const AT_LEAST = ["more than", "at least", "upwards of", "over", "well over", "just over", "above"];
 const AT_MOST = [
   "fewer than",
   "less than",
@@ -108,6 +108,9 @@ function range(line: Line, at: number, joints: readonly string[]): Read<{ count:
 }
 
 function boundAt(line: Line, at: number): Read<{ side: "low" | "high" }> | null {
+  // ">20", but not the arrow "->"
+  if (low(line, at) === ">" && !(isAdjacent(line.tokens, at) && ["-", "="].includes(low(line, at - 1))))
+    return { end: at + 1, side: "low" };
   const least = phraseEnd(line, at, AT_LEAST);
   if (least !== null) return { end: least, side: "low" };
   const most = phraseEnd(line, at, AT_MOST);

@@ -36,13 +36,10 @@ export function lineKind(facts: Facts): LineKind {
 
 function isGrowing(facts: Facts): boolean {
   if (facts.has(...GROWING) || (facts.has("year") && facts.has(...SEEN))) return true;
-  // "the 1991 seed" beside a test or a gift only says which seed it was
+  // "the 1991 seed" alone, or beside a test or a gift, only says which seed it was
   const sown = facts.first("sown-from");
   if (sown === null) return false;
-  return (
-    sown.certainty === "sure" ||
-    !facts.has("germination", "given", "split", "blend", "on-hand", "discarded", "seed-weight", "amount")
-  );
+  return sown.certainty === "sure";
 }
 
 /** A germination that can be booked as a test: counted, or a percentage, or said to be a test. */

@@ -1,5 +1,6 @@
 import type { Count } from "./reading";
-import { type Token, tokenise, wordsOf } from "./tokens";
+import type { SlotRead } from "./slots";
+import { isAdjacent, type Token, tokenise, wordsOf } from "./tokens";
 
 /** A line cut in tokens, with what the years in it may lean on. */
 export interface Line {
@@ -9,13 +10,15 @@ export interface Line {
   readonly thisYear: number | null;
   /** of the nearest earlier line that has an exact year */
   readonly previousYear: number | null;
+  /** what slots have read at which token, so that no pattern reads it a second time */
+  readonly reads: Map<string, SlotRead | null>;
 }
 
 /** A reader gives where it stopped (token number, not included) and what it read. */
 export type Read<Value> = { readonly end: number } & Value;
 
 export function lineOf(text: string, thisYear: number | null, previousYear: number | null): Line {
-  return { text, tokens: tokenise(text), thisYear, previousYear };
+  return { text, tokens: tokenise(text), thisYear, previousYear, reads: new Map() };
 }
 
 export function low(line: Line, at: number): string {
@@ -44,10 +47,20 @@ export function isClosed(line: Line, at: number): boolean {
   return CLOSERS.has(token.low);
 }
 
+const CLAUSE_MARKS = new Set([",", ";", ":", ".", "(", ")", "–", "—", "-", "!", "?"]);
+
+/** Whether token `at` parts what stands before it from what follows; a dash within "30-40" does not. */
+export function isClauseMark(line: Line, at: number): boolean {
+  const token = line.tokens[at];
+  if (token?.kind !== "mark" || !CLAUSE_MARKS.has(token.text)) return false;
+  const isJoint = isAdjacent(line.tokens, at) && isAdjacent(line.tokens, at + 1);
+  return !(isJoint && ["-", "–"].includes(token.text));
+}
+
 /** Whether token `at` begins a line or a clause, or follows the year at the head of the line. */
 export function isBeginning(line: Line, at: number): boolean {
   const before = line.tokens[at - 1];
-  if (before === undefined || before.kind === "mark") return true;
+  if (before === undefined || isClauseMark(line, at - 1)) return true;
   if (["and", "but", "then", "so"].includes(before.low)) return true;
   return at === 1 && (before.kind === "number" || before.kind === "short-year");
 }

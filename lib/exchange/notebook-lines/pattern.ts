@@ -1,7 +1,7 @@
 import type { Distance } from "./distance";
 import { isBeginning, isClosed, type Line, low, words } from "./line";
 import type { Amount, Count, LotReference } from "./reading";
-import { SLOTS, type SlotValue } from "./slots";
+import { SLOTS, type SlotRead, type SlotValue } from "./slots";
 import { VOCABULARY } from "./vocabulary";
 
 /**
@@ -113,12 +113,45 @@ function walk(
   } else if (node.kind === "beginning") {
     if (isBeginning(line, at)) onward(at, captures);
   } else if (node.kind === "slot") {
-    const read = SLOTS[node.slot]?.(line, at) ?? null;
+    const read = readSlot(node.slot, line, at);
     if (read !== null) onward(read.end, new Map(captures).set(node.name, read));
   } else {
     for (const option of node.options) walk(option, 0, line, at, captures, onward);
     if (node.optional) onward(at, captures);
   }
+}
+
+function readSlot(slot: string, line: Line, at: number): SlotRead | null {
+  const key = `${slot}@${at}`;
+  const known = line.reads.get(key);
+  if (known !== undefined) return known;
+  const read = SLOTS[slot]?.(line, at) ?? null;
+  line.reads.set(key, read);
+  return read;
+}
+
+/** What a pattern can begin with: these words, or what these slots read. */
+export interface Openings {
+  readonly words: Set<string>;
+  readonly slots: Set<string>;
+}
+
+export function openingsOf(shape: Pattern, found: Openings = { words: new Set(), slots: new Set() }): Openings {
+  for (const node of shape) {
+    if (node.kind === "beginning" || node.kind === "end") continue;
+    if (node.kind === "word") found.words.add(node.word);
+    else if (node.kind === "slot") found.slots.add(node.slot);
+    else for (const option of node.options) openingsOf(option, found);
+    if (node.kind !== "choice" || !node.optional) break;
+  }
+  return found;
+}
+
+/** Whether a pattern with these openings can begin at token `at`: spares most patterns a closer look. */
+export function canBegin(openings: Openings, line: Line, at: number): boolean {
+  if (openings.words.has(low(line, at))) return true;
+  for (const slot of openings.slots) if (readSlot(slot, line, at) !== null) return true;
+  return false;
 }
 
 const SYMBOL = /\s*(\(|\)|\||\?|\$|\{[^}]*\}|[^\s()|?${}]+)/y;

@@ -1,4 +1,4 @@
-import { type Line, low, words } from "./line";
+import { isClauseMark, type Line, low, words } from "./line";
 import type { Span, Understood } from "./reading";
 import { RULES } from "./rules";
 import type { RuleMatch } from "./rules/rule";
@@ -9,6 +9,8 @@ export interface Scan {
   readonly understood: readonly Understood[];
   readonly notUnderstood: readonly Span[];
 }
+
+const DENIALS = new Set(["not", "no", "never", "without", "neither", "nor", "cannot"]);
 
 /** "1990 plants" is a count, "1991 seed" a lot of that year; "1991 seed from 12" tells of the year 1991. */
 const COUNTED = new Set(["plants", "plant", "seeds", "g", "kg", "grains", "beans", "peas"]);
@@ -27,8 +29,9 @@ const FILLERS = new Set(
 export function scan(line: Line): Scan {
   const understood: Understood[] = [];
   const left: Token[][] = [[]];
+  let denied = false;
   for (let at = 0; at < line.tokens.length; ) {
-    const match = (at === 0 ? headYear(line) : null) ?? longest(line, at);
+    const match = denied ? null : ((at === 0 ? headYear(line) : null) ?? longest(line, at));
     const end = match?.end ?? at + 1;
     if (match?.fact !== undefined && match.fact !== null) {
       const [first, last] = [line.tokens[at], line.tokens[end - 1]];
@@ -44,15 +47,23 @@ export function scan(line: Line): Scan {
     } else if (match !== null) {
       // a number that is none of the seed's stays with the words around it ("house no. 12")
       left.at(-1)?.push(...line.tokens.slice(at, end));
+    } else if (isClauseMark(line, at)) {
+      left.push([]);
     } else {
-      for (const token of line.tokens.slice(at, end)) {
-        if (isClauseMark(token)) left.push([]);
-        else left.at(-1)?.push(token);
-      }
+      left.at(-1)?.push(...line.tokens.slice(at, end));
     }
+    denied = isDenied(line, at, match, denied);
     at = end;
   }
   return { understood, notUnderstood: left.flatMap((run) => leftOver(line, run)) };
+}
+
+/** What follows a "not" that no rule has read is not so, to the end of the clause. */
+function isDenied(line: Line, at: number, match: RuleMatch | null, before: boolean): boolean {
+  const token = line.tokens[at];
+  if (token === undefined || match !== null) return false;
+  if (isClauseMark(line, at) || token.low === "and" || token.low === "but") return false;
+  return before || DENIALS.has(token.low) || token.low.endsWith("n't");
 }
 
 /** A year at the head of the line is its year, whatever could be made of it with the next word ("1997 sown"). */
@@ -71,10 +82,6 @@ function longest(line: Line, at: number): RuleMatch | null {
     if (match !== null && (best === null || match.end > best.end)) best = match;
   }
   return best;
-}
-
-function isClauseMark(token: Token): boolean {
-  return token.kind === "mark" && [",", ";", ":", ".", "(", ")", "–", "—", "-", "!"].includes(token.text);
 }
 
 /** A run of words that no rule took, without joining words at its ends; nothing where it says nothing. */

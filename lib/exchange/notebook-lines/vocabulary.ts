@@ -1,7 +1,7 @@
 /** Lists of words and phrases that the patterns share, `<name>` in a pattern. Each is a choice, written `one|other words`. */
 export const VOCABULARY: Record<string, string> = {
   // plants and parts of them
-  plants: "plants|plant",
+  plants: "plants|plant|pl|pls",
   mothers: "mothers|mother|mother plants|mother-plants|seed plants|seed-plants|seed parents|seed-parents|seed mothers",
   ears: "ears|ear|cobs|cob",
   heads: "heads|head|umbels",
@@ -11,10 +11,11 @@ export const VOCABULARY: Record<string, string> = {
     "off-types|off types|off-type|off type|offtypes|rogues|rogue|wrong ones|bad ones|odd ones|poor ones|weak ones|sick ones|odd plants|wrong plants",
   best: "best|finest|strongest|earliest|healthiest|biggest|nicest|truest|good|true|tallest|latest|very best|best looking|good-looking",
   seeds: "seeds|seed|beans|peas|grains|kernels|corns|pips",
+  "seeds-many": "seeds|beans|peas|grains|kernels|corns|pips",
   seed: "seed|seeds",
 
   // what is done
-  keep: "kept|saved|took|picked|gathered|collected|harvested|chose|selected|keep|save|kept seed|saved seed|took seed|kept the seed|saved the seed|got seed|had seed",
+  keep: "kept|saved|took|picked|gathered|collected|harvested|chose|selected|keep|save|kept seed|saved seed|took seed|kept seeds|saved seeds|kept the seed|saved the seed|got seed|had seed",
   choose: "kept|saved|chose|selected|picked out",
   pull: "pulled|pulled out|pulled up|rogued|rogued out|threw out|took out|weeded out|rooted out|removed|culled|cut out|dug out|hoed out|had to pull|had to rogue|pull|rogue out",
   pulled:

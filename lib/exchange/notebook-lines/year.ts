@@ -88,6 +88,8 @@ function readSpan(line: Line, at: number, bare: boolean): YearRead | null {
   const joint = low(line, first.end);
   const within = isBetween ? joint === "and" : joint === "or";
   if (!within && (isBetween || !["-", "–", "—", "/", "to", "till", "until"].includes(joint))) return null;
+  // "84 - 35 plants" has its year before the dash
+  if (first.digits === 2 && !/^[a-z]/.test(joint) && !isAdjacent(line.tokens, first.end)) return null;
   const second = closingYear(line, first.end + 1, first.year);
   // "30-40 plants" is no span of years, "2003-04" is written like a month
   if (second === null || (second.short && first.digits === 2 && !isClosed(line, second.end))) return null;
@@ -114,12 +116,14 @@ function readPoint(line: Line, at: number, bare: boolean): YearRead | null {
   return readEdtfChunk(line, at) ?? readDated(line, at) ?? decadeAt(line, at) ?? readPlain(line, at, bare);
 }
 
+const CHUNK = /\[?\d{2,4}X{0,2}[\dX~?%/.\-[\]]*/y;
+
 /** A date typed as the registry writes it: `1991~`, `198X`, `1987-05`, `1987/1991`, `[1987..1991]`. */
 function readEdtfChunk(line: Line, at: number): YearRead | null {
   const token = line.tokens[at];
   if (token === undefined) return null;
-  const chunk =
-    /^(?:\[?\d{2,4}X{0,2}[\dX~?%/.\-[\]]*)/.exec(line.text.slice(token.from))?.[0].replace(/[.\-/]+$/, "") ?? "";
+  CHUNK.lastIndex = token.from;
+  const chunk = CHUNK.exec(line.text)?.[0].replace(/[.\-/]+$/, "") ?? "";
   // a plain year is read by the other readers, which look at what follows
   if (chunk === "" || /^\d+$/.test(chunk) || !/\d{4}|X/.test(chunk)) return null;
   const parsed = parseDate(chunk);
@@ -195,7 +199,10 @@ function readPlain(line: Line, at: number, bare: boolean): YearRead | null {
   const year = plainYear(line, at, bare);
   if (year === null) return null;
   // "30-40" that is no span of years is no year either
-  const isRange = ["-", "–", "/"].includes(low(line, year.end)) && line.tokens[year.end + 1]?.kind === "number";
+  const isRange =
+    ["-", "–", "/"].includes(low(line, year.end)) &&
+    isAdjacent(line.tokens, year.end) &&
+    line.tokens[year.end + 1]?.kind === "number";
   if (year.digits === 2 && line.tokens[at]?.kind === "number" && isRange) return null;
   return { end: year.end, edtf: String(year.year), certainty: year.certainty, relative: false };
 }

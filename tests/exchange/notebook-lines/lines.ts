@@ -175,6 +175,30 @@ export const GROW_OUTS: readonly Line[] = [
     "grow-out",
     ["year 2009", "shares equal, equal weight", "?amount ~0.5 kg"],
   ],
+  [
+    "Summer 1983 - seed given by the schoolmaster, 60 seeds, 51 germinated",
+    "grow-out",
+    ["year 1983-22", "received from the schoolmaster (given)", "?amount 60 seeds", "emerged 51"],
+  ],
+  ["84 - 35 plants, seed from 28", "grow-out", ["year 1984", "plants 35", "seed-parents 28"]],
+  ["87 - 85 seed sown, 40 plants", "grow-out", ["year 1987", "?seeds-sown 85", "plants 40"]],
+  [
+    "1990/91 overwintered 60 roots, 44 survived",
+    "grow-out",
+    ["year 1990/1991", "plants 60 planted", "plants 44 survived"],
+  ],
+  ["1999 22 g all sown -> 63 plants", "grow-out", ["year 1999", "sown-amount 22 g", "plants 63"]],
+  ["2000 neighbour's cabbage flowering 150 m away", "grow-out", ["year 2000", "neighbour 150 m"]],
+  [
+    "2002 approx. 200 plants, 150 kept (equal seeds from each)",
+    "grow-out",
+    ["year 2002", "plants ~200", "seed-parents 150", "shares equal"],
+  ],
+  [
+    "2008 saved seeds from my 5 favourite plants, 6 rogues out before tassel",
+    "grow-out",
+    ["year 2008", "seed-parents 5", "rogued 6 before"],
+  ],
 ];
 
 export const EVENTS: readonly Line[] = [
@@ -237,6 +261,10 @@ export const EVENTS: readonly Line[] = [
   ["2008, gave 40 g to Osk and Tarn", "given", ["year 2008", "given 40 g to Osk and Tarn"]],
   ["1 kg to the seed library", "given", ["given 1 kg to the seed library (to a library)"]],
   ["2009: sown late, nothing ripened", "failed", ["year 2009", "grown", "failed"]],
+  ["1997: tried the 1990 jar: 3 of 50", "test", ["year 1997", "germination 3/50 tested of 1990"]],
+  ["2006 approx 1/2 came up", "test", ["year 2006", "germination ~50 %"]],
+  ["1996: gone mouldy, thrown out", "note", ["year 1996", "discarded"], ["gone mouldy"]],
+  ["2009 No harvest (boar).", "failed", ["year 2009", "failed"], ["boar"]],
 ];
 
 export const YEARS: readonly Line[] = [
@@ -302,4 +330,11 @@ export const NOT_OVER_READ: readonly Line[] = [
   ["2016, as 89", "note", ["year 2016"], ["as 89"]],
   ["2017, frost on the 12th", "note", ["year 2017"], ["frost on the 12th"]],
   ["2018, 5 pots of 3", "note", ["year 2018"], ["5 pots of 3"]],
+  ["1999, no roguing", "note", ["year 1999"], ["no roguing"]],
+  ["2000, did not keep seed from 12", "note", ["year 2000"], ["did not keep seed from 12"]],
+  ["2001 kept mothers 1-24", "note", ["year 2001"], ["kept mothers 1-24"]],
+  ["2007 two crops, 40 and 50 plants", "note", ["year 2007"], ["two crops", "40 and 50 plants"]],
+  ["1995, sown 1/5", "note", ["year 1995"], ["sown 1/5"]],
+  ["2010 75 % / 80 %", "note", ["year 2010"], ["75 % / 80 %"]],
+  ["1998: the 1990 jar", "note", ["year 1998", "sown-from 1990"]],
 ];

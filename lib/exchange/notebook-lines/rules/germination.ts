@@ -4,7 +4,7 @@ import { doubtful, likely, type Reading, rule, sure } from "./rule";
 
 type Germination = FactOf<"germination">["value"];
 
-const TESTED = /\b(?:test|tested|paper|towel|germination|germ|sprouted|chitted|saucer|blotter)\b|%/i;
+const TESTED = /\b(?:test|tested|tried|testing|paper|towel|germination|germ|sprouted|chitted|saucer|blotter)\b|%/i;
 
 function germination(
   found: Found,
@@ -21,6 +21,9 @@ function germination(
 const ofMany = (found: Found): Reading | null => {
   const [up, of] = [found.count("up"), found.count("of")];
   if (up === null || of === null || !isPart(up, of)) return null;
+  // "1/2 came up" is a share
+  if (found.words.includes("/") && (of.value ?? 0) <= 4)
+    return shareOf(found, ((up.value ?? 0) / (of.value ?? 1)) * 100);
   return sure(germination(found, { up, of }));
 };
 
@@ -30,7 +33,7 @@ const written = (found: Found): Reading | null => {
   if (up?.value === null || up === null || of === null || of.value === null || !isPart(up, of)) return null;
   const fact = germination(found, { up, of, where: "test" });
   // a half or three quarters of a thing, and days of a month, are written alike
-  if (of.value <= 4) return null;
+  if (of.value < 10) return null;
   return of.value <= 12 || (of.value <= 31 && up.value <= 12) ? doubtful(fact) : likely(fact);
 };
 
@@ -47,10 +50,14 @@ const nothing = (found: Found): Reading => sure(germination(found, { how: "none"
 const share = (found: Found): Reading | null => {
   const part = found.share();
   if (part === null) return null;
-  const value = part * 100;
+  return shareOf(found, part * 100);
+};
+
+/** A share in words is a percentage that nobody counted. */
+function shareOf(found: Found, value: number): Reading {
   const said: Count = { words: found.words, value, low: value, high: value, approximate: true };
   return sure(germination(found, { percent: said }));
-};
+}
 
 /** How the seed came up: "18 of 20 came up", "18/20", "90 %", "half came up", "came up badly", "tested 50, 41 up after 8 days". */
 export const germinationRule = rule("germination", [
@@ -66,8 +73,14 @@ export const germinationRule = rule("germination", [
     "(tested|put|tried|set) {count:of} (<seeds>)? (on paper|on wet paper|on a towel|in a towel|in a pot|on a saucer)? (,|:|;|and|-)? (only|just)? {count:up} <up> (<after> {count:days} days)?",
     ofMany,
   ],
+  [
+    "(tried|tested|test of|testing) {lot} (:|,|-|gave|and)? (only|just)? {count:up} (of|out of|in|/) {count:of} <up>? (<after> {count:days} days)?",
+    ofMany,
+  ],
+  ["(tried|tested|test of|testing) {lot} (:|,|-|gave|at|and)? (only|just)? {count} (%|percent|per cent|pct)", percent],
+  ["(came up|up|sprouted|germinated) (:)? {count:up} (of|out of|/) {count:of}", ofMany],
   ["(of|out of|from) (the)? {count:of} (<seeds>)? (sown|sowed|tested)? (,)? (only|just)? {count:up} <up>", ofMany],
-  ["{count:up} / {count:of} (on paper|on a towel|in a towel|on wet paper)?", written],
+  ["^ {count:up} / {count:of} (on paper|on a towel|in a towel|on wet paper)?", written],
   ["(only|just)? {count} (%|percent|per cent|pct) (germination|germ|up|came up|germinated|sprouted)", percent],
   ["^ (only|just)? {count} (%|percent|per cent|pct) (good)? $", percent],
   [

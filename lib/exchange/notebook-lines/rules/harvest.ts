@@ -68,6 +68,10 @@ function empty(found: Found): Reading {
 /** Seed thrown away: "threw away the old jar", "binned 40 g", "fed the rest to the hens". */
 export const discardedRule = rule("discarded", [
   ["(threw away|threw out|binned|burnt|burned|composted|dumped|discarded|tipped out|got rid of) {part}", thrown],
+  [
+    "^ (all)? (thrown out|thrown away|binned|burnt|composted|dumped) $",
+    () => sure({ kind: "discarded", value: { amount: null } }),
+  ],
   ["fed {part} to {name}", thrown],
   [
     "(threw away|threw out|binned|burnt|burned|composted|dumped|discarded|tipped out|got rid of) (the)? (old|whole|bad|mouldy|dead)? (jar|seed|lot|tin|packet)",

@@ -50,7 +50,7 @@ export const plantsRule = rule("plants", [
 /** Seedlings seen: "35 came up", "50 seedlings". With "of 50" it is a germination. */
 export const emergedRule = rule("emerged", [
   [
-    "(only|just)? {count} (<plants>|seedlings|of them)? (came up|up|emerged|showed) $",
+    "(only|just)? {count} (<plants>|seedlings|of them)? (came up|up|emerged|showed|germinated|sprouted) $",
     (found) => withCount(found, (count) => sure({ kind: "emerged", value: { count } })),
   ],
   [

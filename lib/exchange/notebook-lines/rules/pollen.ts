@@ -34,6 +34,7 @@ export const neighbourRule = rule("neighbour", [
   ],
   ["(too)? (next to|beside|near|close to|right by|alongside|opposite) {owner}", source],
   ["(only|about|just)? {distance} (off|from|away from|up from|down from|upwind of|downwind of) {owner}", source],
+  ["{owner} (only|about|just)? {distance} (off|away)", source],
   [
     "{owner} (had|grew|has|grows|sowed|planted) {adjectives} (next door|over the fence|across the lane|across the road|nearby|close by)",
     source,

@@ -32,7 +32,7 @@ export const roguesRule = rule("rogued", [
   ["<pull> {count} (of|out of) (the)? {count:looked} <plants>? <timing>?", some],
   ["(only|just)? {count} (<plants>|<off-types>)? <pulled> <timing>?", some],
   ["(only|just)? {count} {adjectives} (ones|<plants>)? <pulled> <timing>?", some],
-  ["(only|just)? {count} <off-types> <timing>? $", loose],
+  ["(only|just)? {count} <off-types> (out|pulled|removed)? <timing>? $", loose],
   ["<timing> <pull> {bare}", some],
   ["<timing> <pull> {count} (<plants>|<off-types>|ones)", some],
   [

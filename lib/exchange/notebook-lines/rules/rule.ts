@@ -1,5 +1,5 @@
 import type { Line } from "../line";
-import { type Found, find, pattern } from "../pattern";
+import { canBegin, type Found, find, openingsOf, pattern } from "../pattern";
 import type { Certainty, Fact } from "../reading";
 
 /** What a rule makes of a piece of the line; a null fact sets the piece aside, so that no other rule reads into it. */
@@ -22,12 +22,16 @@ export type Form = readonly [text: string, read: (found: Found) => Reading | nul
 
 /** A rule of patterns: the longest that fits is taken, of equal ones the first. */
 export function rule(name: string, forms: readonly Form[]): Rule {
-  const compiled = forms.map(([text, read]) => ({ shape: pattern(text), read }));
+  const compiled = forms.map(([text, read]) => {
+    const shape = pattern(text);
+    return { shape, openings: openingsOf(shape), read };
+  });
   return {
     name,
     read: (line, at) => {
       let best: RuleMatch | null = null;
-      for (const { shape, read } of compiled) {
+      for (const { shape, openings, read } of compiled) {
+        if (!canBegin(openings, line, at)) continue;
         const found = find(shape, line, at);
         if (found === null || (best !== null && found.end <= best.end)) continue;
         const reading = read(found);

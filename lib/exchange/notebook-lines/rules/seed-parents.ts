@@ -45,7 +45,7 @@ export const seedParentsRule = rule("seed-parents", [
   ["<keep> (from|off|of) (only|just|all)? (the)? <best>? {bare}", plants(sure)],
   ["<keep> (from|off|of) (only|just|all)? (the)? <best>? {count} <best>? (<plants>|<mothers>|of them)", plants(sure)],
   ["(<seed>|all the seed)? (from|off) (only|just)? (the)? <best>? {count} <best>? (<plants>|<mothers>)", plants(sure)],
-  ["<seed> (from|off) (only|just)? (the)? <best>? {bare}", plants(likely)],
+  ["<seed> (from|off) (only|just|all)? (the)? <best>? {bare}", plants(likely)],
   ["<choose> (only|just)? (the)? <best>? {bare}", plants(likely)],
   ["<keep> (only|just)? (the)? <best>? {count} <best>? (<plants>|<mothers>|plants for seed)", plants(sure)],
   ["(only|just)? {count} (<mothers>|seed bearers) (kept)?", plants(sure)],
@@ -55,7 +55,8 @@ export const seedParentsRule = rule("seed-parents", [
   ["<keep> (from|off) (only|just)? (the)? {count} <best> $", plants(sure)],
   ["<choose> (only|just)? (the)? {count} <best> $", plants(sure)],
   ["(<keep>|<seed>) (from|off)? (the)? <best> {count} <plants>? and (the)? <best> {count:more} <plants>? $", together],
-  ["(<mothers>) (:|=)? {bare}", plants(sure)],
+  ["(<keep>|<seed>) (from|off|of) (the|my|our) {count} {adjectives} <plants>", plants(sure)],
+  ["(<mothers>) (:|=)? {bare}", (found) => (found.count()?.value == null ? null : plants(sure)(found))],
   ["<keep> (the)? <best>? {count} <plants> (of|out of|from) (the)? {count:of} <plants>?", plants(sure)],
   ["<seed> (from|off) {count} <plants>? (of|out of) (the)? {count:of} <plants>?", plants(sure)],
   [
@@ -107,7 +108,10 @@ export const sharesRule = rule("shares", [
     () => equal("equal seeds"),
   ],
   ["(the)? (same|equal) weight (of seed)? (from|of|off) (each|every) (<plants>|<ears>)?", () => equal("equal weight")],
-  ["(equal|even) (shares|parts|lots) $", () => equal(null)],
+  [
+    "(equal|even) (shares|parts|lots|seeds|seed|numbers|amounts) (from each|from every one|each|of each)? $",
+    () => equal(null),
+  ],
   [
     "(took|kept|saved)? {count} (<seeds>|of seed)? (from|of|off) (each|every) (<plants>|<ears>|<heads>|<pods>|<fruits>|one|of them)?",
     (found) => equal(found.count()?.low == null ? null : "equal seeds"),

@@ -27,6 +27,10 @@ export const setAsideRule: Rule = rule("set-aside", [
     aside,
   ],
   ["<keep> (from)? (one|1) in {count}", aside],
+  // two stands: which of them is meant is not said
+  ["{count} and {count} (<plants>|<mothers>)", aside],
+  ["(no|not|never|without) (roguing|rogued|rogueing|rogues pulled)", aside],
+  ["(<mothers>|<plants>|numbers|nos) (no|nos|number|numbers)? {count} (-|to|and) {count}", aside],
   ["<pull> (about|only)? {count} (%|percent|per cent) (of them|of the plants)?", aside],
 
   ["(kept|saved|took|ate|sold) all (of it|the seed|of the seed)", aside],

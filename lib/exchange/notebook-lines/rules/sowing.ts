@@ -17,17 +17,19 @@ export const seedsSownRule = rule("seeds-sown", [
     (found) => withCount(found, (count) => likely({ kind: "seeds-sown", value: { count } })),
   ],
   [
-    "(only|just)? {count} <seeds>? (sown|sowed|drilled|planted) $",
+    "(only|just)? {count} <seeds-many>? (sown|sowed|drilled|planted) $",
     (found) => withCount(found, (count) => sure({ kind: "seeds-sown", value: { count } })),
   ],
   ["(<sow>|put in) {part}", sownAmount],
-  ["{amount} (sown|sowed|drilled)", sownAmount],
+  ["{amount} (all)? (sown|sowed|drilled)", sownAmount],
 ]);
 
 function sownAmount(found: Found): Reading | null {
   const amount = found.amount();
   if (amount === null) return null;
-  if (amount.unit === "seeds") return sure({ kind: "seeds-sown", value: { count: countOf(amount) } });
+  // "85 seed sown" can be the seed of 1985
+  const read = amount.givenUnit === "seed" ? doubtful : sure;
+  if (amount.unit === "seeds") return read({ kind: "seeds-sown", value: { count: countOf(amount) } });
   return sure({ kind: "sown-amount", value: { amount } });
 }
 

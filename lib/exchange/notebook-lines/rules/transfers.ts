@@ -76,7 +76,7 @@ export const receivedRule = rule("received", [
   ["(got|had|received|fetched|brought|took) (only|just)? {part} (from|off) {owner}", received("given")],
   ["{part} (from|off) {owner}", received("given", likely)],
   [
-    "(a gift|gift|present|a present|given|given to me|given to us|sent|passed on|handed on|inherited|left to me) (of|from|by) {owner}",
+    "(seed|the seed|jar)? (a gift|gift|present|a present|given|given to me|given to us|sent|passed on|handed on|inherited|left to me) (of|from|by) {owner}",
     received("given"),
   ],
   ["{owner} (gave|sent|brought|left|handed) (me|us) {part}", received("given")],
