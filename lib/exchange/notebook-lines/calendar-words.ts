@@ -1,4 +1,4 @@
-import { type Line, low, type Read } from "./line";
+import { isClosed, type Line, low, type Read } from "./line";
 import { isAdjacent } from "./tokens";
 
 const MONTHS = [
@@ -50,7 +50,10 @@ export function readDayOfYear(line: Line, at: number): Read<{ month: number; day
   const month = monthAt(line, start);
   if (month === null) return null;
   const day = dayNumberAt(line, stopEnd(line, start + 1));
-  return day === null ? { end: stopEnd(line, start + 1), month, day: null } : { end: day.end, month, day: day.day };
+  // "in May 12 plants" has no day
+  return day === null || !isClosed(line, day.end)
+    ? { end: stopEnd(line, start + 1), month, day: null }
+    : { end: day.end, month, day: day.day };
 }
 
 function dayNumberAt(line: Line, at: number): Read<{ day: number }> | null {

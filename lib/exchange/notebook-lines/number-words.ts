@@ -1,4 +1,4 @@
-import type { Token } from "./tokens";
+import { isAdjacent, type Token } from "./tokens";
 
 const ONES =
   "zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen".split(
@@ -25,6 +25,8 @@ export interface NumberRead {
 export function readNumber(tokens: readonly Token[], at: number): NumberRead | null {
   const token = tokens[at];
   if (token === undefined) return null;
+  // "1e3", "G12": no number of its own
+  if (token.kind === "number" && isAdjacent(tokens, at) && tokens[at - 1]?.kind === "word") return null;
   if (token.kind === "number" && token.number !== null) return grouped(tokens, at + 1, token.number);
   if (token.low === "half" && isArticle(tokens[at + 1]) && tokens[at + 2]?.low === "dozen")
     return { end: at + 3, value: 6 };

@@ -1,4 +1,4 @@
-import { isClauseMark, type Line, low, words } from "./line";
+import { isClauseMark, isClosed, type Line, low, words } from "./line";
 import type { Span, Understood } from "./reading";
 import { RULES } from "./rules";
 import type { RuleMatch } from "./rules/rule";
@@ -10,7 +10,13 @@ export interface Scan {
   readonly notUnderstood: readonly Span[];
 }
 
-const DENIALS = new Set(["not", "no", "never", "without", "neither", "nor", "cannot"]);
+/** Not so, or only meant to be: neither is done. */
+const DENIALS = new Set(
+  (
+    "not no never without neither nor cannot forgot forgotten meant wanted hope hoped hoping plan plans planned planning should would could will must ought " +
+    "intend intended wish wished if next tomorrow"
+  ).split(" "),
+);
 
 /** "1990 plants" is a count, "1991 seed" a lot of that year; "1991 seed from 12" tells of the year 1991. */
 const COUNTED = new Set(["plants", "plant", "seeds", "g", "kg", "grains", "beans", "peas"]);
@@ -58,7 +64,7 @@ export function scan(line: Line): Scan {
   return { understood, notUnderstood: left.flatMap((run) => leftOver(line, run)) };
 }
 
-/** What follows a "not" that no rule has read is not so, to the end of the clause. */
+/** What follows a "not" or "meant to" that no rule has read is not so, to the end of the clause. */
 function isDenied(line: Line, at: number, match: RuleMatch | null, before: boolean): boolean {
   const token = line.tokens[at];
   if (token === undefined || match !== null) return false;
@@ -71,7 +77,9 @@ function headYear(line: Line): RuleMatch | null {
   const match = yearRule.read(line, 0);
   if (match === null) return null;
   const next = low(line, match.end);
-  const isLot = LOT_NOUNS.has(next) && !["from", "off", "of"].includes(low(line, match.end + 1));
+  const after = low(line, match.end + 1);
+  const endsThere = isClosed(line, match.end + 1) || ["sown", "sowed", "used", "again"].includes(after);
+  const isLot = LOT_NOUNS.has(next) && endsThere && !["from", "off", "of"].includes(after);
   return isLot || COUNTED.has(next) ? null : match;
 }
 

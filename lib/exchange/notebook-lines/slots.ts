@@ -25,10 +25,13 @@ const SHARES: Record<string, number> = { half: 1 / 2, third: 1 / 3, thirds: 1 / 
 
 /** The slots that a pattern can hold, `{count}`, `{amount}`, ... each with its reader. */
 export const SLOTS: Record<string, (line: Line, at: number) => SlotRead | null> = {
-  count: readCount,
+  /** plants, seeds, ears: whole numbers only */
+  count: readWhole,
+  /** any number: a percentage, a length */
+  number: readCount,
   /** a count with an end behind it: "12" in "kept 12 and..." but not in "kept 12 chickens" */
   bare: (line, at) => {
-    const read = readCount(line, at);
+    const read = readWhole(line, at);
     return read !== null && isClosed(line, read.end) ? read : null;
   },
   amount: readAmount,
@@ -44,6 +47,18 @@ export const SLOTS: Record<string, (line: Line, at: number) => SlotRead | null> 
   year: (line, at) => readYear(line, at),
   day: readDayOfYear,
 };
+
+/** Beyond ten million nobody has counted. */
+const MOST = 10_000_000;
+
+function readWhole(line: Line, at: number): ReturnType<typeof readCount> {
+  const read = readCount(line, at);
+  if (read === null) return null;
+  const { value, low: least, high } = read.count;
+  return [value, least, high].every((number) => number === null || (Number.isInteger(number) && number <= MOST))
+    ? read
+    : null;
+}
 
 /** "half", "a third", "two thirds", "three quarters", "40 %". */
 function readShare(line: Line, at: number): SlotRead | null {

@@ -46,7 +46,7 @@ const RULES: readonly Rule[] = [
   [/^#{3,}$/, () => []],
 ];
 
-/** Recognises what spreadsheets make of dates (`May-96`, `20/05/1987`, `5/20/87`, `32874`, `1987-5-2`); null for others. */
+/** Recognises what spreadsheets make of dates (`May-96`, `20/05/1987`, `5/20/87`, `32874`, `1987-5-2`) in a text that is no date; null for others. */
 export function recogniseSpreadsheetDate(text: string): SpreadsheetDate | null {
   for (const [shape, read] of RULES) {
     const match = shape.exec(text);

@@ -199,6 +199,7 @@ export const GROW_OUTS: readonly Line[] = [
     "grow-out",
     ["year 2008", "seed-parents 5", "rogued 6 before"],
   ],
+  ["2018 in May 12 plants", "grow-out", ["year 2018", "day 5-?", "plants 12"]],
 ];
 
 export const EVENTS: readonly Line[] = [
@@ -265,6 +266,9 @@ export const EVENTS: readonly Line[] = [
   ["2006 approx 1/2 came up", "test", ["year 2006", "germination ~50 %"]],
   ["1996: gone mouldy, thrown out", "note", ["year 1996", "discarded"], ["gone mouldy"]],
   ["2009 No harvest (boar).", "failed", ["year 2009", "failed"], ["boar"]],
+  ["1997 kept none", "failed", ["year 1997", "failed"]],
+  ["1998, kept nothing", "failed", ["year 1998", "failed"]],
+  ["2010 62.5 % up", "test", ["year 2010", "germination 62.5 % tested"]],
 ];
 
 export const YEARS: readonly Line[] = [
@@ -337,4 +341,12 @@ export const NOT_OVER_READ: readonly Line[] = [
   ["1995, sown 1/5", "note", ["year 1995"], ["sown 1/5"]],
   ["2010 75 % / 80 %", "note", ["year 2010"], ["75 % / 80 %"]],
   ["1998: the 1990 jar", "note", ["year 1998", "sown-from 1990"]],
+  ["2000 forgot to rogue 5 off-types", "note", ["year 2000"], ["forgot to rogue 5 off-types"]],
+  ["1994, should have kept 12", "note", ["year 1994"], ["should have kept 12"]],
+  ["1995, next year sow 60 seeds", "note", ["year 1995"], ["next year sow 60 seeds"]],
+  ["2007 kept from 0", "note", ["year 2007"], ["kept from 0"]],
+  ["2012 kept from 12.5 plants", "note", ["year 2012"], ["kept from 12.5 plants"]],
+  ["2013 1e3 plants", "note", ["year 2013"], ["1e3 plants"]],
+  ["2014 seed to Tarn", "note", ["year 2014"], ["seed to Tarn"]],
+  ["2006, 20 of 18 in flower", "grow-out", ["year 2006", "plants 18"], ["20 of"]],
 ];

@@ -32,6 +32,8 @@ export const failedRule = rule("failed", [
     "(no|no ripe|not a single) (seed|seeds|harvest|crop) (came|set|ripened|at all|that year|this year|to keep|saved)? $",
     failed,
   ],
+  ["(kept|saved) (none|nothing|no seed)", failed],
+  ["(not kept|none kept|nothing kept|not saved|none saved|nothing saved) (for seed)? $", failed],
   ["(set|gave|made|got|ripened|kept|saved) no (seed|seeds|ripe seed) (at all)?", failed],
   [
     "(^ none|^ nothing|no ears|no pods|no fruit) (ripened|ripe|came of it|survived|came through|to keep|kept) $",

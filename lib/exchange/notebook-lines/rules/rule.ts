@@ -57,7 +57,7 @@ export function doubtful(fact: Fact): Reading {
 /** For a count without which the reading makes no sense. */
 export function withCount(
   found: Found,
-  read: (count: NonNullable<ReturnType<Found["count"]>>) => Reading,
+  read: (count: NonNullable<ReturnType<Found["count"]>>) => Reading | null,
 ): Reading | null {
   const count = found.count();
   return count === null ? null : read(count);

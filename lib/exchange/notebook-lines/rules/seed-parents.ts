@@ -5,10 +5,11 @@ import { doubtful, likely, type Reading, rule, sure, withCount } from "./rule";
 const plants =
   (read: typeof sure) =>
   (found: Found): Reading | null =>
-    withCount(found, (count) =>
-      // "kept a few" names no number, but it is plants that were kept
-      read({ kind: "seed-parents", value: { count, all: false, counted: "plants", of: found.count("of") } }),
-    );
+    withCount(found, (count) => {
+      // seed has at least one parent; "kept a few" names no number, but plants were kept
+      if (count.high === 0) return null;
+      return read({ kind: "seed-parents", value: { count, all: false, counted: "plants", of: found.count("of") } });
+    });
 
 /** Ears, pods and fruits are not plants: one plant may carry several. */
 const parts =

@@ -5,40 +5,40 @@ const aside = () => ({ fact: null, certainty: "sure" }) as const;
 /** Numbers that are none of the seed's: they are kept as words, and no other rule may read into them. */
 export const setAsideRule: Rule = rule("set-aside", [
   [
-    "(house|no|number|nr|page|row|rows|bed|beds|plot|strip|field|block|box|shelf|drawer|line|jar|tin|bag|packet|lot|tray|pot|terrace|column|stake|label|peg|rank|room|flat|day|week|about|aged|age) (no|number|nr)? (.)? {count}",
+    "(house|no|number|nr|page|row|rows|bed|beds|plot|strip|field|block|box|shelf|drawer|line|jar|tin|bag|packet|lot|tray|pot|terrace|column|stake|label|peg|rank|room|flat|day|week|about|aged|age) (no|number|nr)? (.)? {number}",
     aside,
   ],
   [
-    "(paid|cost|costs|costing|price|worth|charged|fee|sold for|bought for) (me|us|him|her|about|only|just)? (£|€)? {count} (pounds|pound|shillings|shilling|pence|p|crowns|euros|euro|dollars|dollar|cents|guineas|marks|francs|each)?",
+    "(paid|cost|costs|costing|price|worth|charged|fee|sold for|bought for) (me|us|him|her|about|only|just)? (£|€)? {number} (pounds|pound|shillings|shilling|pence|p|crowns|euros|euro|dollars|dollar|cents|guineas|marks|francs|each)?",
     aside,
   ],
-  ["(£|€) {count}", aside],
-  ["{count} (£|€|shillings|shilling|pence|crowns|euros|euro|dollars|cents|guineas|francs)", aside],
+  ["(£|€) {number}", aside],
+  ["{number} (£|€|shillings|shilling|pence|crowns|euros|euro|dollars|cents|guineas|francs)", aside],
   [
-    "(for|at)? {count} (miles|mile|km|kilometres|metres|meters|metre|m|yards|yard|feet|foot|ft|inches|inch|cm|mm|acres|acre|paces|steps|degrees|degree) (away|off|apart|long|wide|high|tall|deep|up|down|square|of rain|of frost)?",
-    aside,
-  ],
-  [
-    "(for|in|after|at|of|about|kept|saved|within)? {count} (years|year|months|month|weeks|week|days|day|hours|hour|minutes|nights|times|o'clock|am|pm) (old|ago|late|early|running|in a row|older|on|of rain)?",
+    "(for|at)? {number} (miles|mile|km|kilometres|metres|meters|metre|m|yards|yard|feet|foot|ft|inches|inch|cm|mm|acres|acre|paces|steps|degrees|degree) (away|off|apart|long|wide|high|tall|deep|up|down|square|of rain|of frost)?",
     aside,
   ],
   [
-    "{count} (rows|row|beds|beds|trays|tray|pots|pot|stations|hills|plots|strips|hens|people|children|friends|visitors|sacks of manure|varieties|kinds|sorts|colours|degrees|°)",
+    "(for|in|after|at|of|about|kept|saved|within)? {number} (years|year|months|month|weeks|week|days|day|hours|hour|minutes|nights|times|o'clock|am|pm) (old|ago|late|early|running|in a row|older|on|of rain)?",
     aside,
   ],
-  ["<keep> (from)? (one|1) in {count}", aside],
+  [
+    "{number} (rows|row|beds|beds|trays|tray|pots|pot|stations|hills|plots|strips|hens|people|children|friends|visitors|sacks of manure|varieties|kinds|sorts|colours|degrees|°)",
+    aside,
+  ],
+  ["<keep> (from)? (one|1) in {number}", aside],
   // two stands: which of them is meant is not said
-  ["{count} and {count} (<plants>|<mothers>)", aside],
+  ["{number} and {number} (<plants>|<mothers>)", aside],
   ["(no|not|never|without) (roguing|rogued|rogueing|rogues pulled)", aside],
-  ["(<mothers>|<plants>|numbers|nos) (no|nos|number|numbers)? {count} (-|to|and) {count}", aside],
-  ["<pull> (about|only)? {count} (%|percent|per cent) (of them|of the plants)?", aside],
+  ["(<mothers>|<plants>|numbers|nos) (no|nos|number|numbers)? {number} (-|to|and) {number}", aside],
+  ["<pull> (about|only)? {number} (%|percent|per cent) (of them|of the plants)?", aside],
 
   ["(kept|saved|took|ate|sold) all (of it|the seed|of the seed)", aside],
   [
-    "(gave|sold|swapped|sent|ate|bought|got|given|fetched) (only|just)? {count} <plants> (to {name}|from {name}|away)?",
+    "(gave|sold|swapped|sent|ate|bought|got|given|fetched) (only|just)? {number} <plants> (to {name}|from {name}|away)?",
     aside,
   ],
-  ["{count} (st|nd|rd|th)", aside],
-  ["{count} (°|degrees) (c|f)?", aside],
-  ["(kept|saved|stored) {count} (back|hens|chickens)", aside],
+  ["{number} (st|nd|rd|th)", aside],
+  ["{number} (°|degrees) (c|f)?", aside],
+  ["(kept|saved|stored) {number} (back|hens|chickens)", aside],
 ]);

@@ -75,7 +75,7 @@ export const gapRule = rule("gap", [
     "(i|we|they)? (let it|let them)? (rested|skipped|skipped it|skipped a year|missed a year|had a rest|took a rest|year off|a year off|a fallow year|fallow|left it in the jar|stayed in the jar|left in the jar|no grow-out|no grow out|no garden|no garden this year) (this year|that year)? $",
     skipped,
   ],
-  ["nothing (this year|that year|at all|done)? $", doubtfulGap],
+  ["^ nothing (this year|that year|at all|done)? $", doubtfulGap],
 ]);
 
 function skipped(): Reading {

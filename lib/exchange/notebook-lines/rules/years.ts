@@ -10,7 +10,8 @@ export const yearRule: Rule = {
   read: (line, at) => {
     const start = LEADS.has(low(line, at)) ? at + 1 : at;
     const year = readYear(line, start, at === 0 && start === at);
-    if (year === null) return null;
+    // "next year sow 60" within a line is a plan
+    if (year === null || (year.relative && at > 0)) return null;
     // "1990 seeds" is a count: a year has an end behind it, or stands first
     if (at > 0 && /^\d{4}$/.test(year.edtf ?? "") && !isClosed(line, year.end)) return null;
     return {
