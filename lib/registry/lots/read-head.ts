@@ -12,6 +12,8 @@ export interface CropOfLot {
   readonly plantsMin: number | null;
   readonly seedLifeYearsMin: number | null;
   readonly seedLifeYearsMax: number | null;
+  /** the seed life is the steward's own value */
+  readonly ownSeedLife: boolean;
   readonly seedsPerGramMin: number | null;
   readonly seedsPerGramMax: number | null;
   readonly cropCautions: string | null;
@@ -32,7 +34,9 @@ export interface LotHead extends Omit<RowOf<"Lot">, "originalSample"> {
 
 type Flag = boolean | number | null;
 
-interface HeadSql extends Omit<LotHead, "crop" | "originalSample">, Omit<CropOfLot, "clonal" | "dryStorage"> {
+interface HeadSql
+  extends Omit<LotHead, "crop" | "originalSample">,
+    Omit<CropOfLot, "clonal" | "dryStorage" | "ownSeedLife"> {
   readonly originalSample: Flag;
   readonly clonal: Flag;
   readonly dryStorage: Flag;
@@ -83,6 +87,7 @@ function cropOf(row: HeadSql, own: readonly { field: string; value: string }[]):
     cropKey: row.cropKey,
     clonal: Boolean(row.clonal),
     dryStorage: Boolean(row.dryStorage),
+    ownSeedLife: own.some(({ field }) => field.startsWith("seedLifeYears")),
     cropCautions: cautions,
   };
 }

@@ -26,6 +26,9 @@ export interface Holding extends HeldLot {
   readonly holder: string | null;
   readonly thousandSeedGrams: number | null;
   readonly year: string | null;
+  readonly kind: string;
+  /** of a founder: one line or many; null not known */
+  readonly founderLines: string | null;
   readonly treatment: string | null;
   readonly lastTest: LotFigures["lastTest"];
   readonly containers: readonly ContainerOfLot[];
@@ -38,7 +41,9 @@ interface HoldingSql
   readonly lastTested: string | null;
 }
 
-type ContainerSql = { readonly [Field in keyof ContainerOfLot]: ContainerOfLot[Field] | null };
+type ContainerSql = { readonly [Field in keyof Omit<ContainerOfLot, "kind">]: ContainerOfLot[Field] | null } & {
+  readonly containerKind: string | null;
+};
 
 /**
  * All lots of a variety with their holders, containers and the last day on which an entry or a test shows that somebody had them in hand.
@@ -51,11 +56,11 @@ export async function readHoldings(
 ): Promise<Holding[]> {
   const rows = await db.$queryRaw<HoldingSql[]>`
     SELECT l."id", l."number", l."holderId", p."name" AS "holder", l."status", l."thousandSeedGrams", l."year", l."yearFirst", l."yearLast",
-      l."treatment",
+      l."treatment", l."kind", l."founderLines",
       (SELECT MAX(e."onFirst") FROM "LedgerEntry" e WHERE e."lotId" = l."id" AND NOT e."takenBack"
         AND NOT EXISTS (SELECT 1 FROM "LedgerEntry" n WHERE n."replacesId" = e."id")) AS "lastEntry",
       (SELECT MAX(t."onFirst") FROM "GerminationTest" t WHERE t."lotId" = l."id") AS "lastTested",
-      c."id" AS "containerId", c."code", c."kind", c."amount", c."unit", c."sealedOn", c."lastOpened", c."desiccant", c."note",
+      c."id" AS "containerId", c."code", c."kind" AS "containerKind", c."amount", c."unit", c."sealedOn", c."lastOpened", c."desiccant", c."note",
       w."name" AS "place", w."kind" AS "placeKind", w."building", w."temperatureC", w."relativeHumidityPercent"
     FROM "Lot" l LEFT JOIN "Person" p ON p."stewardId" = l."holderId" LEFT JOIN "Container" c ON c."lotId" = l."id"
       LEFT JOIN "Place" w ON w."id" = c."placeId"
@@ -76,15 +81,29 @@ function holdingOf(rows: readonly HoldingSql[], figures: ReadonlyMap<string, Lot
   const [row] = rows;
   if (!row) return [];
   const { id, number, holderId, holder, status, thousandSeedGrams, year, yearFirst, yearLast, treatment } = row;
+  const { kind, founderLines } = row;
   const containers = rows.flatMap((each) => containerOf(each) ?? []);
   const inHand = [row.lastEntry, row.lastTested].filter((day) => day !== null).sort();
   return [
     {
-      ...{ id, number, holderId, holder, status, thousandSeedGrams, year, yearFirst, yearLast, treatment },
+      ...{
+        id,
+        number,
+        holderId,
+        holder,
+        status,
+        thousandSeedGrams,
+        year,
+        yearFirst,
+        yearLast,
+        treatment,
+        kind,
+        founderLines,
+      },
       gramsOnHand: figures.get(id)?.gramsOnHand ?? null,
       lastTest: figures.get(id)?.lastTest ?? null,
       lastInHand: inHand.at(-1) ?? null,
-      buildings: [...new Set(containers.flatMap((each) => each.building ?? []))],
+      buildings: [...new Set(containers.flatMap((each) => each.building ?? each.place ?? []))],
       containers,
     },
   ];
@@ -93,7 +112,7 @@ function holdingOf(rows: readonly HoldingSql[], figures: ReadonlyMap<string, Lot
 function containerOf(row: HoldingSql): ContainerOfLot | null {
   const { containerId, code, unit } = row;
   if (containerId === null || code === null || unit === null) return null;
-  const { kind, amount, sealedOn, lastOpened, desiccant, note } = row;
+  const { containerKind: kind, amount, sealedOn, lastOpened, desiccant, note } = row;
   const { place, placeKind, building, temperatureC, relativeHumidityPercent } = row;
   return {
     ...{ containerId, code, kind, amount, unit, sealedOn, lastOpened, desiccant, note },

@@ -1,0 +1,37 @@
+import type { Metadata } from "next";
+import { notFound } from "next/navigation";
+import { readContainer } from "@/lib/registry/containers/read-container";
+import { readHead } from "@/lib/registry/lots/read-head";
+import { current } from "../../../../_session/current";
+import { LotPageHead } from "../../../_parts/lot-page-head";
+import { ContainerForm } from "../container-form";
+
+export const metadata: Metadata = { title: "A container" };
+
+export default async function ChangeContainer({ params }: { params: Promise<{ id: string; container: string }> }) {
+  const { db } = await current();
+  const { id, container: containerId } = await params;
+  const lot = await readHead(db.read, id);
+  const container = await readContainer(db.read, id, containerId);
+  if (!lot || !container) notFound();
+  const { place } = container;
+  const start = {
+    code: container.code,
+    kind: container.kind ?? "",
+    amount: container.amount === null ? "" : String(container.amount),
+    unit: container.unit,
+    place: place?.name ?? "",
+    placeKind: place?.kind ?? "",
+    building: place?.building ?? "",
+    sealedOn: container.sealedOn ?? "",
+    lastOpened: container.lastOpened ?? "",
+    desiccant: container.desiccant ?? "",
+    note: container.note ?? "",
+  };
+  return (
+    <div className="sheet stack">
+      <LotPageHead lot={lot} title={`Container ${container.code}`} />
+      <ContainerForm lotId={id} containerId={containerId} start={start} />
+    </div>
+  );
+}

@@ -1,0 +1,22 @@
+import type { Metadata } from "next";
+import { notFound } from "next/navigation";
+import { readHead } from "@/lib/registry/lots/read-head";
+import { current } from "../../../../_session/current";
+import { LotPageHead } from "../../../_parts/lot-page-head";
+import { ContainerForm } from "../container-form";
+
+export const metadata: Metadata = { title: "A container" };
+
+export default async function NewContainer({ params }: { params: Promise<{ id: string }> }) {
+  const { db } = await current();
+  const lot = await readHead(db.read, (await params).id);
+  if (!lot) notFound();
+  return (
+    <div className="sheet stack">
+      <LotPageHead lot={lot} title="A container">
+        In what part of this lot is kept, and where. One lot may stand in several.
+      </LotPageHead>
+      <ContainerForm lotId={lot.id} start={{ unit: "g" }} />
+    </div>
+  );
+}

@@ -1,0 +1,33 @@
+"use server";
+
+import { revalidatePath } from "next/cache";
+import { changeContainer, recordContainer } from "@/lib/registry/containers/record-container";
+import { parseForm } from "@/lib/schemas/lots/form-fields";
+import { containerSchema } from "@/lib/schemas/lots/record-container";
+import { current } from "../../_session/current";
+import { answerOf, type FormAnswer, textsOf } from "../_form/form-answer";
+
+/** Says in which container part of a lot is kept. */
+export async function addContainer(lotId: string, _before: FormAnswer, form: FormData): Promise<FormAnswer> {
+  const { db, actor, settings } = await current();
+  const typed = textsOf(form);
+  const input = parseForm(containerSchema(settings.hemisphere), typed);
+  const outcome = input.ok ? await recordContainer(db, actor, lotId, input.value) : input;
+  if (outcome.ok) revalidatePath("/lots", "layout");
+  return answerOf(typed, outcome, () => `/lots/${lotId}#containers`);
+}
+
+/** Says that a container stands elsewhere, holds another amount, or was opened. */
+export async function moveContainer(
+  lotId: string,
+  containerId: string,
+  _before: FormAnswer,
+  form: FormData,
+): Promise<FormAnswer> {
+  const { db, actor, settings } = await current();
+  const typed = textsOf(form);
+  const input = parseForm(containerSchema(settings.hemisphere), typed);
+  const outcome = input.ok ? await changeContainer(db, actor, containerId, input.value) : input;
+  if (outcome.ok) revalidatePath("/lots", "layout");
+  return answerOf(typed, outcome, () => `/lots/${lotId}#containers`);
+}
