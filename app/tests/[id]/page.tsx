@@ -37,7 +37,12 @@ export default async function GerminationTestPage({ params }: Params) {
           </Notice>
         ) : null}
       </div>
-      {totals.stage === "final" ? null : <CountAgain read={read} today={today} />}
+      {totals.stage === "final" ? null : (
+        <>
+          <CountAgain read={read} today={today} />
+          <MouldCaution />
+        </>
+      )}
       <Section id="replicates" title="What was counted" aside="press a count to put it right">
         <ReplicateTable read={read} />
       </Section>
@@ -45,15 +50,14 @@ export default async function GerminationTestPage({ params }: Params) {
       <ComparedSection read={read} />
       <GerminationOfLot read={read} years={yearsOfLot(read)} renewal={settings.renewalPlan} />
       <HowSetUp read={read} />
-      <MouldCaution />
-      <p className="row not-on-paper">
+      <div className="row not-on-paper">
         <ButtonLink href={`/tests/new?lot=${lot.id}`}>Another test of this lot</ButtonLink>
         {read.recordedIn ? (
           <ButtonLink href={`/history/${read.recordedIn.id}`} kind="quiet">
             Take this test back
           </ButtonLink>
         ) : null}
-      </p>
+      </div>
     </div>
   );
 }

@@ -12,7 +12,7 @@ export const columns: readonly Column[] = [
   { key: "variety", name: "Variety", kind: "words" },
   { key: "crop", name: "Crop", kind: "words", apart: true, phone: "none" },
   { key: "set-up", name: "Set up", kind: "words" },
-  { key: "basis", name: "Counted", kind: "words", sortable: false, phone: "none" },
+  { key: "basis", name: "Counted", kind: "words", sortable: false, apart: true, phone: "none" },
   { key: "sown", name: "Seeds", kind: "count", phone: "none" },
   { key: "germination", name: "Germination", kind: "span", phone: "aside" },
   { key: "stage", name: "Stands", kind: "words", sortable: false, apart: true, phone: "none" },

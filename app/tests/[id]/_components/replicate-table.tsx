@@ -35,7 +35,7 @@ export function ReplicateTable({ read }: { read: ReadTest }) {
         { key: "up", name: normalWord(test.basis), kind: "count" },
         ...told.map((kind) => ({ key: kind, name: otherWords[kind], kind: "count" as const })),
         { key: "left", name: "left over", kind: "count" },
-        { key: "span", name: "in a hundred" },
+        { key: "span", name: <span className={styles.span}>in a hundred</span> },
       ]}
       rows={replicates.map((replicate) => ({ id: replicate.id, cells: cellsOf(replicate, days) }))}
       foot={replicates.length > 1 ? footOf(read, told) : undefined}
@@ -43,12 +43,15 @@ export function ReplicateTable({ read }: { read: ReadTest }) {
   );
 }
 
-function footOf({ totals }: ReadTest, told: readonly CountKind[]) {
+function footOf({ totals, replicates }: ReadTest, told: readonly CountKind[]) {
+  const everywhere = (kind: CountKind) => replicates.every((replicate) => replicate.totals.sums[kind] !== null);
   return {
     name: "together",
     sown: totals.sown,
     up: totals.counted ? totals.sums.normal : "",
-    ...Object.fromEntries(told.map((kind) => [kind, totals.sums[kind]])),
+    ...Object.fromEntries(
+      told.map((kind) => [kind, everywhere(kind) ? totals.sums[kind] : `at least ${totals.sums[kind]}`]),
+    ),
     left: totals.left,
   };
 }
@@ -94,4 +97,11 @@ function dayCell(replicate: ReadReplicate, on: number | null) {
 }
 
 const notCounted = <span className="quiet">not counted</span>;
-const notToldApart = <span className="quiet">not told apart</span>;
+const notToldApart = (
+  <>
+    <span className="quiet" aria-hidden="true">
+      –
+    </span>
+    <span className="heard">not told apart</span>
+  </>
+);
