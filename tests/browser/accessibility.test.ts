@@ -1,0 +1,99 @@
+import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { bringFolderIn } from "./bring-in";
+import { startBrowser } from "./browser";
+import { startSite, type TestSite } from "./server";
+
+const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+
+interface Finding {
+  readonly id: string;
+  readonly impact: string | null;
+  readonly nodes: { readonly target: string[] }[];
+}
+
+let browser: Browser;
+let site: TestSite;
+const pages = new Map<string, string>();
+
+beforeAll(async () => {
+  site = await startSite();
+  browser = await startBrowser();
+  const page = await browser.newPage();
+  pages.set("first page, empty", "/");
+  await bringFolderIn(page, site.base, "tests/reference/notebook");
+  const linkTo = async (from: string, pattern: RegExp) => {
+    await page.goto(site.base + from);
+    const links = await page
+      .locator("main a[href]")
+      .evaluateAll((all) => all.map((each) => each.getAttribute("href") ?? ""));
+    const found = links.find((href) => pattern.test(href));
+    if (!found) throw new Error(`no link like ${pattern} on ${from}`);
+    return found;
+  };
+  const named: [string, string][] = [
+    ["season", "/season"],
+    ["varieties", "/varieties"],
+    ["a variety", await linkTo("/varieties", /^\/varieties\/[0-9a-f-]{36}$/)],
+    ["lots", "/lots"],
+    ["a lot", await linkTo("/lots", /^\/lots\/[0-9a-f-]{36}$/)],
+    ["a new lot", "/lots/new"],
+    ["germination tests", "/tests"],
+    ["a germination test", await linkTo("/tests", /^\/tests\/[0-9a-f-]{36}$/)],
+    ["a new test", "/tests/new"],
+    ["typing a notebook in", "/type-in"],
+    ["bringing files in", "/bring-in"],
+    ["taking files out", "/take-out"],
+    ["search", "/search?q=fold"],
+    ["history", "/history"],
+    ["an entry of the history", await linkTo("/history", /^\/history\/.+/)],
+    ["settings", "/settings"],
+    ["crops", "/crops"],
+    ["stewards", "/stewards"],
+    ["a page that is not there", "/nowhere"],
+  ];
+  for (const [name, place] of named) pages.set(name, place);
+  await page.close();
+});
+
+afterAll(async () => {
+  await browser?.close();
+  await site?.end();
+});
+
+async function seriousFindings(page: Page): Promise<string[]> {
+  await page.evaluate(axe);
+  const findings = await page.evaluate(async () => {
+    const run = (window as unknown as { axe: { run(options: object): Promise<{ violations: Finding[] }> } }).axe.run;
+    return (await run({ resultTypes: ["violations"] })).violations;
+  });
+  return findings
+    .filter(({ impact }) => impact === "serious" || impact === "critical")
+    .map(
+      ({ id, nodes }) =>
+        `${id}: ${nodes
+          .slice(0, 3)
+          .map((node) => node.target.join(" "))
+          .join(", ")}`,
+    );
+}
+
+describe.each(["day", "night", "glare", "print"])("in the %s ground", (ground) => {
+  it("no page has a serious fault, and none is wider than a phone", { timeout: 300_000 }, async () => {
+    const context = await browser.newContext({ viewport: { width: 360, height: 740 } });
+    await context.addCookies([{ name: "kinrow-ground", value: ground === "print" ? "day" : ground, url: site.base }]);
+    const page = await context.newPage();
+    if (ground === "print") await page.emulateMedia({ media: "print" });
+    const faults: string[] = [];
+    for (const [name, place] of pages) {
+      await page.goto(site.base + place);
+      faults.push(...(await seriousFindings(page)).map((fault) => `${name}: ${fault}`));
+      const over = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+      if (ground !== "print" && over > 0) faults.push(`${name}: ${over} px wider than the screen`);
+    }
+    await context.close();
+    expect(faults).toEqual([]);
+  });
+});

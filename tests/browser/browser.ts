@@ -1,0 +1,51 @@
+import { existsSync } from "node:fs";
+import { type Browser, chromium, type Page } from "playwright-core";
+
+const installed = [
+  "/usr/bin/chromium",
+  "/usr/bin/chromium-browser",
+  "/usr/bin/google-chrome",
+  "/Applications/Google Chrome.app/Contents/MacOS/Google Chrome",
+  "C:\\Program Files\\Google\\Chrome\\Application\\chrome.exe",
+];
+
+/** The browser for tests: one named by the environment, an installed one, or on Linux the one that comes as a package. */
+async function browserFile(): Promise<string> {
+  const named = process.env.KINROW_BROWSER;
+  if (named) return named;
+  const found = installed.find((file) => existsSync(file));
+  if (found) return found;
+  if (process.platform === "linux" && process.arch === "x64") {
+    const { default: packaged } = await import("@sparticuz/chromium");
+    return packaged.executablePath();
+  }
+  throw new Error("No browser was found for the tests; install Chromium or Chrome, or name one in KINROW_BROWSER.");
+}
+
+export async function startBrowser(): Promise<Browser> {
+  return chromium.launch({
+    executablePath: await browserFile(),
+    args: [
+      "--no-sandbox",
+      "--disable-gpu",
+      "--disable-quic",
+      "--no-first-run",
+      "--disable-background-networking",
+      "--disable-component-update",
+      "--disable-sync",
+      // the packaged build has no zygote and runs where /dev/shm is small
+      "--no-zygote",
+      "--disable-dev-shm-usage",
+    ],
+  });
+}
+
+/** Errors that a page throws or prints; a test that ends with any of them has failed. */
+export function watchErrors(page: Page): string[] {
+  const errors: string[] = [];
+  page.on("pageerror", (error) => errors.push(error.message));
+  page.on("console", (message) => {
+    if (message.type() === "error") errors.push(message.text());
+  });
+  return errors;
+}

@@ -1,0 +1,77 @@
+import { type ChildProcess, spawn } from "node:child_process";
+import { mkdtempSync, rmSync } from "node:fs";
+import net from "node:net";
+import os from "node:os";
+import path from "node:path";
+
+/** A server of the built app over an empty data folder of its own. */
+export interface TestSite {
+  readonly base: string;
+  readonly folder: string;
+  /** ends the process at once, as a power cut does */
+  kill(): Promise<void>;
+  /** starts it again over the same folder */
+  restart(): Promise<void>;
+  end(): Promise<void>;
+}
+
+export async function startSite(environment: NodeJS.ProcessEnv = {}): Promise<TestSite> {
+  const folder = mkdtempSync(path.join(os.tmpdir(), "kinrow-site-"));
+  const port = await freePort();
+  const base = `http://127.0.0.1:${port}`;
+  let server = await serve(port, folder, environment);
+  const kill = () =>
+    new Promise<void>((resolve) => {
+      if (server.exitCode !== null || server.signalCode !== null) return resolve();
+      server.once("exit", () => resolve());
+      server.kill("SIGKILL");
+    });
+  return {
+    base,
+    folder,
+    kill,
+    restart: async () => {
+      server = await serve(port, folder, environment);
+    },
+    end: async () => {
+      await kill();
+      rmSync(folder, { recursive: true, force: true });
+    },
+  };
+}
+
+async function serve(port: number, folder: string, environment: NodeJS.ProcessEnv): Promise<ChildProcess> {
+  const server = spawn(
+    process.execPath,
+    ["node_modules/next/dist/bin/next", "start", "-H", "127.0.0.1", "-p", String(port)],
+    {
+      stdio: "ignore",
+      env: {
+        ...process.env,
+        NODE_ENV: "production",
+        NEXT_TELEMETRY_DISABLED: "1",
+        KINROW_DATA: folder,
+        ...environment,
+      },
+    },
+  );
+  for (let attempt = 0; attempt < 600; attempt += 1) {
+    const response = await fetch(`http://127.0.0.1:${port}/ready`).catch(() => null);
+    if (response?.ok) return server;
+    if (server.exitCode !== null) break;
+    await new Promise((resolve) => setTimeout(resolve, 50));
+  }
+  server.kill("SIGKILL");
+  throw new Error("the built app did not answer; build it first (npm test does)");
+}
+
+function freePort(): Promise<number> {
+  return new Promise((resolve, reject) => {
+    const probe = net.createServer();
+    probe.once("error", reject);
+    probe.listen(0, "127.0.0.1", () => {
+      const { port } = probe.address() as net.AddressInfo;
+      probe.close(() => resolve(port));
+    });
+  });
+}
