@@ -15,7 +15,7 @@ export interface TestSite {
   end(): Promise<void>;
 }
 
-export async function startSite(environment: NodeJS.ProcessEnv = {}): Promise<TestSite> {
+export async function startSite(environment: Record<string, string> = {}): Promise<TestSite> {
   const folder = mkdtempSync(path.join(os.tmpdir(), "kinrow-site-"));
   const port = await freePort();
   const base = `http://127.0.0.1:${port}`;
@@ -40,7 +40,7 @@ export async function startSite(environment: NodeJS.ProcessEnv = {}): Promise<Te
   };
 }
 
-async function serve(port: number, folder: string, environment: NodeJS.ProcessEnv): Promise<ChildProcess> {
+async function serve(port: number, folder: string, environment: Record<string, string>): Promise<ChildProcess> {
   const server = spawn(
     process.execPath,
     ["node_modules/next/dist/bin/next", "start", "-H", "127.0.0.1", "-p", String(port)],
