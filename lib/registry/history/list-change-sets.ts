@@ -42,7 +42,8 @@ export interface HistoryPage {
   readonly total: number;
 }
 
-const sizeOfPage = 50;
+/** Change sets on one part of the history. */
+export const historyPart = 50;
 
 /** The change sets that fit, newest first, `page` by fifties from 0; all of them where page is null. */
 export async function listChangeSets(
@@ -60,7 +61,7 @@ export async function listChangeSets(
     .filter((row) => !filter.from || row.day >= filter.from)
     .filter((row) => !filter.to || row.day <= filter.to)
     .filter((row) => foldWords(`${row.title} ${row.reason ?? ""} ${row.actor}`).includes(wanted));
-  const shown = page === null ? fitting : fitting.slice(page * sizeOfPage, (page + 1) * sizeOfPage);
+  const shown = page === null ? fitting : fitting.slice(page * historyPart, (page + 1) * historyPart);
   const counts = await countsOf(
     db,
     shown.map((row) => row.id),

@@ -1,0 +1,44 @@
+"use server";
+
+import { revalidatePath } from "next/cache";
+import { redirect } from "next/navigation";
+import { chooseSeedCoat } from "@/lib/registry/varieties/choose-seed-coat";
+import { correctTypeTrait } from "@/lib/registry/varieties/correct-type-trait";
+import { correctVariety } from "@/lib/registry/varieties/correct-variety";
+import { textsOfForm } from "@/lib/schemas/varieties/form-texts";
+import { current } from "../../_session/current";
+import { refusedForm } from "../_forms/answer";
+import type { FormAnswer } from "../_forms/field-spec";
+
+/** Stores what was corrected of a variety. */
+export async function storeCorrection(varietyId: string, _before: FormAnswer, form: FormData): Promise<FormAnswer> {
+  const typed = textsOfForm(form);
+  const { db, actor } = await current();
+  const stored = await correctVariety(db, actor, varietyId, typed);
+  if (!stored.ok) return refusedForm(stored.refusals, typed);
+  revalidatePath("/", "layout");
+  redirect(`/varieties/${varietyId}`);
+}
+
+/** Stores a corrected line of the type description. */
+export async function storeTraitCorrection(
+  typeTraitId: string,
+  _before: FormAnswer,
+  form: FormData,
+): Promise<FormAnswer> {
+  const typed = textsOfForm(form);
+  const { db, actor } = await current();
+  const stored = await correctTypeTrait(db, actor, typeTraitId, typed);
+  if (!stored.ok) return refusedForm(stored.refusals, typed);
+  revalidatePath("/", "layout");
+  redirect(`/varieties/${stored.value.value.varietyId}#type`);
+}
+
+/** Stores the seed-coat mark that was chosen, or none: then it is drawn from the name. */
+export async function storeSeedCoat(varietyId: string, form: FormData): Promise<void> {
+  const { drawn, ...choice } = textsOfForm(form);
+  const { db, actor } = await current();
+  await chooseSeedCoat(db, actor, varietyId, drawn === "yes" ? null : choice);
+  revalidatePath("/", "layout");
+  redirect(`/varieties/${varietyId}`);
+}
