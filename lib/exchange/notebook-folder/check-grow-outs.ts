@@ -1,4 +1,3 @@
-import type { CropProfile } from "@/lib/science/crops/crop-profile";
 import { separateSexes } from "@/lib/science/crops/mating";
 import { type Refusal, refusal } from "@/lib/science/outcome";
 import { type Check, profileOf } from "./check";
@@ -12,7 +11,7 @@ export function checkGrowOuts(check: Check): void {
     const draft = growOut.draft;
     if (!draft || tainted(growOut, "plants_standing", "rogued_before_pollen", "rogued_after_pollen")) continue;
     const profile = tainted(growOut, "variety") ? null : profileOf(check, growOut.cells.variety);
-    const fault = rogueFault(growOut) ?? (profile && parentsFault(growOut, profile));
+    const fault = rogueFault(growOut) ?? parentsFault(growOut, profile !== null && separateSexes(profile));
     if (!fault) continue;
     draft.faulty.add(fault.column);
     check.findings.fault({ ...draft.origin, column: fault.column }, fault.refusal);
@@ -35,11 +34,12 @@ function rogueFault({ cells }: GrowOut): ColumnFault | null {
   return { column, refusal: refusal("more-rogued-than-standing", [], before + after, wrong, needed) };
 }
 
-function parentsFault(growOut: GrowOut, profile: CropProfile): ColumnFault | null {
+/** `separate`: the crop is known to have separate sexes; where it is not known, what holds for any crop is asked. */
+function parentsFault(growOut: GrowOut, separate: boolean): ColumnFault | null {
   const { cells } = growOut;
   if (cells.plants_standing === null) return null;
   const left = cells.plants_standing - (cells.rogued_before_pollen ?? 0);
-  const males = separateSexes(profile) ? (cells.males_standing ?? 0) : 0;
+  const males = separate ? (cells.males_standing ?? 0) : 0;
   const seedParents = cells.seed_parents ?? 0;
   if (tainted(growOut, "males_standing")) return null;
   if (males > left) {
@@ -48,7 +48,7 @@ function parentsFault(growOut: GrowOut, profile: CropProfile): ColumnFault | nul
     return { column: "males_standing", refusal: refusal("more-males-than-plants", [], males, wrong, needed) };
   }
   if (tainted(growOut, "seed_parents") || seedParents <= left - males) return null;
-  const whose = separateSexes(profile) ? "females" : "plants that shed pollen";
+  const whose = separate ? "females" : "plants left to flower";
   const wrong = `seed parents are more than the ${left - males} ${whose}`;
   const needed = `write at most ${left - males}, or correct plants_standing and rogued_before_pollen`;
   return { column: "seed_parents", refusal: refusal("more-seed-parents-than-plants", [], seedParents, wrong, needed) };

@@ -41,13 +41,19 @@ export function faultAt(
 /** Groups by a name for matching; what has none is left out. */
 export function grouped<Item>(items: readonly Item[], nameOf: (item: Item) => string | null): Map<string, Item[]> {
   const groups = new Map<string, Item[]>();
+  // The same spelling comes again and again; it is folded once.
+  const bySpelling = new Map<string, Item[]>();
   for (const item of items) {
     const name = nameOf(item);
     if (name === null) continue;
-    const key = sameName(name);
-    const group = groups.get(key);
-    if (group) group.push(item);
-    else groups.set(key, [item]);
+    let group = bySpelling.get(name);
+    if (group === undefined) {
+      const key = sameName(name);
+      group = groups.get(key) ?? [];
+      groups.set(key, group);
+      bySpelling.set(name, group);
+    }
+    group.push(item);
   }
   return groups;
 }

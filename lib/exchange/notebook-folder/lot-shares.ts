@@ -7,6 +7,9 @@ import { type Refusal, refusal } from "@/lib/science/outcome";
 /** How far the shares of one list may sum from 1. */
 const SLACK = 1e-6 + 1e-12;
 
+/** A lot number is looked for across at most this many semicolons. */
+const MOST_PARTS = 5;
+
 export interface ReadLotShares {
   /** empty where there are faults */
   readonly lots: readonly LotShare[];
@@ -67,7 +70,7 @@ function inPieces(text: string, isLot: (name: string) => boolean): Piece[] {
   for (let start = 0; start < parts.length; ) {
     let end = start + 1;
     let piece = asPiece(parts.slice(start, end).join(";"), isLot);
-    while (!isLot(piece.name) && end < parts.length) {
+    while (!isLot(piece.name) && end < Math.min(parts.length, start + MOST_PARTS)) {
       end += 1;
       piece = asPiece(parts.slice(start, end).join(";"), isLot);
     }

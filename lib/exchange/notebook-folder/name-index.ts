@@ -1,8 +1,8 @@
 import { sameName } from "@/lib/registry/names/fold-name";
 import { NearNames } from "./near-miss";
 
-/** Looked up for a suggestion at most this often, so that a folder without its lots is answered at once. */
-const MOST_SUGGESTIONS = 100;
+/** At most this many names are compared for suggestions, so that a folder without half its lots is answered at once. */
+const MOST_COMPARED = 400_000;
 
 /** The names of one kind of record, each with what bears it. */
 export class NameIndex<Bearer> {
@@ -19,16 +19,21 @@ export class NameIndex<Bearer> {
   }
 
   get(name: string | null): Bearer | undefined {
-    return name === null ? undefined : this.#bearers.get(sameName(name))?.bearer;
+    return name === null ? undefined : this.#find(name)?.bearer;
   }
 
   has(name: string): boolean {
-    return this.#bearers.has(sameName(name));
+    return this.#find(name) !== undefined;
   }
 
   /** The name as its bearer writes it. */
   spelled(name: string): string | undefined {
-    return this.#bearers.get(sameName(name))?.name;
+    return this.#find(name)?.name;
+  }
+
+  /** Most names are written as they are matched. */
+  #find(name: string): { name: string; bearer: Bearer } | undefined {
+    return this.#bearers.get(name) ?? this.#bearers.get(sameName(name));
   }
 
   bearers(): Bearer[] {
@@ -40,7 +45,7 @@ export class NameIndex<Bearer> {
     const key = sameName(name);
     const before = this.#suggested.get(key);
     if (before !== undefined) return before;
-    if (this.#suggested.size >= MOST_SUGGESTIONS) return null;
+    if (this.#suggested.size * this.#bearers.size > MOST_COMPARED) return null;
     this.#near ??= new NearNames([...this.#bearers.values()].map(({ name: candidate }) => candidate));
     const found = this.#near.nearest(key);
     this.#suggested.set(key, found);

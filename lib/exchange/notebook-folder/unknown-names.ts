@@ -36,7 +36,7 @@ export function reportUnknownNames(
   for (const table of namedTables) {
     if (!drafts[table].complete) continue;
     const ofTable = unknown.filter((one) => one.table === table);
-    const lost = probablyLost(ofTable, nameless[table]);
+    const lost = probablyLost(ofTable, nameless[table], (name) => entries[table].suggestion(name) !== null);
     for (const { name, spot } of ofTable) {
       if (lost.has(sameName(name))) continue;
       const meant = entries[table].suggestion(name);
@@ -47,10 +47,14 @@ export function reportUnknownNames(
   }
 }
 
-/** One name for each row without a name: the ones most lines refer to, first those of the row's own variety. */
+/**
+ * One name for each row without a name: the ones most lines refer to, first those of the row's own variety, then those that
+ * look like the names of the others.
+ */
 function probablyLost(
   unknown: readonly UnknownName[],
   nameless: readonly { readonly cells: object }[],
+  looksAlike: (name: string) => boolean,
 ): ReadonlySet<string> {
   const lost = new Set<string>();
   for (const row of nameless) {
@@ -60,7 +64,8 @@ function probablyLost(
       const key = sameName(one.name);
       if (lost.has(key)) continue;
       const alike = variety !== null && one.variety !== null && sameName(variety) === sameName(one.variety);
-      weights.set(key, (weights.get(key) ?? 0) + (alike ? 1000 : 1));
+      const first = weights.get(key) ?? (looksAlike(one.name) ? 5 : 0);
+      weights.set(key, first + (alike ? 1000 : 1));
     }
     const [best] = [...weights].sort(([, one], [, other]) => other - one);
     // Where several names are looked for, a single mention is more likely a slip of its own.
