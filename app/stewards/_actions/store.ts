@@ -1,0 +1,34 @@
+"use server";
+
+import { revalidatePath } from "next/cache";
+import { redirect } from "next/navigation";
+import { correctSteward } from "@/lib/registry/stewards/correct-steward";
+import { recordSteward } from "@/lib/registry/stewards/record-steward";
+import { textsOfForm } from "@/lib/schemas/varieties/form-texts";
+import { current } from "../../_session/current";
+import { refusedForm } from "../../varieties/_forms/answer";
+import type { FormAnswer } from "../../varieties/_forms/field-spec";
+
+/** Records a steward. */
+export async function storeSteward(_before: FormAnswer, form: FormData): Promise<FormAnswer> {
+  const typed = textsOfForm(form);
+  const { db, actor } = await current();
+  const stored = await recordSteward(db, actor, typed);
+  if (!stored.ok) return refusedForm(stored.refusals, typed);
+  revalidatePath("/", "layout");
+  redirect("/stewards");
+}
+
+/** Stores what was corrected of a steward. */
+export async function storeStewardCorrection(
+  stewardId: string,
+  _before: FormAnswer,
+  form: FormData,
+): Promise<FormAnswer> {
+  const typed = textsOfForm(form);
+  const { db, actor } = await current();
+  const stored = await correctSteward(db, actor, stewardId, typed);
+  if (!stored.ok) return refusedForm(stored.refusals, typed);
+  revalidatePath("/", "layout");
+  redirect("/stewards");
+}

@@ -1,0 +1,45 @@
+import type { Column, Row } from "@/components/tables";
+import { dateInWords } from "@/lib/display/dates";
+import type { StewardInList } from "@/lib/registry/stewards/list-stewards";
+
+export const columns: readonly Column[] = [
+  { key: "name", name: "Steward", kind: "words", phone: "lead" },
+  { key: "kind", name: "Kind", kind: "words" },
+  { key: "place", name: "Place", kind: "words" },
+  { key: "lots", name: "Lots", kind: "count", phone: "aside" },
+  { key: "growOuts", name: "Grow-outs", kind: "count", phone: "none" },
+  { key: "strains", name: "Strains", kind: "count", apart: true, phone: "none" },
+  { key: "word", name: "Last word", kind: "words" },
+  { key: "note", name: "Note", kind: "words", apart: true, phone: "none" },
+];
+
+const answers: Readonly<Record<string, string>> = {
+  yes: "still has",
+  no: "no longer has",
+  unknown: "does not know of",
+};
+
+/** A steward as a row of the list. */
+export function stewardRow(steward: StewardInList): Row {
+  const word = steward.lastWord;
+  return {
+    id: steward.id,
+    cells: {
+      name: { kind: "link", words: steward.name ?? "a steward (name erased)", href: `/stewards/${steward.id}/correct` },
+      kind: steward.kind,
+      place: steward.place,
+      lots: { kind: "link", words: String(steward.lots), href: `/lots?holder=${steward.id}`, sort: steward.lots },
+      growOuts: steward.growOuts,
+      strains: steward.strains,
+      word: word
+        ? {
+            kind: "link",
+            words: `${dateInWords(word.on)}: ${answers[word.still] ?? word.still} ${word.variety}`,
+            href: `/varieties/${word.varietyId}#holders`,
+            sort: word.on,
+          }
+        : "nothing heard",
+      note: steward.note ?? "",
+    },
+  };
+}
