@@ -1,0 +1,91 @@
+import { tellYears } from "../telling/ordinary-years";
+import type { Keeper, VarietyHistory } from "../telling/variety-history";
+
+const keepers: readonly Keeper[] = [
+  {
+    who: "Corvane Ashlock",
+    from: 1996,
+    every: 4,
+    gives: ["Ambrey Stallwood", "Gannerby Reading Room", "Cauldrith Hill Store"],
+    plots: ["brick yard"],
+  },
+  {
+    who: "Ambrey Stallwood",
+    from: 2004,
+    to: 2019,
+    every: 5,
+    gives: ["Gannerby Reading Room", "Corvane Ashlock"],
+    plots: ["quarry floor"],
+  },
+  { who: "Hesk Dunnaby", from: 2014, every: 4, first: 2014, gives: ["Tamsel Vike"], plots: ["stone croft"] },
+];
+
+/** A broad bean that selfs and crosses by halves. One of its keepers has not answered since 2021. */
+export const beanSaltgate: VarietyHistory = {
+  variety: {
+    name: "Saltgate Pocket",
+    word: "Pocket",
+    crop: "bean-broad",
+    story:
+      "Carried in the coat pocket against cramp by the carters of the salt road, and planted when the pocket wore through.",
+    type: "Small brown-violet bean, two or three to the pod, white flower with a full black blotch.",
+    seedCoat: ["plain", "violet", "brown"],
+    cautions: "Some people must not eat broad beans at all; say so with every packet.",
+    plantsWanted: 50,
+    seedParentsWanted: 40,
+    isolationWanted: 200,
+    traits: [
+      ["seed colour", "violet-brown, darkening", "green or buff", "seed"],
+      ["flower", "white with a full black blotch", "blotch missing or brown", "flower"],
+    ],
+  },
+  tell(tell) {
+    const carters = tell.founder({
+      holder: "Corvane Ashlock",
+      year: "1994",
+      on: "1996-02-18",
+      grams: 1350,
+      other: "his uncle, last of the carters",
+      notes: "never bought in; the uncle's own row for forty years",
+    });
+    tell.detail(carters, { origin: "received", founder_lines: "many" });
+    tellYears(tell, [1996, 2026], keepers, {
+      2008: {
+        spring: () =>
+          tell.sow({
+            by: "Corvane Ashlock",
+            from: [tell.newest("Corvane Ashlock")],
+            plot: "glasshouse",
+            plants: 24,
+            selfing: 0.9,
+            foreign: 0,
+            shares: "equal",
+            note: "Under glass with the doors netted: no bees, so nearly all of it selfed.",
+          }),
+        alone: true,
+      },
+      2012: {
+        spring: () =>
+          tell.sow({
+            by: "Corvane Ashlock",
+            from: [tell.newest("Corvane Ashlock")],
+            selfing: 0.45,
+            foreign: 0.02,
+            plot: "brick yard",
+            note: "Hives next door that year; taken as half crossed.",
+          }),
+        alone: true,
+      },
+      2021: {
+        november: () => {
+          tell.book.write("promises.csv", {
+            variety: "Saltgate Pocket",
+            steward: "Ambrey Stallwood",
+            words: "will sow what is left and send some back",
+            due: "2023-11-30",
+          });
+        },
+      },
+    });
+  },
+};
