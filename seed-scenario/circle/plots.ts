@@ -51,7 +51,12 @@ const plots: Readonly<Record<string, readonly [village: string, Readonly<Record<
     "Pothering",
     {
       "ledge garden": { area_m2: 90, altitude_m: 205, soil: "shallow, limed", wind_exposure: "gales from the sea" },
-      "quarry floor": { area_m2: 200, altitude_m: 190, soil: "made soil on rock", wind_exposure: "walled by the quarry" },
+      "quarry floor": {
+        area_m2: 200,
+        altitude_m: 190,
+        soil: "made soil on rock",
+        wind_exposure: "walled by the quarry",
+      },
     },
   ],
   "Edda Sallowby": [

@@ -107,7 +107,10 @@ export class Telling extends Words {
     this.#write(jar, "harvest", growOut.name, told.notes);
     const each = told.seedsOfEach ?? growOut.sowing.seedsOfEach ?? this.habit.seedsOfEach * weather.harvest;
     const seeds = growOut.counts.seedParents * each * draws.near(1, 0.2);
-    const grams = jar.bring(this.written(growOut.by, day), told.grams ?? growOut.sowing.grams ?? weighed((seeds * seedWeight) / 1000));
+    const grams = jar.bring(
+      this.written(growOut.by, day),
+      told.grams ?? growOut.sowing.grams ?? weighed((seeds * seedWeight) / 1000),
+    );
     this.book.write("ledger.csv", {
       lot,
       date: this.written(growOut.by, day),
