@@ -7,16 +7,20 @@ import { CellContent } from "./cell-content";
 import { type Column, phonePlace, type Row, widestCells } from "./cells";
 import { cellRole, groupRole, noRole, rowRole } from "./roles";
 
+const drawnWhole = 300;
 const drawnAtFirst = 60;
 const rowHeight = 43;
 const mostOnPaper = 3000;
 
-/** The rows. More than `drawnAtFirst` are drawn as they come into sight, and all of them before printing. */
+/**
+ * The rows. Up to `drawnWhole` all stand in the page, so that the browser's own search finds them; of more, those in sight are
+ * drawn, and all of them before printing.
+ */
 export function TableBody({ columns, rows }: { columns: readonly Column[]; rows: readonly Row[] }) {
   const body = useRef<HTMLTableSectionElement>(null);
   const [top, setTop] = useState<number | null>(null);
   const [printing, setPrinting] = useState(false);
-  const long = rows.length > drawnAtFirst;
+  const long = rows.length > drawnWhole;
   useLayoutEffect(() => {
     if (long && body.current) setTop(body.current.getBoundingClientRect().top + window.scrollY);
   }, [long]);
