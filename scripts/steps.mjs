@@ -12,13 +12,13 @@ export function stop(sentence) {
   process.exit(1);
 }
 
-/** Runs a command. Its output is kept and shown only when it fails; a line of progress comes every ten seconds. */
+/** Runs a command. Progress goes to standard error, so that a command line's own output stays clean. Its output is kept and shown only when it fails; a line of progress comes every ten seconds. */
 export function quietly(title, command, args, options = {}) {
   return new Promise((resolve) => {
     const from = Date.now();
     const seconds = () => Math.round((Date.now() - from) / 1000);
-    process.stdout.write(`${title} ...\n`);
-    const beat = setInterval(() => process.stdout.write(`  ${title}: ${seconds()} s so far\n`), 10_000);
+    process.stderr.write(`${title} ...\n`);
+    const beat = setInterval(() => process.stderr.write(`  ${title}: ${seconds()} s so far\n`), 10_000);
     const child = spawn(command, args, { cwd: root, stdio: ["ignore", "pipe", "pipe"], ...options });
     let output = "";
     for (const stream of [child.stdout, child.stderr]) {
@@ -32,7 +32,7 @@ export function quietly(title, command, args, options = {}) {
     });
     child.on("close", (code) => {
       clearInterval(beat);
-      process.stdout.write(`  ${code === 0 ? "done" : "failed"} after ${seconds()} s\n`);
+      process.stderr.write(`  ${code === 0 ? "done" : "failed"} after ${seconds()} s\n`);
       resolve({ ok: code === 0, output });
     });
   });
@@ -71,10 +71,7 @@ export async function prepare() {
   if (major < 20 || (major === 20 && minor < 19)) {
     stop(`Kinrow needs Node 20.19 or newer and this is ${process.versions.node}; install a newer Node and try again.`);
   }
-  const installed = hashOf(
-    ["package-lock.json", "package.json"],
-    `${process.versions.modules} ${process.platform} ${process.arch}`,
-  );
+  const installed = hashOf(["package-lock.json"], `${process.versions.modules} ${process.platform} ${process.arch}`);
   if (!isMarked("node_modules/.installed", installed)) {
     const npm = process.env.npm_execpath;
     const [command, args] = npm?.endsWith(".js") ? [process.execPath, [npm]] : ["npm", []];
@@ -93,7 +90,7 @@ export async function prepare() {
     mark("node_modules/.installed", installed);
   }
   const { generateClients } = await import("./clients.mjs");
-  const failure = generateClients((line) => console.log(`${line} ...`));
+  const failure = generateClients((line) => console.error(`${line} ...`));
   if (failure) stop(failure);
 }
 
