@@ -49,7 +49,7 @@ export const amaranthVesper: VarietyHistory = {
             by: "Hesk Dunnaby",
             from: [tin],
             plot: "stone croft",
-            seeds: 900,
+            seeds: 220,
             standing: 31,
             before: 0,
             after: 2,

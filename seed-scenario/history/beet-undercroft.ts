@@ -62,6 +62,7 @@ export const beetUndercroft: VarietyHistory = {
             plants: 80,
             standing: 66,
             before: 45,
+            pulledFor: "frozen in the cellar",
             after: 0,
             seedParents: 18,
             shares: "cv 0.5",

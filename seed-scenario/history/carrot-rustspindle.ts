@@ -1,5 +1,6 @@
 import type { GrowOut } from "../telling/grow-out";
 import { tellYears } from "../telling/ordinary-years";
+import { scorePlants } from "../telling/plants-scored";
 import type { Keeper, VarietyHistory } from "../telling/variety-history";
 
 const keepers: readonly Keeper[] = [
@@ -85,6 +86,7 @@ export const carrotRustspindle: VarietyHistory = {
             plot: "orchard beds",
             plants: 160,
             before: 88,
+            pulledFor: "white, pale or early",
             foreign: 0,
             note: "Every root looked at when it was lifted; all white, pale and early ones thrown out before they could flower.",
           });
@@ -126,15 +128,22 @@ export const carrotRustspindle: VarietyHistory = {
         },
       },
       2026: {
-        spring: () =>
-          tell.sow({
+        spring: () => {
+          const roots = tell.sow({
             by: "Mirabeth Undercroft",
             from: [tell.newest("Mirabeth Undercroft")],
             plot: "lower quillet",
             plants: 170,
             purpose: "increase",
             note: "Roots lifted in October and laid in sand; to be replanted in March.",
-          }),
+          });
+          scorePlants(tell, roots, {
+            plants: 60,
+            kept: 42,
+            colours: ["rust-red", "rust-red", "rust-red", "orange", "pale core"],
+            forms: ["spindle", "spindle", "short", "forked"],
+          });
+        },
       },
     });
   },

@@ -66,6 +66,7 @@ export const kalePotheringLedge: VarietyHistory = {
             seeds: 110,
             standing: 63,
             before: 56,
+            pulledFor: "dead after the frost",
             after: 0,
             seedParents: 7,
             shares: "cv 0.5",

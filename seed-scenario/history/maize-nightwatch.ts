@@ -1,6 +1,7 @@
 import type { GrowOut } from "../telling/grow-out";
 import type { Jar } from "../telling/jar";
 import { tellYears } from "../telling/ordinary-years";
+import { scorePlants } from "../telling/plants-scored";
 import type { Keeper, VarietyHistory } from "../telling/variety-history";
 import { thirzaHandsOver } from "./hand-over";
 
@@ -93,6 +94,7 @@ export const maizeNightwatch: VarietyHistory = {
             seeds: 330,
             standing: 41,
             before: 6,
+            pulledFor: "dried up",
             after: 0,
             seedParents: 9,
             shares: "cv 0.7",
@@ -243,6 +245,24 @@ export const maizeNightwatch: VarietyHistory = {
         },
       },
       2026: {
+        spring: () => {
+          const white = tell.sow({
+            by: "Jossa Pellinder",
+            from: [tell.newest("Jossa Pellinder")],
+            plot: "mill field",
+            plants: 190,
+            shares: "equal",
+            foreign: 0.005,
+            note: "Forty plants flagged by the time they tasselled, from all four blocks.",
+          });
+          scorePlants(tell, white, {
+            plants: 40,
+            kept: 34,
+            flowers: 68,
+            forms: ["8 rows", "8 rows", "10 rows", "12 rows"],
+          });
+        },
+        alone: true,
         november: () => tell.test(tell.newest("Jossa Pellinder"), "2026-11-15", { running: true }),
       },
     });

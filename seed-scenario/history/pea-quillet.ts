@@ -90,6 +90,7 @@ export const peaQuillet: VarietyHistory = {
               seeds: place === 0 ? 120 : 90,
               purpose: "compare",
               before: place === 0 ? 0 : 4,
+              pulledFor: "white flower",
               shares: "equal",
               note: "Beside the home strain, to see whether it is the same.",
             }),

@@ -69,6 +69,7 @@ export const runnerBellrope: VarietyHistory = {
             seeds: 34,
             standing: 21,
             before: 5,
+            pulledFor: "white flower",
             after: 1,
             seedParents: 11,
             shares: "cv 0.6",

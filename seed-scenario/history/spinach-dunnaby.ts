@@ -57,6 +57,7 @@ export const spinachDunnaby: VarietyHistory = {
             seeds: 220,
             standing: 74,
             before: 22,
+            pulledFor: "bolted first",
             males: 4,
             after: 0,
             seedParents: 38,

@@ -1,7 +1,6 @@
-import { Draws } from "../telling/draws";
 import type { GrowOut } from "../telling/grow-out";
 import { tellYears } from "../telling/ordinary-years";
-import type { Telling } from "../telling/telling";
+import { scorePlants } from "../telling/plants-scored";
 import type { Keeper, VarietyHistory } from "../telling/variety-history";
 
 const keepers: readonly Keeper[] = [
@@ -34,24 +33,8 @@ function sumOf(grams: readonly number[]): number {
   return Math.round(grams.reduce((sum, each) => sum + each, 0) * 10) / 10;
 }
 
-function plants(tell: Telling, growOut: GrowOut, grams: readonly number[]): void {
-  const draws = new Draws(`plants ${growOut.name}`);
-  const notKept = growOut.counts.standing - growOut.counts.before - growOut.counts.after - grams.length;
-  for (let place = 0; place < grams.length + Math.max(0, notKept); place++) {
-    const seed = grams[place];
-    tell.book.write("plants.csv", {
-      grow_out: growOut.name,
-      plant: String(place + 1),
-      cell: `${"ABCD"[Math.floor(place / 5)]}${(place % 5) + 1}`,
-      kept: seed === undefined ? "no" : "yes",
-      seed_grams: seed,
-      "score:vigour":
-        seed === undefined ? draws.whole(2, 5) : Math.min(9, 5 + Math.floor(seed / 30) + draws.whole(0, 1)),
-      "score:colour": draws.pick(["slate", "slate", "slate", "ash", "green-grey"]),
-      "score:form": draws.pick(["flat", "flat", "flat", "drum"]),
-    });
-  }
-}
+const rinds = ["slate", "slate", "slate", "ash", "green-grey"];
+const forms = ["flat", "flat", "flat", "drum"];
 
 /** A squash with a greedy mother in 2014 and a cross that was noticed two years too late. */
 export const squashGreyAnvil: VarietyHistory = {
@@ -109,7 +92,7 @@ export const squashGreyAnvil: VarietyHistory = {
         },
         autumn: () => {
           if (!greedy) return;
-          plants(tell, greedy, seedOf2014);
+          scorePlants(tell, greedy, { plants: 18, kept: 14, grams: seedOf2014, colours: rinds, forms });
           tell.saw(
             "2014-10-19",
             "Three plants on the muck gave 309 of 473 g. With equal shares fourteen mothers would have counted as fourteen.",
@@ -141,7 +124,8 @@ export const squashGreyAnvil: VarietyHistory = {
             note: "Fifty seeds from each fruit and no more.",
           });
         },
-        autumn: () => even && plants(tell, even, seedOf2017),
+        autumn: () =>
+          even && scorePlants(tell, even, { plants: 15, kept: 11, grams: seedOf2017, colours: rinds, forms }),
       },
       2018: {
         alone: true,
@@ -190,6 +174,7 @@ export const squashGreyAnvil: VarietyHistory = {
             standing: 17,
             before: 0,
             after: 2,
+            pulledFor: "orange, warted fruit",
             seedParents: 12,
             foreign: 0,
           });
@@ -232,6 +217,7 @@ export const squashGreyAnvil: VarietyHistory = {
             standing: 20,
             before: 4,
             after: 1,
+            pulledFor: "orange in the rind",
             seedParents: 9,
             foreign: 0,
             purpose: "compare",

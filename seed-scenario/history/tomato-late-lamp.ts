@@ -1,5 +1,6 @@
 import type { Jar } from "../telling/jar";
 import { tellYears } from "../telling/ordinary-years";
+import { scorePlants } from "../telling/plants-scored";
 import type { Keeper, VarietyHistory } from "../telling/variety-history";
 
 const keepers: readonly Keeper[] = [
@@ -112,24 +113,27 @@ export const tomatoLateLamp: VarietyHistory = {
             standing: 15,
             before: 0,
             after: 11,
+            pulledFor: "blight",
             seedParents: 3,
             shares: "equal",
             seedsOfEach: 160,
-            note: "Blight took twelve of fifteen before a fruit was ripe. Half of the floor for a tomato; grow it again soon from the older jar.",
+            note: "Blight took eleven of fifteen before a fruit was ripe, and the slugs one. Three is half of the floor for a tomato; grow it again soon from the older jar.",
           });
         },
       },
       2026: {
-        spring: () =>
-          beforeBlight &&
-          tell.sow({
+        spring: () => {
+          if (!beforeBlight) return;
+          const again = tell.sow({
             by: "Tamsel Vike",
             from: [beforeBlight],
             plot: "allotment 9",
             plants: 16,
             shares: "equal",
             note: "From the jar before the blight.",
-          }),
+          });
+          scorePlants(tell, again, { plants: again.counts.standing, kept: again.counts.seedParents, flowers: 66 });
+        },
       },
     });
   },

@@ -45,7 +45,7 @@ export function roguePasses(
     const looked = left;
     left -= pulled;
     pulledSoFar[timing] += pulled;
-    const reason = pulled === 0 ? null : draws.pick(habit.pulledFor);
+    const reason = pulled === 0 ? null : (growOut.sowing.pulledFor ?? draws.pick(habit.pulledFor));
     const note = pulled === 0 ? "walked, none found" : null;
     book.write("rogue_passes.csv", {
       grow_out: name,
@@ -60,9 +60,10 @@ export function roguePasses(
       note,
     });
   };
+  const inAutumn = habit.yearsToSeed === 1 && !habit.autumnSown;
   const early = Math.floor(counts.before * draws.near(0.5, 0.5));
   if (counts.before > 0 || draws.chance(0.5)) {
-    pass(addDays(growOut.sown, Math.round(grown * 0.45)), "leaf", "before", early);
+    pass(addDays(growOut.sown, Math.round(grown * 0.36)), inAutumn ? "first autumn" : "leaf", "before", early);
     pass(addDays(flower, -draws.whole(3, 9)), "before flower", "before", counts.before - early);
   }
   if (counts.after > 0) pass(addDays(flower, draws.whole(14, 30)), "after", "after", counts.after);

@@ -22,6 +22,7 @@ export interface Sowing {
   readonly males?: number;
   readonly before?: number;
   readonly after?: number;
+  readonly pulledFor?: string;
   readonly seedParents?: number;
   readonly shares?: string;
   readonly selfing?: number;
