@@ -9,6 +9,7 @@ import { ComparedSection } from "./_components/compared-section";
 import { CountAgain } from "./_components/count-again";
 import { GerminationOfLot } from "./_components/germination-of-lot";
 import { HowSetUp } from "./_components/how-set-up";
+import { OfficialLines } from "./_components/official-lines";
 import { ReplicateTable } from "./_components/replicate-table";
 import { SpreadSection } from "./_components/spread-section";
 import { TestHead } from "./_components/test-head";
@@ -50,6 +51,7 @@ export default async function GerminationTestPage({ params }: Params) {
       <ComparedSection read={read} />
       <GerminationOfLot read={read} years={yearsOfLot(read)} renewal={settings.renewalPlan} />
       <HowSetUp read={read} />
+      <OfficialLines read={read} />
       <div className="row not-on-paper">
         <ButtonLink href={`/tests/new?lot=${lot.id}`}>Another test of this lot</ButtonLink>
         {read.recordedIn ? (

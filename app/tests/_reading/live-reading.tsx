@@ -3,6 +3,7 @@
 import { SpanBar } from "@/components/doubt";
 import { percent, percentSpan, plainNumber } from "@/lib/display/numbers";
 import { type GerminationTest, germinationTest } from "@/lib/science/germination/germination-test";
+import { publishedTolerance } from "@/lib/science/germination/published-tolerance";
 import type { ReplicateCounts } from "@/lib/science/germination/test-counts";
 import { spreadInWords, testInWords } from "../_words/reading-in-words";
 import styles from "./live-reading.module.css";
@@ -30,6 +31,7 @@ export function LiveReading({
   soFar: boolean;
 }) {
   const reading = readingOf(replicates);
+  const published = publishedTolerance(replicates);
   return (
     <div className={styles.reading} role="status" aria-live="polite">
       {reading === null ? (
@@ -54,6 +56,12 @@ export function LiveReading({
             {soFar ? ", so far" : ""}.
           </p>
           {reading.spread ? <p className="quiet">{spreadInWords(reading.spread, replicates.length)}</p> : null}
+          {published?.toleratedPercent != null ? (
+            <p className="quiet">
+              Published range: {published.rangePercent} points, {published.toleratedPercent} tolerated
+              {published.exceeded ? "; a laboratory bound by it tests again." : "."}
+            </p>
+          ) : null}
         </>
       )}
     </div>

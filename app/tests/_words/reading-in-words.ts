@@ -65,9 +65,7 @@ export function spreadInWords({ consistent }: Pick<ReplicateSpread, "consistent"
     : `The ${all} differ by more than chance explains: a wet corner, a miscount or mixed seed. Test again if you can spare it.`;
 }
 
-/** Who is bound by which rule on the spread of replicates. */
-export function bindingRuleInWords(hasPublished: boolean): string {
-  return hasPublished
-    ? "The published table binds a laboratory that tests seed for sale in the United States. Nobody is bound by it at home: this page goes by the exact test."
-    : "The published table is for replicates of 100 seeds, so it says nothing here: this page goes by the exact test.";
+/** Who is bound by the published table of tolerated ranges. */
+export function bindingRuleInWords(): string {
+  return "That table binds a laboratory that tests seed for sale in the United States. At home it binds nobody: this page goes by the exact test.";
 }

@@ -2,8 +2,11 @@ import type { Database } from "@/lib/db";
 import { exactInterval } from "@/lib/science/binomial/exact-interval";
 import type { Interval } from "@/lib/science/binomial/interval";
 import type { CivilDay } from "@/lib/science/dates/civil-day";
+import { type GerminationConditions, germinationConditions } from "@/lib/science/germination/germination-conditions";
 import { type GerminationTest, germinationTest, USUAL_CONFIDENCE } from "@/lib/science/germination/germination-test";
+import { type PublishedTolerance, publishedTolerance } from "@/lib/science/germination/published-tolerance";
 import type { ReplicateCounts } from "@/lib/science/germination/test-counts";
+import { type VegetableMinimum, vegetableMinimum } from "@/lib/science/germination/vegetable-minimum";
 import { type Compared, comparedWithEarlier } from "./compare-with-earlier";
 import { countsTakenBack, type StandingCount, type StoredCount, standingCounts } from "./standing-counts";
 import { type TestTotals, testTotals } from "./test-totals";
@@ -29,6 +32,12 @@ export interface ReadTest {
   /** null where nothing was counted yet */
   readonly result: GerminationTest | null;
   readonly compared: Compared;
+  /** the published table's word on replicates of 100; null for any other plan */
+  readonly published: PublishedTolerance | null;
+  /** how an official test of the crop is set up, for orientation; null where the list has none */
+  readonly conditions: GerminationConditions | null;
+  /** the line for seed in trade, to be held against normal seedlings and hard seed together */
+  readonly minimum: VegetableMinimum | null;
   /** all tests of the lot, this one among them, in the order of their dates */
   readonly testsOfLot: readonly TestOfLot[];
   /** what a person should look at again */
@@ -56,7 +65,9 @@ export async function readGerminationTest(
   const { replicates, ...test } = own;
   const totals = testTotals(own);
   const testsOfLot = stored.map(summedUp);
-  const result = totals.counted ? germinationTest({ replicates: replicates.map(countsForScience), standard }) : null;
+  const counts = replicates.map(countsForScience);
+  const result = totals.counted ? germinationTest({ replicates: counts, standard }) : null;
+  const cropKey = lot.variety.crop.key;
   return {
     test,
     lot,
@@ -64,6 +75,9 @@ export async function readGerminationTest(
     totals,
     result: result?.ok ? result.value : null,
     compared: comparedWithEarlier(testsOfLot, testId),
+    published: totals.stage === "final" ? publishedTolerance(counts) : null,
+    conditions: germinationConditions(cropKey),
+    minimum: vegetableMinimum(cropKey),
     testsOfLot,
     warnings: warningsOfTest({
       on: { text: test.on, first: test.onFirst, last: test.onLast },

@@ -1,16 +1,34 @@
 import type { CivilDay } from "@/lib/science/dates/civil-day";
+import { germinationConditions } from "@/lib/science/germination/germination-conditions";
 import type { TestDraft } from "../../_forms/test-draft";
+import { daysInWords, warmthInWords } from "../../_words/conditions-in-words";
 
-/** What a new test begins with: today, four replicates of 25, and the days on which its crop is counted. */
-export function newTest({ today, lastBasis }: { today: CivilDay; cropKey: string; lastBasis: string | null }): {
-  start: TestDraft;
-  hints: { days?: string; temperature?: string };
-} {
+const usualDays = "7, 14";
+
+/** What a new test begins with: today, four replicates of 25, and the days on which an official test of its crop is counted. */
+export function newTest({
+  today,
+  cropKey,
+  lastBasis,
+}: {
+  today: CivilDay;
+  cropKey: string;
+  lastBasis: string | null;
+}): { start: TestDraft; hints: { days: string; temperature?: string } } {
+  const conditions = germinationConditions(cropKey);
+  const days = conditions
+    ? [conditions.firstCountDay, conditions.finalCountDay].filter((day) => day !== null).join(", ")
+    : usualDays;
   return {
     start: {
       fields: { on: today, basis: lastBasis ?? "", seedsUsed: "no" },
-      sheet: { replicates: "4", each: "25", sown: {}, days: "7, 14", apart: {}, cells: {} },
+      sheet: { replicates: "4", each: "25", sown: {}, days, apart: {}, cells: {} },
     },
-    hints: { days: "in days after setting up; ? where nobody wrote the day down" },
+    hints: {
+      days: conditions
+        ? `${daysInWords(conditions)}; ? where nobody wrote it down`
+        : "after setting up; ? where nobody wrote it down",
+      temperature: conditions ? warmthInWords(conditions) : undefined,
+    },
   };
 }
