@@ -23,11 +23,11 @@ describe("an upload", () => {
 
   it("may be a zip of the folder, with what the computer left in it", async () => {
     const zip = zipSync({
-      "work/seed/lots.csv": text("lot"),
-      "work/seed/photos/1a.jpg": text(""),
-      "work/seed/.DS_Store": text(""),
-      "__MACOSX/work/seed/._lots.csv": text(""),
-      "work/readme.txt": text("outside"),
+      "mine/seed/lots.csv": text("lot"),
+      "mine/seed/photos/1a.jpg": text(""),
+      "mine/seed/.DS_Store": text(""),
+      "__MACOSX/mine/seed/._lots.csv": text(""),
+      "mine/readme.txt": text("outside"),
     });
     expect(await namesOf({ "seed.zip": zip })).toEqual(["lots.csv", "photos/1a.jpg"]);
   });
