@@ -18,7 +18,7 @@ export interface FurtherReading {
 
 /**
  * Reads the files of a folder that hold other kinds of record, as text: what their cells mean is for the registry. Columns may
- * stand in any order; decimal commas become points where a number is meant. A file that nobody reads gets a warning.
+ * stand in any order; decimal commas become points where a number is meant. A table that nobody reads gets a warning.
  */
 export function readFurtherFiles(files: ReadonlyMap<string, Uint8Array>): FurtherReading {
   const findings = new Findings();
@@ -30,8 +30,8 @@ export function readFurtherFiles(files: ReadonlyMap<string, Uint8Array>): Furthe
     if (table !== null) tables.push(table);
   }
   for (const file of files.keys()) {
-    // Photos lie in a folder of their own and are named by what they hold.
-    if (known.includes(file) || notebookFiles.includes(file) || file.startsWith("photos/")) continue;
+    // Photos and whatever else a folder holds are no tables; a table that goes unread is worth a word.
+    if (known.includes(file) || notebookFiles.includes(file) || !isTable(file)) continue;
     const meant = nearMiss(file, [...notebookFiles, ...known]);
     const sentence = "is no file of a notebook folder; it was not read";
     findings.warn(
@@ -41,6 +41,10 @@ export function readFurtherFiles(files: ReadonlyMap<string, Uint8Array>): Furthe
     );
   }
   return { tables, ...findings.sorted() };
+}
+
+function isTable(file: string): boolean {
+  return /\.(csv|tsv|xlsx?|ods)$/i.test(file);
 }
 
 function readFurther(spec: FurtherSpec, bytes: Uint8Array, findings: Findings): FurtherTable | null {

@@ -13,10 +13,9 @@ const names = tableNames.map((table) => notebookTables[table].file);
 function expectAnswer(files: Map<string, Uint8Array>): void {
   const { faults, warnings, notebook } = readNotebookFolder(files);
   expect(notebook === null).toBe(faults.length > 0);
-  for (const finding of [...faults, ...warnings]) {
-    expect(findingLine(finding)).toMatch(/^(warning: )?[a-z_]+\.csv(:\d+)?: \S/);
-    expect(findingLine(finding)).not.toMatch(/[\r\n]|undefined|NaN is|\[object/);
-  }
+  const lines = [...faults, ...warnings].map(findingLine);
+  const odd = /[\r\n]|undefined|NaN is|\[object/;
+  expect(lines.filter((line) => !/^(warning: )?[a-z_]+\.csv(:\d+)?: \S/.test(line) || odd.test(line))).toEqual([]);
 }
 
 describe("the reader", () => {
@@ -84,7 +83,7 @@ describe("the reader", () => {
         line[column % line.length] = `"${word.replaceAll('"', '""')}"`;
         expectAnswer(new Map([...sound, ...filesOf({ [file]: rows.map((cells) => cells.join(",")).join("\n") })]));
       }),
-      { numRuns: 1500 },
+      { numRuns: 600 },
     );
   });
 
