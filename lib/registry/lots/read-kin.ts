@@ -18,6 +18,8 @@ export interface KinOfLot {
   readonly number: string | null;
   readonly year: string | null;
   readonly yearFirst: string | null;
+  readonly yearLast: string | null;
+  readonly kind: string | null;
   readonly varietyId: string;
   readonly variety: string;
   /** share of the plants or of the living seeds; null not known */
@@ -32,25 +34,25 @@ export interface KinOfLot {
 /** The nearest kin of a lot, both ways: what it comes from, what came of it, what was harvested with it. One statement. */
 export async function readKin(db: Client, lotId: string): Promise<KinOfLot[]> {
   return db.$queryRaw<KinOfLot[]>`
-    SELECT 'sown for it' AS "kinship", o."id" AS "lotId", o."number", o."year", o."yearFirst", o."varietyId", v."name" AS "variety", x."share",
+    SELECT 'sown for it' AS "kinship", o."id" AS "lotId", o."number", o."year", o."yearFirst", o."yearLast", o."kind", o."varietyId", v."name" AS "variety", x."share",
       g."id" AS "growOutId", g."name" AS "growOut", g."sown", g."outcome"
     FROM "Lot" l JOIN "GrowOut" g ON g."id" = l."growOutId" JOIN "GrowOutParent" x ON x."growOutId" = g."id"
       JOIN "Lot" o ON o."id" = x."lotId" JOIN "Variety" v ON v."id" = o."varietyId" WHERE l."id" = ${lotId}
     UNION ALL
-    SELECT CASE l."kind" WHEN 'split' THEN 'split from' ELSE 'mixed into it' END, o."id", o."number", o."year", o."yearFirst", o."varietyId",
+    SELECT CASE l."kind" WHEN 'split' THEN 'split from' ELSE 'mixed into it' END, o."id", o."number", o."year", o."yearFirst", o."yearLast", o."kind", o."varietyId",
       v."name", x."share", NULL, NULL, NULL, NULL
     FROM "Lot" l JOIN "LotParent" x ON x."lotId" = l."id" JOIN "Lot" o ON o."id" = x."parentLotId"
       JOIN "Variety" v ON v."id" = o."varietyId" WHERE l."id" = ${lotId}
     UNION ALL
-    SELECT 'same harvest', o."id", o."number", o."year", o."yearFirst", o."varietyId", v."name", NULL, g."id", g."name", g."sown", g."outcome"
+    SELECT 'same harvest', o."id", o."number", o."year", o."yearFirst", o."yearLast", o."kind", o."varietyId", v."name", NULL, g."id", g."name", g."sown", g."outcome"
     FROM "Lot" l JOIN "Lot" o ON o."growOutId" = l."growOutId" AND o."id" <> l."id" JOIN "GrowOut" g ON g."id" = l."growOutId"
       JOIN "Variety" v ON v."id" = o."varietyId" WHERE l."id" = ${lotId}
     UNION ALL
-    SELECT 'grown from it', o."id", o."number", o."year", o."yearFirst", g."varietyId", v."name", x."share", g."id", g."name", g."sown", g."outcome"
+    SELECT 'grown from it', o."id", o."number", o."year", o."yearFirst", o."yearLast", o."kind", g."varietyId", v."name", x."share", g."id", g."name", g."sown", g."outcome"
     FROM "GrowOutParent" x JOIN "GrowOut" g ON g."id" = x."growOutId" JOIN "Variety" v ON v."id" = g."varietyId"
       LEFT JOIN "Lot" o ON o."growOutId" = g."id" WHERE x."lotId" = ${lotId}
     UNION ALL
-    SELECT CASE o."kind" WHEN 'split' THEN 'split off it' ELSE 'blended from it' END, o."id", o."number", o."year", o."yearFirst", o."varietyId",
+    SELECT CASE o."kind" WHEN 'split' THEN 'split off it' ELSE 'blended from it' END, o."id", o."number", o."year", o."yearFirst", o."yearLast", o."kind", o."varietyId",
       v."name", x."share", NULL, NULL, NULL, NULL
     FROM "LotParent" x JOIN "Lot" o ON o."id" = x."lotId" JOIN "Variety" v ON v."id" = o."varietyId" WHERE x."parentLotId" = ${lotId}
     ORDER BY "yearFirst", "number"`;

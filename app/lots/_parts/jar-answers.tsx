@@ -1,0 +1,148 @@
+import type { ReactNode } from "react";
+import { Jar } from "@/components/jar";
+import { Explained } from "@/components/numbers";
+import { Button, NumberField } from "@/components/ui";
+import type { Explanation } from "@/lib/display/explanation";
+import { percent } from "@/lib/display/numbers";
+import { counted } from "@/lib/display/plurals";
+import { type UnitSettings, weight } from "@/lib/display/units";
+import type { LotRead } from "@/lib/registry/lots/read-lot";
+import type { Settings } from "@/lib/schemas/settings";
+import { keepingExplanation, noForecastInWords, untilInWords, untilSpan } from "../_words/explain-keeping";
+import { sowExplanation } from "../_words/explain-reserve";
+import { liveExplanation, onHandExplanation } from "../_words/explain-seeds";
+import { seedsInWords, seedsOfRule } from "../_words/seeds-in-words";
+import styles from "./answers.module.css";
+
+/** The jar, and what it answers: what is left, what of it lives, until when it is good, what to sow. */
+export function JarAnswers({
+  read,
+  settings,
+  units,
+  today,
+}: {
+  read: LotRead;
+  settings: Settings;
+  units: UnitSettings;
+  today: string;
+}) {
+  const { figures, seeds, live, give, reserve } = read;
+  return (
+    <div className="beside even">
+      <div className={styles.jar}>
+        <Jar
+          grams={figures?.gramsOnHand ?? null}
+          seeds={seeds}
+          alive={live}
+          reserved={give.keptBack ?? (reserve.good.length <= 1 ? (reserve.reserve?.seeds ?? null) : null)}
+          free={give.free}
+          until={untilInWords(read.keeping)}
+        />
+      </div>
+      <div className={styles.answers}>
+        <Answer question="What is left?" explanation={onHandExplanation(read, units)}>
+          {weight(figures?.gramsOnHand ?? null, units)}
+          {seeds === null || seeds.high === 0 ? null : `, ${seedsInWords(seeds)}`}
+        </Answer>
+        <Answer question="What of it lives?" explanation={liveExplanation(read, units)}>
+          {live === null ? "unknown" : seedsInWords(live)}
+        </Answer>
+        <UntilWhen read={read} settings={settings} today={today} />
+        <WhatToSow read={read} units={units} />
+      </div>
+    </div>
+  );
+}
+
+/** A question to the jar, its answer, and how that came about. */
+export function Answer({
+  question,
+  explanation,
+  children,
+  after,
+}: {
+  question: string;
+  explanation: Explanation | null;
+  children: ReactNode;
+  after?: ReactNode;
+}) {
+  const figure = <span className={styles.figure}>{children}</span>;
+  return (
+    <div className={styles.answer}>
+      <h3 className={styles.question}>{question}</h3>
+      {explanation ? <Explained explanation={explanation}>{figure}</Explained> : figure}
+      {after}
+    </div>
+  );
+}
+
+function UntilWhen({ read, settings, today }: { read: LotRead; settings: Settings; today: string }) {
+  const { keeping } = read;
+  const question = "Until when is it good?";
+  if ("why" in keeping) {
+    return (
+      <Answer question={question} explanation={null} after={<p>{noForecastInWords(keeping.why)}</p>}>
+        unknown
+      </Answer>
+    );
+  }
+  const line = percent(settings.renewalPlan, 0);
+  const year = keeping.until.likely.slice(0, 4);
+  const past = keeping.until.likely < today;
+  const own = keeping.used.length > 0;
+  return (
+    <Answer
+      question={question}
+      explanation={keepingExplanation(read, keeping, settings)}
+      after={
+        <p>
+          {past
+            ? `It has likely passed ${line}, the line for renewing (setting): test it.`
+            : `Then it is likely to pass ${line}, the line for renewing (setting).`}{" "}
+          {own ? null : "No test of its own: this is the usual life of its kind speaking."}
+        </p>
+      }
+    >
+      {past ? `likely past it since about ${year}` : `about ${year}`}, {untilSpan(keeping)}
+    </Answer>
+  );
+}
+
+function WhatToSow({ read, units }: { read: LotRead; units: UnitSettings }) {
+  const { sow } = read;
+  const from = { variety: "the variety wants", crop: "the crop wants at least", asked: "you asked for" };
+  return (
+    <Answer
+      question="What do I sow?"
+      explanation={sowExplanation(read)}
+      after={
+        <>
+          {sow ? (
+            <p>
+              {sow.sowing === null
+                ? read.figures?.lastTest
+                  ? "So few came up in the last test that no number of seeds can promise it."
+                  : "Nobody has tested whether it lives: lay out twenty seeds first."
+                : `For ${counted(sow.plants, "plant")} (${from[sow.from]} that), enough in 9 of 10 sowings.`}
+            </p>
+          ) : (
+            <p>How many plants this crop wants is not known; ask for a number.</p>
+          )}
+          <form className={styles.plants}>
+            <NumberField
+              name="plants"
+              label="For how many plants"
+              whole
+              value={sow ? String(sow.plants) : ""}
+              required
+            />
+            <Button type="submit">Work it out</Button>
+          </form>
+        </>
+      }
+    >
+      {sow?.sowing ? seedsOfRule(sow.sowing.seeds) : "unknown"}
+      {sow?.grams ? `, ${weight(sow.grams, units)}` : null}
+    </Answer>
+  );
+}

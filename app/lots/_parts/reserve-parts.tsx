@@ -1,0 +1,111 @@
+import Link from "next/link";
+import { Explained } from "@/components/numbers";
+import { SimpleTable } from "@/components/tables";
+import { Notice } from "@/components/ui";
+import { dateInWords } from "@/lib/display/dates";
+import { kOfN, wholeNumber } from "@/lib/display/numbers";
+import { counted } from "@/lib/display/plurals";
+import type { LotRead } from "@/lib/registry/lots/read-lot";
+import type { LeftOut } from "@/lib/registry/reserve/good-lots";
+import type { Settings } from "@/lib/schemas/settings";
+import { giveExplanation, reserveExplanation } from "../_words/explain-reserve";
+import { seedsInWords, seedsOfRule } from "../_words/seeds-in-words";
+
+const partWords = [
+  ["growOuts", "one grow-out"],
+  ["tests", "two germination tests of 50"],
+  ["duplicates", "a sowing for another place"],
+  ["archive", "never to be touched"],
+] as const;
+
+const whyLeftOut: Readonly<Record<LeftOut, string>> = {
+  "no seed left": "no seed left",
+  "set aside": "set aside",
+  "never tested": "never tested",
+  "tests too low": "tests too low",
+};
+
+/** The reserve opened to its parts, the lots that it is counted over, and the two rules where they collide. */
+export function ReserveParts({ read, settings }: { read: LotRead; settings: Settings }) {
+  const { reserve, give, lot } = read;
+  const kept = reserve.reserve;
+  return (
+    <div className="stack">
+      {give.onlyPlace && give.why === "reserve not met" ? (
+        <Notice kind="waiting" title="Two rules collide">
+          <p>
+            Nobody else is confirmed to have {lot.variety}: a second place comes first, even if the reserve runs short.
+            Keeping back says: give nothing. You choose; a fire or a flood would choose otherwise.
+          </p>
+        </Notice>
+      ) : null}
+      <Explained explanation={reserveExplanation(read, settings)}>
+        {kept ? (
+          <>
+            {seedsOfRule(kept.seeds)} are kept back of {lot.variety}, over all good lots of{" "}
+            {lot.holder ?? "this holder"}
+          </>
+        ) : (
+          "unknown: what is to be kept back"
+        )}
+      </Explained>
+      {kept ? (
+        <SimpleTable
+          columns={[
+            { key: "part", name: "For" },
+            { key: "seeds", name: "Seeds", kind: "count" },
+          ]}
+          rows={partWords.map(([part, words]) => ({
+            id: part,
+            cells: {
+              part:
+                part === "duplicates" && kept.parts[part] === 0 ? `${words}: none, two places are confirmed` : words,
+              seeds: wholeNumber(kept.parts[part]),
+            },
+          }))}
+          foot={{ part: "kept back", seeds: wholeNumber(kept.seeds) }}
+        />
+      ) : null}
+      <Explained explanation={giveExplanation(read, settings)}>
+        Free of this lot: {give.free === null ? "unknown" : seedsInWords(give.free)}
+      </Explained>
+      <LotsCounted read={read} />
+    </div>
+  );
+}
+
+function LotsCounted({ read }: { read: LotRead }) {
+  const { good, leftOut } = read.reserve;
+  const rows = [
+    ...good.map(({ lot, test, seeds }) => ({
+      lot,
+      counts: "counted",
+      seeds: seeds === null ? "unknown" : seedsInWords(seeds),
+      test: `${kOfN(test.normal, test.sown)}, ${dateInWords(test.date)}`,
+    })),
+    ...leftOut.map(({ lot, why }) => ({ lot, counts: `not counted: ${whyLeftOut[why]}`, seeds: "", test: "" })),
+  ];
+  if (rows.length === 0) return null;
+  return (
+    <details open={rows.length <= 4}>
+      <summary>
+        {counted(good.length, "lot")} counted{leftOut.length > 0 ? `, ${wholeNumber(leftOut.length)} not` : ""}
+      </summary>
+      <SimpleTable
+        columns={[
+          { key: "lot", name: "Lot" },
+          { key: "counts", name: "" },
+          { key: "seeds", name: "Seeds" },
+          { key: "test", name: "Last test" },
+        ]}
+        rows={rows.map(({ lot, ...cells }) => ({
+          id: lot.id,
+          cells: {
+            ...cells,
+            lot: lot.id === read.lot.id ? lot.number : <Link href={`/lots/${lot.id}`}>{lot.number}</Link>,
+          },
+        }))}
+      />
+    </details>
+  );
+}

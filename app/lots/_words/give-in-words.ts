@@ -1,0 +1,79 @@
+import { percent } from "@/lib/display/numbers";
+import { counted } from "@/lib/display/plurals";
+import type { LotRead } from "@/lib/registry/lots/read-lot";
+import type { Settings } from "@/lib/schemas/settings";
+import { seedsInWords, seedsOfRule } from "./seeds-in-words";
+
+/** The answer to "may I give of it, and how much": the figure and what it means. */
+export interface GiveInWords {
+  readonly figure: string;
+  readonly sentence: string;
+  /** whether something waits for a hand before it can be answered */
+  readonly waiting: boolean;
+}
+
+/** The answer at the head of a lot's page. */
+export function giveInWords({ give, lot, reserve }: LotRead, settings: Settings): GiveInWords {
+  const kept = reserve.reserve ? seedsOfRule(reserve.reserve.seeds) : "the reserve";
+  switch (give.why) {
+    case "above the reserve": {
+      const { free } = give;
+      const figure =
+        free === null
+          ? "some"
+          : free.low === free.high
+            ? seedsInWords(free)
+            : `at least ${counted(Math.floor(free.low), "seed")}`;
+      const circle = lot.status === "circle only" ? " Within the circle only." : "";
+      return say(figure, `may be given away; ${kept} are kept back.${circle}`);
+    }
+    case "status":
+      return say("Nothing", `may be given: ${statusInWords(lot.status, lot.statusReason)}.`);
+    case "warning":
+      return say("Nothing", "may be given: a warning stands on this lot.", true);
+    case "empty":
+      return say("Nothing", "is left of it, by its ledger.");
+    case "tests too low":
+      return say(
+        "Nothing",
+        `may be given: it tests below ${percent(settings.renewalUrgent, 0)}, where renewing is urgent (setting).`,
+        true,
+      );
+    case "reserve not met":
+      return say("Nothing", `may be given: the reserve of ${kept} is not met.`);
+    case "reserve may not be met":
+      return say(
+        give.free === null ? "Unknown" : `At most ${counted(Math.floor(give.free.high), "seed")}`,
+        "may be free, perhaps none: count out and weigh 100 seeds, and it can be told.",
+        true,
+      );
+    case "amount not known":
+      return say("Unknown", "how much is left: weigh the jar, and it can be told what may be given.", true);
+    case "never tested":
+      return say("Unknown", "what may be given: nobody has tested whether it lives. Lay out twenty seeds.", true);
+    case "plants not known":
+      return say("Unknown", "what may be given: say how many plants a grow-out of this variety wants.", true);
+    case "seeds not known":
+      return say("Unknown", "what may be given: count out and weigh 100 seeds, and grams become seeds.", true);
+  }
+}
+
+function say(figure: string, sentence: string, waiting = false): GiveInWords {
+  return { figure, sentence, waiting };
+}
+
+const statuses: Readonly<Record<string, string>> = {
+  quarantine: "the lot is in quarantine",
+  hold: "the lot is on hold",
+  closed: "the lot is closed and not to be opened",
+  "not for seed": "the lot is not for seed",
+  finished: "the lot is finished",
+  dead: "the lot is dead",
+  discarded: "the lot was discarded",
+};
+
+/** How a lot stands, with the reason where one was given. */
+export function statusInWords(status: string | null, reason: string | null): string {
+  const words = statuses[status ?? ""] ?? `it stands as "${status}"`;
+  return reason ? `${words} (${reason})` : words;
+}

@@ -1,0 +1,139 @@
+import type { Database } from "@/lib/db";
+import type { Settings } from "@/lib/schemas/settings";
+import type { CivilDay } from "@/lib/science/dates/civil-day";
+import type { Assumption } from "@/lib/science/outcome";
+import { type SowingCount, sowingCount } from "@/lib/science/sowing/sowing-count";
+import { figuresOfVariety, type LotFigures } from "../figures/read-figures";
+import type { TestOfLot } from "../germination-tests/tests-of-lot";
+import { type Balance, balanceOf } from "../ledger/balance";
+import { entryWarnings } from "../ledger/entry-warnings";
+import { type GiveVerdict, mayGive } from "../reserve/may-give";
+import { type ContainerOfLot, readHoldings, readWords } from "../reserve/read-holdings";
+import {
+  assumedEmergence,
+  type ReserveOfVariety,
+  reserveOfVariety,
+  sowingConfidence,
+} from "../reserve/reserve-of-variety";
+import { founderLinesOf, type LineageStanding, lineageStanding } from "../varieties/lineage-standing";
+import { type Forecast, howLongGood, type NoForecast } from "./how-long-good";
+import { liveSeeds, type SeedCount, seedsIn } from "./live-seeds";
+import { type LotHead, readHead } from "./read-head";
+import { type KinOfLot, readKin } from "./read-kin";
+import { type LedgerRow, readLedger } from "./read-ledger";
+import { type NoteOfLot, readNotes } from "./read-notes";
+import { readTests } from "./read-tests";
+
+/** The seeds to sow of this lot for the plants that are wanted. */
+export interface WhatToSow {
+  readonly plants: number;
+  /** the variety, the crop, or the person who asks */
+  readonly from: "variety" | "crop" | "asked";
+  /** null where the lot was never tested, or too few of it germinate for any number to do */
+  readonly sowing: SowingCount | null;
+  /** the same in grams, by the lot's own seed weight */
+  readonly grams: number | null;
+}
+
+/** Everything that the page of one lot shows. Null is not known. */
+export interface LotRead {
+  readonly lot: LotHead;
+  readonly figures: LotFigures | null;
+  readonly standing: LineageStanding;
+  readonly seeds: SeedCount | null;
+  readonly live: SeedCount | null;
+  readonly balance: Balance<LedgerRow>;
+  /** all entries in the order of entry, also those that count no more */
+  readonly entries: readonly LedgerRow[];
+  readonly warnings: ReadonlyMap<string, readonly Assumption[]>;
+  readonly tests: readonly TestOfLot[];
+  readonly kin: readonly KinOfLot[];
+  /** effective size of the grow-out behind each lot of the variety, by lot id; null not known */
+  readonly effectiveSizes: ReadonlyMap<string, number | null>;
+  readonly containers: readonly ContainerOfLot[];
+  readonly notes: readonly NoteOfLot[];
+  readonly reserve: ReserveOfVariety;
+  readonly give: GiveVerdict;
+  readonly keeping: Forecast | { readonly why: NoForecast };
+  readonly sow: WhatToSow | null;
+}
+
+/**
+ * Reads one lot with all that its page says. `plants`: how many plants are wanted, where somebody asks for another number than the
+ * variety's. Ten statements where the figures of its crop are at hand; null where there is no such lot.
+ */
+export async function readLot(
+  db: Database,
+  lotId: string,
+  { settings, today, plants = null }: { settings: Settings; today: CivilDay; plants?: number | null },
+): Promise<LotRead | null> {
+  const lot = await readHead(db.read, lotId);
+  if (!lot) return null;
+  const figures = await figuresOfVariety(db, lot.varietyId);
+  const holdings = await readHoldings(db.read, lot.varietyId, figures);
+  const words = await readWords(db.read, lot.varietyId);
+  const entries = await readLedger(db.read, lotId);
+  const tests = await readTests(db.read, lotId);
+  const notes = await readNotes(db.read, lotId);
+  const own = figures.get(lotId) ?? null;
+  const { crop } = lot;
+  const perGram = { min: crop.seedsPerGramMin, max: crop.seedsPerGramMax };
+  const balance = balanceOf(entries, lot.thousandSeedGrams);
+  const grams = own?.gramsOnHand ?? null;
+  const lastTest = own?.lastTest ?? null;
+  const seeds = seedsIn(grams, lot.thousandSeedGrams, perGram);
+  const reserve = reserveOfVariety({
+    holderId: lot.holderId,
+    holdings,
+    words,
+    varietyPlantsWanted: lot.plantsWanted,
+    cropPlantsMin: crop.plantsMin,
+    seedsPerGram: perGram,
+    usualLifeYears: crop.seedLifeYearsMax,
+    settings,
+    today,
+  });
+  const openWarning = notes.some((note) => note.what === "warning" && note.closed === null);
+  return {
+    lot,
+    figures: own,
+    standing: own ? lineageStanding(own, crop.matingSystem, founderLinesOf(holdings)) : "plants not known",
+    seeds,
+    live: liveSeeds(seeds, lastTest),
+    balance,
+    entries,
+    warnings: entryWarnings(balance, lot, today),
+    tests,
+    kin: await readKin(db.read, lotId),
+    effectiveSizes: new Map([...figures].map(([id, each]) => [id, each.effectiveSize])),
+    containers: holdings.find((each) => each.id === lotId)?.containers ?? [],
+    notes,
+    reserve,
+    give: mayGive({ lotId, status: lot.status, grams, openWarning, tested: lastTest !== null }, reserve),
+    keeping: howLongGood({ tests, ...lot, threshold: settings.renewalPlan }),
+    sow: whatToSow(lot, own, reserve, plants),
+  };
+}
+
+function whatToSow(
+  lot: LotHead,
+  figures: LotFigures | null,
+  { wanted }: ReserveOfVariety,
+  asked: number | null,
+): WhatToSow | null {
+  const plants = asked ?? wanted?.plants ?? null;
+  if (plants === null) return null;
+  const from = asked !== null && asked !== wanted?.plants ? "asked" : (wanted?.from ?? "asked");
+  const test = figures?.lastTest ?? null;
+  const counted = test
+    ? sowingCount({
+        test: { sown: test.sown, normal: test.normal },
+        plantsWanted: plants,
+        emergence: assumedEmergence,
+        confidence: sowingConfidence,
+      })
+    : null;
+  const sowing = counted?.ok ? counted.value : null;
+  const grams = sowing && lot.thousandSeedGrams !== null ? (sowing.seeds * lot.thousandSeedGrams) / 1000 : null;
+  return { plants, from, sowing, grams };
+}
