@@ -21,12 +21,15 @@ export default async function Crops({ searchParams }: { searchParams: Promise<Se
         kind="Registry"
         figure={
           <Figure value={counted(crops.length, "crop")}>
-            {grown === 0 ? "with their profiles; none of them has a variety here yet." : `with their profiles; of ${grown} there are varieties here.`}
+            {grown === 0
+              ? "with their profiles; none of them has a variety here yet."
+              : `with their profiles; of ${grown} there are varieties here.`}
           </Figure>
         }
       >
         <p className="measure">
-          A profile says what is usual: who pollinates, how many plants, how far from others, how long the seed lives. Most of it is guidance, not law; where your place is different, write your own value and why.
+          A profile says what is usual: who pollinates, how many plants, how far from others, how long the seed lives.
+          Most of it is guidance, not law; where your place is different, write your own value and why.
         </p>
       </PageHead>
       <DataTable

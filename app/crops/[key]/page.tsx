@@ -31,7 +31,8 @@ export default async function CropPage({ params }: { params: Promise<{ key: stri
       </PageHead>
       {crop.clonal ? (
         <Notice title="Kept by division">
-          Its lots are kept and counted like others, but there is no lineage of seed: a division is the plant itself, so nothing is lost or mixed from one year to the next. Forecasts of seed life are off.
+          Its lots are kept and counted like others, but there is no lineage of seed: a division is the plant itself, so
+          nothing is lost or mixed from one year to the next. Forecasts of seed life are off.
         </Notice>
       ) : null}
       {typeof caution === "string" ? (

@@ -35,7 +35,14 @@ export const cropFieldWords: Readonly<Record<CropField, { name: string; unit?: s
 export const cropParts: readonly { title: string; fields: readonly CropField[] }[] = [
   {
     title: "How it mates",
-    fields: ["matingSystem", "pollinationVector", "outcrossingPctMin", "outcrossingPctMax", "selfIncompatible", "wildRelatives"],
+    fields: [
+      "matingSystem",
+      "pollinationVector",
+      "outcrossingPctMin",
+      "outcrossingPctMax",
+      "selfIncompatible",
+      "wildRelatives",
+    ],
   },
   { title: "How many plants", fields: ["plantsMin", "plantsRecommendedMin", "plantsRecommendedMax"] },
   {
@@ -48,7 +55,14 @@ export const cropParts: readonly { title: string; fields: readonly CropField[] }
   },
   {
     title: "Its seed",
-    fields: ["seedLifeYearsMin", "seedLifeYearsMax", "seedsPerGramMin", "seedsPerGramMax", "seedProcessing", "cautions"],
+    fields: [
+      "seedLifeYearsMin",
+      "seedLifeYearsMax",
+      "seedsPerGramMin",
+      "seedsPerGramMax",
+      "seedProcessing",
+      "cautions",
+    ],
   },
   { title: "Its name", fields: ["latinName", "family"] },
 ];

@@ -9,7 +9,17 @@ import { cropFieldWords } from "../../_words/crop-words";
 import styles from "./profile-part.module.css";
 
 /** A part of a profile: each field with its value, where it comes from, and the steward's own value with its reason. */
-export function ProfilePart({ crop, title, id, fields }: { crop: CropRead; title: string; id: string; fields: readonly CropFieldRead[] }) {
+export function ProfilePart({
+  crop,
+  title,
+  id,
+  fields,
+}: {
+  crop: CropRead;
+  title: string;
+  id: string;
+  fields: readonly CropFieldRead[];
+}) {
   return (
     <Section id={id} title={title}>
       <dl className={styles.fields}>

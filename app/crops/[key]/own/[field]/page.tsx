@@ -38,14 +38,29 @@ export default async function OwnValue({ params }: { params: Promise<{ key: stri
         : { kind: "number", name: "value", label, required: true, value, unit, whole: kind.kind === "whole" };
   const fields: readonly FieldSpec[] = [
     asks,
-    { kind: "words", name: "reason", label: "Why it differs", required: true, value: read.own?.reason, lines: 2, hint: "Seen here for years; a colder valley; a strain that keeps longer" },
-    { kind: "words", name: "source", label: "Where it comes from", value: read.own?.source, hint: "Your own notes, a book, a neighbour" },
+    {
+      kind: "words",
+      name: "reason",
+      label: "Why it differs",
+      required: true,
+      value: read.own?.reason,
+      lines: 2,
+      hint: "Seen here for years; a colder valley; a strain that keeps longer",
+    },
+    {
+      kind: "words",
+      name: "source",
+      label: "Where it comes from",
+      value: read.own?.source,
+      hint: "Your own notes, a book, a neighbour",
+    },
   ];
   return (
     <div className="sheet stack">
       <PageHead title={name} kind={crop.commonName}>
         <p className="measure">
-          The list says {read.listed === null ? "nothing" : `${read.listed}${unit ? ` ${unit}` : ""}`}. Verdicts follow your own value from now on, and say so.
+          The list says {read.listed === null ? "nothing" : `${read.listed}${unit ? ` ${unit}` : ""}`}. Verdicts follow
+          your own value from now on, and say so.
         </p>
       </PageHead>
       <RecordForm

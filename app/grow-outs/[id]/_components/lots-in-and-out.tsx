@@ -1,0 +1,101 @@
+import Link from "next/link";
+import { Section } from "@/components/frame";
+import { Measured } from "@/components/numbers";
+import { SimpleTable } from "@/components/tables";
+import { dateInWords } from "@/lib/display/dates";
+import { percent } from "@/lib/display/numbers";
+import { type UnitSettings, weight } from "@/lib/display/units";
+import type { GrowOutRead } from "@/lib/registry/grow-outs/read-grow-out";
+
+const sownColumns = [
+  { key: "lot", name: "Lot" },
+  { key: "variety", name: "Variety" },
+  { key: "year", name: "Year" },
+  { key: "share", name: "Share of the plants", kind: "count" },
+] as const;
+
+/** The lots that were sown, each with its share of the plants. */
+export function LotsSown({ read: { parents, variety } }: { read: GrowOutRead }) {
+  return (
+    <Section id="sown" title="What was sown">
+      {parents.length === 0 ? (
+        <p className="quiet">Which lot was sown is not on record.</p>
+      ) : (
+        <SimpleTable
+          columns={sownColumns}
+          rows={parents.map((lot) => ({
+            id: lot.id,
+            cells: {
+              lot: <Link href={`/lots/${lot.id}`}>{lot.number}</Link>,
+              variety:
+                lot.varietyId === variety.id ? (
+                  lot.variety
+                ) : (
+                  <>
+                    <Link href={`/varieties/${lot.varietyId}`}>{lot.variety}</Link>, so this was a cross
+                  </>
+                ),
+              year: lot.year === null ? <Measured value={null} /> : dateInWords(lot.year),
+              share: lot.share === null ? <Measured value={null} /> : percent(lot.share),
+            },
+          }))}
+        />
+      )}
+    </Section>
+  );
+}
+
+const takenColumns = [
+  { key: "lot", name: "Lot" },
+  { key: "year", name: "Year" },
+  { key: "grams", name: "On hand", kind: "count" },
+  { key: "kept", name: "Diversity kept", kind: "count" },
+] as const;
+
+/** The lots that were harvested; they are one pool and share its figures. */
+export function LotsTaken({
+  read: { harvested, harvests, variety },
+  units,
+}: {
+  read: GrowOutRead;
+  units: UnitSettings;
+}) {
+  return (
+    <Section id="harvested" title="What was harvested">
+      {harvested.length === 0 ? (
+        <p className="quiet">No lot came of it on record.</p>
+      ) : (
+        <SimpleTable
+          columns={takenColumns}
+          rows={harvested.map((lot) => ({
+            id: lot.id,
+            cells: {
+              lot: <Link href={`/lots/${lot.id}`}>{lot.number}</Link>,
+              year: lot.year === null ? <Measured value={null} /> : dateInWords(lot.year),
+              grams:
+                lot.figures?.gramsOnHand == null ? <Measured value={null} /> : weight(lot.figures.gramsOnHand, units),
+              kept: variety.crop.clonal ? (
+                "kept by division"
+              ) : (
+                <Link href={`/lots/${lot.id}`}>{percent(lot.figures?.diversityRetained ?? null)}</Link>
+              ),
+            },
+          }))}
+        />
+      )}
+      {harvests.map((harvest) => (
+        <p key={harvest.id} className="counts">
+          {[
+            harvest.on ? `harvested ${dateInWords(harvest.on)}` : "harvested",
+            harvest.bulked ? `bulked: ${harvest.bulked}` : "",
+            harvest.grams === null ? "" : weight(harvest.grams, units),
+            harvest.mouldyShare === null ? "" : `mouldy share ${percent(harvest.mouldyShare)}`,
+            harvest.note ?? "",
+          ]
+            .filter(Boolean)
+            .join(", ")}
+        </p>
+      ))}
+    </Section>
+  );
+}

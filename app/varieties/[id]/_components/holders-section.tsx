@@ -1,0 +1,75 @@
+import Link from "next/link";
+import { Section } from "@/components/frame";
+import { SimpleTable } from "@/components/tables";
+import { dayInWords } from "@/lib/display/dates";
+import { counted } from "@/lib/display/plurals";
+import type { VarietyRead } from "@/lib/registry/varieties/read-variety";
+import type { Settings } from "@/lib/schemas/settings";
+import { holderName, unconfirmedWords } from "../../_words/explanations";
+
+const columns = [
+  { key: "holder", name: "Holder" },
+  { key: "lots", name: "Lots with seed" },
+  { key: "last", name: "Last heard or seen" },
+  { key: "counts", name: "Counts as confirmed" },
+  { key: "hand", name: <span className="heard">Write a word down</span> },
+] as const;
+
+/** Who has seed of the variety, what was last heard of them, and whether they count. */
+export function HoldersSection({ read, settings }: { read: VarietyRead; settings: Settings }) {
+  const { holders, people, variety } = read;
+  const add = <Link href={`/varieties/${variety.id}/add/word`}>Write a holder’s word down</Link>;
+  return (
+    <Section id="holders" title="Who has it" aside={add}>
+      {holders.length === 0 ? (
+        <p className="quiet">Nobody has seed of it on record.</p>
+      ) : (
+        <div className="stack-near">
+          <SimpleTable
+            columns={columns}
+            rows={holders.map((holder) => ({
+              id: holder.stewardId ?? "here",
+              cells: {
+                holder: holderName(holder, people),
+                lots:
+                  holder.lots.length === 0
+                    ? "none on record"
+                    : holder.lots.map((lot, index) => (
+                        <span key={lot.id}>
+                          {index > 0 ? ", " : ""}
+                          <Link href={`/lots/${lot.id}`}>{lot.number}</Link>
+                        </span>
+                      )),
+                last:
+                  holder.last === null
+                    ? "nothing"
+                    : `${holder.last.how === "word" ? "word" : "seed in hand"}, ${dayInWords(holder.last.day)}`,
+                counts:
+                  holder.why === null ? (
+                    `yes, ${counted(holder.places, "place")}`
+                  ) : (
+                    <span className="waits">no: {unconfirmedWords[holder.why]}</span>
+                  ),
+                hand:
+                  holder.stewardId === null ? null : (
+                    <Link
+                      href={`/varieties/${variety.id}/add/word?steward=${holder.stewardId}`}
+                      className="not-on-paper"
+                    >
+                      Their word<span className="heard"> of {holderName(holder, people)}</span>
+                    </Link>
+                  ),
+              },
+            }))}
+          />
+          <p className="quiet measure">
+            A word, or seed that was in hand, counts for{" "}
+            <Link href="/settings">{counted(settings.confirmedYears, "year")}</Link>, and only with seed younger than
+            its <Link href={`/crops/${encodeURIComponent(read.crop.key)}`}>usual life</Link>. Containers in one building
+            are one place.
+          </p>
+        </div>
+      )}
+    </Section>
+  );
+}

@@ -1,0 +1,118 @@
+import Link from "next/link";
+import { SpanBar } from "@/components/doubt";
+import { Section } from "@/components/frame";
+import { ExplainedHere, Measured } from "@/components/numbers";
+import { SimpleTable } from "@/components/tables";
+import { dateInWords } from "@/lib/display/dates";
+import { kOfN, percent, percentSpan } from "@/lib/display/numbers";
+import { counted } from "@/lib/display/plurals";
+import { type UnitSettings, weight } from "@/lib/display/units";
+import { mayHoldSeed } from "@/lib/registry/varieties/holders";
+import type { LotOfVariety, VarietyRead } from "@/lib/registry/varieties/read-variety";
+import { diversityExplanation } from "../../_words/explanations";
+import { keptOf } from "../../_words/years";
+
+/** The lots of a variety: those that may hold seed, and behind them those that are used up. */
+export function LotsSection({ read, units, renewal }: { read: VarietyRead; units: UnitSettings; renewal: number }) {
+  const held = read.lots.filter(mayHoldSeed);
+  const gone = read.lots.filter((lot) => !mayHoldSeed(lot));
+  const all = <Link href={`/lots?variety=${read.variety.id}`}>In the list of lots</Link>;
+  return (
+    <Section id="lots" title="Lots" aside={read.lots.length > 0 ? all : undefined}>
+      {held.length === 0 ? (
+        <p className="quiet">
+          {read.lots.length === 0
+            ? "No lot of it is on record yet: enter the jar that you have."
+            : "No seed is left on record."}
+        </p>
+      ) : (
+        <LotTable lots={held} read={read} units={units} renewal={renewal} />
+      )}
+      {gone.length > 0 ? (
+        <details>
+          <summary>{counted(gone.length, "lot")} used up</summary>
+          <LotTable lots={gone} read={read} units={units} renewal={renewal} />
+        </details>
+      ) : null}
+    </Section>
+  );
+}
+
+const columns = [
+  { key: "lot", name: "Lot" },
+  { key: "year", name: "Year" },
+  { key: "holder", name: "Holder" },
+  { key: "grams", name: "On hand", kind: "count" },
+  { key: "test", name: "Germination" },
+  { key: "kept", name: "Diversity kept", kind: "count" },
+  { key: "generations", name: "Generations", kind: "count" },
+] as const;
+
+function LotTable({
+  lots,
+  read,
+  units,
+  renewal,
+}: {
+  lots: readonly LotOfVariety[];
+  read: VarietyRead;
+  units: UnitSettings;
+  renewal: number;
+}) {
+  return (
+    <SimpleTable
+      columns={columns}
+      rows={lots.map((lot) => ({
+        id: lot.id,
+        cells: {
+          lot: <Link href={`/lots/${lot.id}`}>{lot.number}</Link>,
+          year: lot.year === null ? <Measured value={null} /> : dateInWords(lot.year),
+          holder: lot.holderId === null ? "" : (read.people.get(lot.holderId) ?? "a steward"),
+          grams: lot.gramsOnHand === null ? <Measured value={null} /> : weight(lot.gramsOnHand, units),
+          test: <TestCell lot={lot} renewal={renewal} />,
+          kept: <KeptCell lot={lot} />,
+          generations:
+            lot.figures?.generations === null || !lot.figures ? (
+              <Measured value={null} />
+            ) : (
+              Math.round(lot.figures.generations * 10) / 10
+            ),
+        },
+      }))}
+    />
+  );
+}
+
+function KeptCell({ lot }: { lot: LotOfVariety }) {
+  if (lot.standing === "clonal" || lot.standing === "uniform") return keptOf(lot);
+  const grade =
+    lot.standing === "counted" ? ((lot.figures?.assumed.length ?? 0) > 0 ? "assumed" : "counted") : "unknown";
+  const figure = <Measured value={lot.standing === "counted" ? keptOf(lot) : null} grade={grade} />;
+  return lot.standing === "counted" ? (
+    <ExplainedHere explanation={diversityExplanation(lot)}>{figure}</ExplainedHere>
+  ) : (
+    figure
+  );
+}
+
+function TestCell({ lot, renewal }: { lot: LotOfVariety; renewal: number }) {
+  const test = lot.lastTest;
+  if (test === null) return <span className="quiet">never tested</span>;
+  const { germination, low, high, normal, sown, date } = test;
+  const words = `${kOfN(normal, sown)}, ${percentSpan(low, high)}, ${dateInWords(date)}`;
+  return (
+    <Link href={`/tests/${test.testId}`} className="row">
+      <span>{percent(germination, 0)}</span>
+      <SpanBar
+        value={germination}
+        low={low}
+        high={high}
+        grade="counted"
+        label={words}
+        line={renewal}
+        width={92}
+        height={16}
+      />
+    </Link>
+  );
+}

@@ -1,0 +1,52 @@
+import { OverYears } from "@/components/charts";
+import { Section } from "@/components/frame";
+import { counted, listed } from "@/lib/display/plurals";
+import type { VarietyRead } from "@/lib/registry/varieties/read-variety";
+import { whyNotKept } from "../../_words/kept-words";
+import { diversityByYear, floorOf, germinationByYear, withoutYear } from "../../_words/years";
+
+/** Diversity kept and germination through the years, each with its doubt; and why there is no figure where there is none. */
+export function YearsSection({ read, renewal }: { read: VarietyRead; renewal: number }) {
+  const kept = diversityByYear(read.lots);
+  const germination = germinationByYear(read.tests);
+  const why = reasons(read);
+  if (read.lots.length === 0) return null;
+  const founders = new Set(
+    read.lots.flatMap((lot) => (lot.standing === "counted" ? (lot.figures?.founders ?? []) : [])),
+  );
+  const undated = withoutYear(read.lots);
+  return (
+    <Section id="years" title="Through the years">
+      <div className="stack">
+        {kept.length > 0 ? (
+          <OverYears title="Diversity kept" series={kept} floor={floorOf(kept)}>
+            Each lot by the year of its harvest.
+            {undated > 0 ? ` ${counted(undated, "lot")} of unknown year ${undated === 1 ? "is" : "are"} left out.` : ""}
+          </OverYears>
+        ) : null}
+        {founders.size > 1 ? (
+          <p className="measure">
+            Its founders, {listed([...founders])}, are counted as unrelated, for nobody wrote how they are related. If
+            they are kin, less is kept than these figures say.
+          </p>
+        ) : null}
+        {why.map((sentence) => (
+          <p key={sentence} className="measure">
+            {sentence}
+          </p>
+        ))}
+        {germination.length > 0 ? (
+          <OverYears title="Germination" series={germination} lines={[{ at: renewal, name: "renew" }]}>
+            Every test of its lots, with its exact span.
+          </OverYears>
+        ) : (
+          <p className="quiet">No lot of it was tested yet.</p>
+        )}
+      </div>
+    </Section>
+  );
+}
+
+function reasons({ lots }: VarietyRead): string[] {
+  return [...new Set(lots.flatMap((lot) => whyNotKept(lot.standing) ?? []))];
+}

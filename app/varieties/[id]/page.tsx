@@ -1,0 +1,100 @@
+import type { Metadata } from "next";
+import { notFound } from "next/navigation";
+import { PageHead } from "@/components/frame";
+import { Figure } from "@/components/numbers";
+import { SeedCoat } from "@/components/seed-coat";
+import { ButtonLink, Notice } from "@/components/ui";
+import { counted } from "@/lib/display/plurals";
+import { readVariety, type VarietyRead } from "@/lib/registry/varieties/read-variety";
+import { storedSeedCoat } from "@/lib/schemas/varieties/seed-coat";
+import { current } from "../../_session/current";
+import { HistoryOf } from "../../history/_components/history-of";
+import { unitsOf } from "../../lots/_words/units-of";
+import { aimWords } from "../_words/aim-words";
+import { placesExplanation } from "../_words/explanations";
+import { GrowOutsSection } from "./_components/grow-outs-section";
+import { HoldersSection } from "./_components/holders-section";
+import { LotsSection } from "./_components/lots-section";
+import { NamesSection, StrainsSection } from "./_components/names-section";
+import { StorySection } from "./_components/story-section";
+import { TypeSection } from "./_components/type-section";
+import { WaitsSection } from "./_components/waits-section";
+import { YearsSection } from "./_components/years-section";
+
+export const metadata: Metadata = { title: "A variety" };
+
+export default async function VarietyPage({ params }: { params: Promise<{ id: string }> }) {
+  const { db, settings, today } = await current();
+  const { id } = await params;
+  const read = await readVariety(db, id, settings, today);
+  if (!read) notFound();
+  const { variety, crop } = read;
+  const places = read.holders.reduce((sum, holder) => sum + (holder.confirmed ? holder.places : 0), 0);
+  const ids = [
+    id,
+    ...[read.otherNames, read.traits, read.strains, read.stories].flatMap((rows) => rows.map((row) => row.id)),
+  ];
+  return (
+    <div className="sheet stack">
+      <PageHead
+        title={variety.name}
+        kind={<a href={`/crops/${encodeURIComponent(crop.key)}`}>{crop.commonName}</a>}
+        mark={
+          <SeedCoat
+            name={variety.name}
+            crop={crop.key}
+            coat={storedSeedCoat(variety.seedCoat)}
+            size={72}
+            label={`Seed-coat mark of ${variety.name}`}
+          />
+        }
+        figure={
+          <Figure value={counted(places, "place")} waiting={places < 2} explanation={placesExplanation(read, settings)}>
+            {placesSentence(read, places)}
+          </Figure>
+        }
+        actions={
+          <>
+            <ButtonLink href={`/lots/new?variety=${id}`}>Enter a lot of it</ButtonLink>
+            <ButtonLink href={`/varieties/${id}/correct`}>Correct</ButtonLink>
+            <ButtonLink href={`/varieties/${id}/mark`} kind="quiet">
+              Choose its mark
+            </ButtonLink>
+          </>
+        }
+      >
+        {variety.aim ? (
+          <p>
+            Kept {aimWords[variety.aim]?.words}: {aimWords[variety.aim]?.note}.
+          </p>
+        ) : null}
+      </PageHead>
+      {variety.cautions ? (
+        <Notice kind="caution" title="Cautions">
+          <p>{variety.cautions} Your local rules stand above this.</p>
+        </Notice>
+      ) : null}
+      <WaitsSection read={read} />
+      <div className="beside even">
+        <StorySection read={read} />
+        <TypeSection read={read} />
+      </div>
+      <LotsSection read={read} units={unitsOf(settings)} renewal={settings.renewalPlan} />
+      <YearsSection read={read} renewal={settings.renewalPlan} />
+      <GrowOutsSection read={read} />
+      <HoldersSection read={read} settings={settings} />
+      <div className="beside even">
+        <NamesSection read={read} />
+        <StrainsSection read={read} />
+      </div>
+      <HistoryOf ids={ids} asOf={id} />
+    </div>
+  );
+}
+
+function placesSentence({ holders }: VarietyRead, places: number): string {
+  if (holders.length === 0) return "for certain, and nobody has seed of it on record.";
+  const open = holders.filter((holder) => !holder.confirmed).length;
+  const rest = open === 0 ? "" : ` Of ${counted(open, "holder")} more nothing sure is known.`;
+  return `${places === 1 ? "holds" : "hold"} seed of it for certain.${rest}`;
+}

@@ -1,0 +1,60 @@
+import type { YearPoint, YearSeries } from "@/components/charts";
+import { dateInWords } from "@/lib/display/dates";
+import { kOfN, percent, percentSpan } from "@/lib/display/numbers";
+import type { LotOfVariety } from "@/lib/registry/varieties/read-variety";
+import type { TestOfVariety } from "@/lib/registry/varieties/tests-of-variety";
+import { keptWords } from "./kept-words";
+
+/** The middle of a fuzzy date as a year and its part: 1987-07-02 is 1987.5. */
+export function middleYear(first: string | null, last: string | null): number | null {
+  if (first === null || last === null) return null;
+  const at = (day: string) =>
+    Number(day.slice(0, 4)) + (Number(day.slice(5, 7)) - 1) / 12 + (Number(day.slice(8, 10)) - 1) / 365;
+  return (at(first) + at(last)) / 2;
+}
+
+/** Diversity kept by the year of each lot's harvest. A lot whose plants were not written down is open, never a guess. */
+export function diversityByYear(lots: readonly LotOfVariety[]): readonly YearSeries[] {
+  const points = lots.flatMap((lot): YearPoint[] => {
+    const year = middleYear(lot.yearFirst, lot.yearLast);
+    if (year === null || lot.standing === "clonal" || lot.standing === "uniform") return [];
+    const value = lot.standing === "counted" ? (lot.figures?.diversityRetained ?? null) : null;
+    const when = dateInWords(lot.year ?? "");
+    const assumed = (lot.figures?.assumed.length ?? 0) > 0;
+    const grade = value === null ? "unknown" : assumed ? "assumed" : "counted";
+    return [{ year, value, grade, words: `${lot.number}, ${when}: ${keptWords(lot.standing, value)}` }];
+  });
+  return points.length === 0 ? [] : [{ name: "Lots", points }];
+}
+
+/** Lots that the chart of diversity cannot place, for their year is not known. */
+export function withoutYear(lots: readonly LotOfVariety[]): number {
+  return lots.filter((lot) => lot.yearFirst === null).length;
+}
+
+/** Germination of each tested lot by the day of its tests, with exact spans. */
+export function germinationByYear(tests: readonly TestOfVariety[]): readonly YearSeries[] {
+  const byLot = new Map<string, YearPoint[]>();
+  for (const test of tests) {
+    const year = middleYear(test.onFirst, test.onLast);
+    if (year === null) continue;
+    const { germination: value, low, high } = test;
+    const words = `${test.lot}, ${test.name}, ${dateInWords(test.on)}: ${kOfN(test.normal, test.sown)}, ${percentSpan(low, high)}`;
+    byLot.set(test.lot, [...(byLot.get(test.lot) ?? []), { year, value, low, high, grade: "counted", words }]);
+  }
+  return [...byLot].map(([name, points]) => ({ name, points }));
+}
+
+/** Where the upright scale of shares begins: at the quarter below the lowest, so that small losses show. */
+export function floorOf(series: readonly YearSeries[]): number {
+  const values = series
+    .flatMap((each) => each.points.flatMap((point) => [point.value, point.low ?? null]))
+    .filter((value): value is number => value !== null);
+  const least = values.length === 0 ? 0 : Math.min(...values);
+  return least >= 0.75 ? 0.5 : 0;
+}
+
+/** "98 %" or what stands in its place. */
+export function keptOf(lot: LotOfVariety): string {
+  return lot.standing === "counted" ? percent(lot.figures?.diversityRetained ?? null) : keptWords(lot.standing, null);
+}

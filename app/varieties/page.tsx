@@ -1,0 +1,80 @@
+import type { Metadata } from "next";
+import { EmptyState } from "@/components/empty";
+import { PageHead } from "@/components/frame";
+import { Figure } from "@/components/numbers";
+import { DataTable, readTableAddress, type SearchParameters } from "@/components/tables";
+import { ButtonLink } from "@/components/ui";
+import { counted } from "@/lib/display/plurals";
+import { listVarieties, type VarietyRow } from "@/lib/registry/varieties/list-varieties";
+import { current } from "../_session/current";
+import { unitsOf } from "../lots/_words/units-of";
+import { columns, varietyRow } from "./_list/variety-rows";
+
+export const metadata: Metadata = { title: "Varieties" };
+
+export default async function Varieties({ searchParams }: { searchParams: Promise<SearchParameters> }) {
+  const { db, settings, today } = await current();
+  const parameters = await searchParams;
+  const varieties = await listVarieties(db, settings, today);
+  const actions = (
+    <>
+      <ButtonLink href="/type-in" kind="chief">
+        Type one in from a notebook
+      </ButtonLink>
+      <ButtonLink href="/varieties/new">Record a variety</ButtonLink>
+    </>
+  );
+  if (varieties.length === 0) {
+    return (
+      <div className="sheet">
+        <h1 className="heard">Varieties</h1>
+        <EmptyState noun="varieties" action={actions}>
+          No variety is on record yet. Begin with the one that would be missed most, and type its years in from memory.
+        </EmptyState>
+      </div>
+    );
+  }
+  const units = unitsOf(settings);
+  return (
+    <div className="sheet stack">
+      <PageHead
+        title="Varieties"
+        figure={
+          <Figure value={counted(varieties.length, "variety")} waiting={varieties.some(inDanger)}>
+            {headSentence(varieties)}
+          </Figure>
+        }
+        actions={actions}
+      />
+      <DataTable
+        caption="Varieties"
+        noun="variety"
+        columns={columns}
+        rows={varieties.map((row) => varietyRow(row, settings.renewalPlan, units))}
+        path="/varieties"
+        address={readTableAddress(parameters, columns)}
+        others={parameters}
+        filterLabel="Find a variety"
+        csv="/varieties/csv"
+      />
+    </div>
+  );
+}
+
+function inDanger(row: VarietyRow): boolean {
+  return row.places < 2 && (row.lots > 0 || row.holdersNotConfirmed > 0);
+}
+
+/** "are kept. 3 stand in one place only, or in none for certain; of 2 no seed is left on record." */
+function headSentence(varieties: readonly VarietyRow[]): string {
+  const danger = varieties.filter(inDanger).length;
+  const empty = varieties.filter((row) => row.lots === 0).length;
+  const parts = [
+    danger > 0 ? `${danger} ${danger === 1 ? "stands" : "stand"} in one place only, or in none for certain` : "",
+    empty > 0 ? `of ${empty} no seed is on record` : "",
+  ].filter(Boolean);
+  const verb = varieties.length === 1 ? "is kept here." : "are kept here.";
+  return parts.length > 0
+    ? `${verb} ${parts.join("; ")}.`.replace(". o", ". O")
+    : `${verb} All stand in two places or more.`;
+}
