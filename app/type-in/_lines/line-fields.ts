@@ -27,8 +27,8 @@ const labels: Readonly<Record<string, string>> = {
   seedParents: "seed parents",
 };
 
-/** What a line says, in the order of the year: when, from what, how many, what was kept, what came of it. */
-export function lineFields(line: ReadLine): LineField[] {
+/** What a line says, in the order of the year: when, from what, how many, what was kept, what came of it. `nameOf` gives a lot's number. */
+export function lineFields(line: ReadLine, nameOf: (lot: string) => string = (lot) => lot): LineField[] {
   const { proposal } = line;
   const growing = proposal.kind === "grow-out" || proposal.kind === "failed";
   const certain = (kind: FactKind): Certainty =>
@@ -53,7 +53,7 @@ export function lineFields(line: ReadLine): LineField[] {
         canDrop: false,
       }),
     ),
-    ...(proposal.from.length > 1 ? proposal.from.map(shareField) : []),
+    ...(proposal.from.length > 1 ? proposal.from.map((parent, place) => shareField(parent, place, nameOf)) : []),
     ...(growing ? growingFields(proposal, certain) : []),
     ...stockFields(proposal, certain),
   ];
@@ -66,7 +66,7 @@ function receivedFields({ received, lots }: LineProposal, certainty: Certainty):
       ? [
           {
             key: "received",
-            label: `from ${received.from}`,
+            label: `how much from ${received.from}`,
             text: received.amount?.words ?? null,
             certainty,
             kind: "amount" as const,
@@ -89,11 +89,11 @@ function receivedFields({ received, lots }: LineProposal, certainty: Certainty):
   ];
 }
 
-function shareField(parent: LineProposal["from"][number], place: number): LineField {
+function shareField(parent: LineProposal["from"][number], place: number, nameOf: (lot: string) => string): LineField {
   const text = parent.share === null ? null : percent(parent.share);
   return {
     key: `share.${place}`,
-    label: `share of ${parent.lot}`,
+    label: `share of ${nameOf(parent.lot)}`,
     text,
     certainty: "sure",
     kind: "share",
@@ -185,7 +185,7 @@ function growingFields(proposal: LineProposal, certain: (kind: FactKind) => Cert
       ? [
           {
             key: "seedShares",
-            label: "from each",
+            label: "seed from each",
             text: proposal.seedShares === null ? null : proposal.seedShares === "equal" ? "the same" : "not the same",
             certainty: certain("shares"),
             kind: "shares" as const,
@@ -193,7 +193,7 @@ function growingFields(proposal: LineProposal, certain: (kind: FactKind) => Cert
           },
           {
             key: "harvested",
-            label: "seed",
+            label: "seed harvested",
             text: proposal.harvested.length > 0 ? proposal.harvested.map((amount) => amount.words).join(" and ") : null,
             certainty: certain(
               proposal.assumed.some((each) => each.code === "amount-taken-as-harvest") ? "amount" : "harvested",
@@ -297,7 +297,6 @@ function stockFields(proposal: LineProposal, certain: (kind: FactKind) => Certai
 
 const unknownWords: Readonly<Partial<Record<UnknownField, string>>> = {
   seedsSown: "how many seeds were sown",
-  rogues: "whether any were pulled",
   foreignPollen: "what else flowered near",
   seedsTested: "how many seeds were tested",
 };
