@@ -1,5 +1,6 @@
 import type { Metadata } from "next";
 import Link from "next/link";
+import { Fragment } from "react";
 import { EmptyState } from "@/components/empty";
 import { PageHead } from "@/components/frame";
 import { Figure } from "@/components/numbers";
@@ -18,7 +19,7 @@ import { unitsOf } from "./_words/units-of";
 export const metadata: Metadata = { title: "Lots" };
 
 export default async function Lots({ searchParams }: { searchParams: Promise<SearchParameters> }) {
-  const { db, settings } = await current();
+  const { db, settings, today } = await current();
   const query = LotListQuerySchema.parse(await searchParams);
   const list = await listLots(db, query, settings);
   const enter = (
@@ -37,14 +38,14 @@ export default async function Lots({ searchParams }: { searchParams: Promise<Sea
       </div>
     );
   }
-  const units = unitsOf(settings);
+  const reading = { renewal: settings.renewalPlan, units: unitsOf(settings), today };
   return (
     <div className="sheet stack">
       <PageHead
         title="Lots"
         figure={
-          <Figure value={counted(list.seed.some, "lot")} waiting={list.below > 0}>
-            {headSentence(list, settings.renewalPlan)}
+          <Figure value={counted(list.seed.some, "lot")}>
+            <HeadSentence list={list} query={query} plan={settings.renewalPlan} />
           </Figure>
         }
         actions={enter}
@@ -55,7 +56,7 @@ export default async function Lots({ searchParams }: { searchParams: Promise<Sea
         caption="Lots of seed"
         noun="lot"
         columns={columns}
-        rows={list.rows.map((row) => lotCells(row, settings.renewalPlan, units))}
+        rows={list.rows.map((row) => lotCells(row, reading))}
         total={list.found}
         path="/lots"
         address={{ sort: query.sort, columns: query.columns, filter: query.filter ?? "" }}
@@ -69,15 +70,30 @@ export default async function Lots({ searchParams }: { searchParams: Promise<Sea
   );
 }
 
-/** "hold seed. 14 test below 70 %; 31 were never tested; of 9 nobody knows how much is left." */
-function headSentence({ seed, below, untested }: LotList, plan: number): string {
+/** "hold seed. 14 of them test below 70 %; 31 were never tested; of 9 nobody knows how much is left." */
+function HeadSentence({ list, query, plan }: { list: LotList; query: LotListQuery; plan: number }) {
+  const { seed, below, untested } = list;
+  const to = (words: string, changed: Partial<LotListQuery>) => (
+    <Link href={`/lots${addressOfLotList(query, { ...changed, page: 1 })}`}>{words}</Link>
+  );
   const parts = [
-    below > 0 ? `${wholeNumber(below)} of them ${below === 1 ? "tests" : "test"} below ${percent(plan, 0)}` : "",
-    untested > 0 ? `${wholeNumber(untested)} ${untested === 1 ? "was" : "were"} never tested` : "",
-    seed.unknown > 0 ? `of ${wholeNumber(seed.unknown)} nobody knows how much is left` : "",
-  ].filter(Boolean);
-  const rest = parts.length > 0 ? ` ${parts.join("; ")}.` : "";
-  return `${seed.some === 1 ? "holds" : "hold"} seed.${rest}`;
+    below > 0
+      ? to(`${wholeNumber(below)} ${below === 1 ? "tests" : "test"} below ${percent(plan, 0)}`, { test: "below" })
+      : null,
+    untested > 0
+      ? to(`${wholeNumber(untested)} ${untested === 1 ? "was" : "were"} never tested`, { test: "never" })
+      : null,
+    seed.unknown > 0 ? to(`of ${wholeNumber(seed.unknown)} nobody knows how much is left`, { seed: "unknown" }) : null,
+  ].filter((part) => part !== null);
+  return (
+    <>
+      {seed.some === 1 ? "holds seed" : "hold seed"}
+      {parts.map((part) => (
+        <Fragment key={part.props.href}>; {part}</Fragment>
+      ))}
+      .
+    </>
+  );
 }
 
 function Pages({ query, list }: { query: LotListQuery; list: LotList }) {

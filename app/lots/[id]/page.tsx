@@ -9,7 +9,7 @@ import { ButtonLink, Notice } from "@/components/ui";
 import { plainNumber } from "@/lib/display/numbers";
 import { readLot } from "@/lib/registry/lots/read-lot";
 import { current } from "../../_session/current";
-import { Cautions } from "../_parts/cautions";
+import { CautionsOfCrop, CautionsOfLot } from "../_parts/cautions";
 import { ContainersOfLot } from "../_parts/containers-of-lot";
 import { JarAnswers } from "../_parts/jar-answers";
 import { KinOfLotPart } from "../_parts/kin-of-lot";
@@ -74,10 +74,13 @@ export default async function LotPage({ params, searchParams }: Props) {
             ))}
           </Notice>
         ) : null}
-        <Cautions lot={lot} />
+        <CautionsOfLot lot={lot} />
       </div>
       <Section id="jar" title="The jar">
-        <JarAnswers read={read} settings={settings} units={units} today={today} />
+        <div className="stack">
+          <JarAnswers read={read} settings={settings} units={units} today={today} />
+          <CautionsOfCrop lot={lot} />
+        </div>
       </Section>
       <Section id="reserve" title="Kept back">
         <ReserveParts read={read} settings={settings} />

@@ -3,6 +3,7 @@ import { dateInWords } from "@/lib/display/dates";
 import { kOfN, percent, percentSpan, plainNumber } from "@/lib/display/numbers";
 import { type UnitSettings, weight } from "@/lib/display/units";
 import type { LotRow } from "@/lib/registry/lots/lot-row";
+import { testedTooLongAgo } from "@/lib/registry/lots/test-age";
 import { type LotColumn, usualColumns } from "@/lib/schemas/lots/list-query";
 import { seedsSpan } from "../_words/seeds-in-words";
 import { storedCoat } from "../_words/stored-coat";
@@ -34,8 +35,15 @@ export const columns: readonly Column[] = (Object.keys(told) as LotColumn[]).map
   apart: !usualColumns.includes(key),
 }));
 
-/** A lot as a row of the list; `renewal` is the germination below which a lot is to be renewed. */
-export function lotCells(row: LotRow, renewal: number, units: UnitSettings): Row {
+/** What the rows are read by: the line for renewing, the steward's units, and the day it is. */
+export interface Reading {
+  readonly renewal: number;
+  readonly units: UnitSettings;
+  readonly today: string;
+}
+
+/** A lot as a row of the list. */
+export function lotCells(row: LotRow, { renewal, units, today }: Reading): Row {
   const cells: Record<LotColumn, Cell> = {
     number: {
       kind: "link",
@@ -48,10 +56,7 @@ export function lotCells(row: LotRow, renewal: number, units: UnitSettings): Row
     holder: row.holder,
     year: row.year === null ? null : { kind: "date", words: dateInWords(row.year), sort: row.yearFirst },
     grams: row.grams === null ? null : { kind: "count", words: weight(row.grams, units), sort: row.grams },
-    live:
-      row.live === null
-        ? null
-        : { kind: "count", words: seedsSpan(row.live), sort: row.live.low, grade: row.live.grade },
+    live: liveCell(row, today),
     test: testCell(row, renewal),
     diversity: diversityCell(row),
     generations: row.generations === null ? null : plainNumber(row.generations, 1),
@@ -62,6 +67,13 @@ export function lotCells(row: LotRow, renewal: number, units: UnitSettings): Row
     notes: row.notes ?? "",
   };
   return { id: row.id, cells };
+}
+
+/** What lived at a test older than the seed usually lives is only assumed to live. */
+function liveCell({ live, lastTest, usualLifeYears }: LotRow, today: string): Cell {
+  if (live === null) return null;
+  const aged = lastTest !== null && testedTooLongAgo(lastTest, usualLifeYears, today);
+  return { kind: "count", words: seedsSpan(live), sort: live.low, grade: aged ? "assumed" : live.grade };
 }
 
 /** A pure line has nothing to lose; of a crop kept by division there is no such figure. */

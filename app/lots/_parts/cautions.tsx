@@ -5,11 +5,8 @@ const harms = /toxic|poison|bitter|unsafe|burn|irritat|aflatoxin|ergot|favism|cy
 const cucurbits = /^(squash|gourd|luffa|melon|cucumber|watermelon|bitter-gourd)/;
 const rawBeans = /^bean-(common|runner|lima)$/;
 
-/** What can hurt about a lot: the usual care, always below local rules. Nothing where nothing is known to. */
-export function Cautions({ lot }: { lot: LotHead }) {
-  const { crop } = lot;
-  const bitter = cucurbits.test(crop.cropKey);
-  const listed = crop.cropCautions !== null && harms.test(crop.cropCautions) && !bitter;
+/** What can hurt about this very seed: the usual care, always below local rules. Nothing where nothing is known to. */
+export function CautionsOfLot({ lot }: { lot: LotHead }) {
   return (
     <>
       <Treated treatment={lot.treatment} substance={lot.treatmentSubstance} />
@@ -18,6 +15,17 @@ export function Cautions({ lot }: { lot: LotHead }) {
           <p>{lot.varietyCautions}</p>
         </Notice>
       ) : null}
+    </>
+  );
+}
+
+/** What can hurt about any seed of its crop. */
+export function CautionsOfCrop({ lot }: { lot: LotHead }) {
+  const { crop } = lot;
+  const bitter = cucurbits.test(crop.cropKey);
+  const listed = crop.cropCautions !== null && harms.test(crop.cropCautions) && !bitter;
+  return (
+    <>
       {bitter ? (
         <Notice kind="caution" title="Bitter fruit">
           <p>

@@ -2,10 +2,13 @@ import type { ReactNode } from "react";
 import { Jar } from "@/components/jar";
 import { Explained } from "@/components/numbers";
 import { Button, NumberField } from "@/components/ui";
+import { dateInWords } from "@/lib/display/dates";
 import type { Explanation } from "@/lib/display/explanation";
-import { percent } from "@/lib/display/numbers";
+import { kOfN, percent } from "@/lib/display/numbers";
 import { counted } from "@/lib/display/plurals";
 import { type UnitSettings, weight } from "@/lib/display/units";
+import type { LastTest } from "@/lib/registry/figures/read-figures";
+import type { SeedCount } from "@/lib/registry/lots/live-seeds";
 import type { LotRead } from "@/lib/registry/lots/read-lot";
 import type { Settings } from "@/lib/schemas/settings";
 import { keepingExplanation, noForecastInWords, untilInWords, untilSpan } from "../_words/explain-keeping";
@@ -27,15 +30,16 @@ export function JarAnswers({
   today: string;
 }) {
   const { figures, seeds, live, give, reserve } = read;
+  const lastTest = figures?.lastTest ?? null;
   return (
     <div className="beside even">
       <div className={styles.jar}>
         <Jar
           grams={figures?.gramsOnHand ?? null}
-          seeds={seeds}
-          alive={live}
+          seeds={wholeSeeds(seeds)}
+          alive={wholeSeeds(live)}
           reserved={give.keptBack ?? (reserve.good.length <= 1 ? (reserve.reserve?.seeds ?? null) : null)}
-          free={give.free}
+          free={wholeSeeds(give.free)}
           until={untilInWords(read.keeping)}
         />
       </div>
@@ -44,7 +48,11 @@ export function JarAnswers({
           {weight(figures?.gramsOnHand ?? null, units)}
           {seeds === null || seeds.high === 0 ? null : `, ${seedsInWords(seeds)}`}
         </Answer>
-        <Answer question="What of it lives?" explanation={liveExplanation(read, units)}>
+        <Answer
+          question="What of it lives?"
+          explanation={liveExplanation(read, units)}
+          after={lastTest ? <p>{livingSentence(lastTest, read.aged)}</p> : null}
+        >
           {live === null ? "unknown" : seedsInWords(live)}
         </Answer>
         <UntilWhen read={read} settings={settings} today={today} />
@@ -52,6 +60,16 @@ export function JarAnswers({
       </div>
     </div>
   );
+}
+
+/** Seeds are drawn and named whole: at least, and at most. */
+function wholeSeeds(count: SeedCount | null): SeedCount | null {
+  return count && { ...count, low: Math.floor(count.low), high: Math.ceil(count.high) };
+}
+
+function livingSentence({ normal, sown, date }: LastTest, aged: boolean): string {
+  const tested = `By the test of ${dateInWords(date)}: ${kOfN(normal, sown)}.`;
+  return aged ? `${tested} That is longer ago than its seed usually lives: test it again.` : tested;
 }
 
 /** A question to the jar, its answer, and how that came about. */

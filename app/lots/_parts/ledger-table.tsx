@@ -1,5 +1,4 @@
 import Link from "next/link";
-import { SimpleTable } from "@/components/tables";
 import { dateInWords } from "@/lib/display/dates";
 import { seedsCounted, wholeNumber } from "@/lib/display/numbers";
 import { counted } from "@/lib/display/plurals";
@@ -10,46 +9,56 @@ import styles from "./ledger-table.module.css";
 
 type Step = LotRead["balance"]["steps"][number];
 
+// Said aloud: some browsers forget what a table is once a phone lays its rows out as entries.
+const table = { role: "table" } as const;
+const group = { role: "rowgroup" } as const;
+const row = { role: "row" } as const;
+const head = { role: "columnheader" } as const;
+const cell = { role: "cell" } as const;
+
 /** The ledger in the order in which it counts, with the running balance; what counts no more stands folded below. */
 export function LedgerTable({ read, units }: { read: LotRead; units: UnitSettings }) {
-  const { balance, entries, warnings, lot } = read;
-  const standing = new Set(balance.steps.map((step) => step.entry.id));
-  const replaced = entries.filter((entry) => !standing.has(entry.id) && !entry.takenBack);
-  const backOf = new Map(entries.flatMap((entry) => (entry.replacesId ? [[entry.replacesId, entry] as const] : [])));
+  const { balance, warnings, lot } = read;
   return (
-    <div className="stack">
-      <SimpleTable
-        columns={[
-          { key: "on", name: "When" },
-          { key: "what", name: "What" },
-          { key: "change", name: "In or out", kind: "count" },
-          { key: "left", name: "Left", kind: "count" },
-        ]}
-        rows={balance.steps.map((step) => ({
-          id: step.entry.id,
-          cells: {
-            on: dateInWords(step.entry.on),
-            what: <What step={step} lotId={lot.id} warnings={warnings.get(step.entry.id) ?? []} />,
-            change: changeInWords(step, units),
-            left: step.change === null ? "" : weight(step.balance, units),
-          },
-        }))}
-      />
-      {replaced.length > 0 ? (
-        <details className={styles.replaced}>
-          <summary>{counted(replaced.length, "entry")} that counts no more</summary>
-          <ul>
-            {replaced.map((entry) => (
-              <li key={entry.id}>
-                <s>
-                  {dateInWords(entry.on)}: {kindInWords(entry.kind)} {amountInWords(entry, units)}
-                </s>
-                {backOf.get(entry.id)?.takenBack ? ", taken back" : ", put right"}
-              </li>
-            ))}
-          </ul>
-        </details>
-      ) : null}
+    <div className={styles.frame}>
+      <table className={styles.ledger} {...table}>
+        <caption className="heard">Ledger of lot {lot.number}</caption>
+        <thead {...group}>
+          <tr {...row}>
+            <th scope="col" {...head}>
+              When
+            </th>
+            <th scope="col" {...head}>
+              What
+            </th>
+            <th scope="col" {...head} data-kind="count">
+              In or out
+            </th>
+            <th scope="col" {...head} data-kind="count">
+              Left
+            </th>
+          </tr>
+        </thead>
+        <tbody {...group}>
+          {balance.steps.map((step) => (
+            <tr key={step.entry.id} {...row}>
+              <td {...cell} data-part="when">
+                {dateInWords(step.entry.on)}
+              </td>
+              <td {...cell} data-part="what">
+                <What step={step} lotId={lot.id} warnings={warnings.get(step.entry.id) ?? []} />
+              </td>
+              <td {...cell} data-part="change" data-kind="count">
+                {changeInWords(step, units)}
+              </td>
+              <td {...cell} data-part="left" data-kind="count">
+                {step.change === null ? "" : weight(step.balance, units)}
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      <CountsNoMore read={read} units={units} />
     </div>
   );
 }
@@ -63,12 +72,14 @@ function What({
   lotId: string;
   warnings: readonly { code: string; text: string }[];
 }) {
+  const other = entry.other ?? entry.otherLot ?? entry.otherSteward;
   return (
     <>
-      <Link href={`/lots/${lotId}/ledger/${entry.id}`} title="Put this entry right" prefetch={false}>
+      <Link href={`/lots/${lotId}/ledger/${entry.id}`} prefetch={false}>
         {kindInWords(entry.kind)}
+        <span className="heard">, {dateInWords(entry.on)}: put this entry right</span>
       </Link>
-      <Other entry={entry} />
+      {other ? <>, {entry.otherLotId ? <Link href={`/lots/${entry.otherLotId}`}>{other}</Link> : other}</> : null}
       {entry.notes ? <span className={styles.note}>{entry.notes}</span> : null}
       {warnings.map((warning) => (
         <span key={warning.code} className={styles.odd}>
@@ -79,17 +90,28 @@ function What({
   );
 }
 
-function Other({ entry }: { entry: Step["entry"] }) {
-  if (!entry.other && !entry.otherLot && !entry.otherSteward) return null;
-  const words = entry.other ?? entry.otherLot ?? entry.otherSteward;
-  if (entry.otherLotId) {
-    return (
-      <>
-        , <Link href={`/lots/${entry.otherLotId}`}>{words}</Link>
-      </>
-    );
-  }
-  return <>, {words}</>;
+function CountsNoMore({ read: { entries, balance }, units }: { read: LotRead; units: UnitSettings }) {
+  const standing = new Set(balance.steps.map((step) => step.entry.id));
+  const replaced = entries.filter((entry) => !standing.has(entry.id) && !entry.takenBack);
+  if (replaced.length === 0) return null;
+  const by = new Map(entries.flatMap((entry) => (entry.replacesId ? [[entry.replacesId, entry] as const] : [])));
+  return (
+    <details className={styles.replaced}>
+      <summary>
+        {counted(replaced.length, "entry")} that {replaced.length === 1 ? "counts" : "count"} no more
+      </summary>
+      <ul>
+        {replaced.map((entry) => (
+          <li key={entry.id}>
+            <s>
+              {dateInWords(entry.on)}: {kindInWords(entry.kind)} {amountInWords(entry, units)}
+            </s>
+            {by.get(entry.id)?.takenBack ? ", taken back" : ", put right"}
+          </li>
+        ))}
+      </ul>
+    </details>
+  );
 }
 
 function changeInWords({ entry, change }: Step, units: UnitSettings): string {

@@ -10,6 +10,7 @@ import type { LeftOut } from "@/lib/registry/reserve/good-lots";
 import type { Settings } from "@/lib/schemas/settings";
 import { giveExplanation, reserveExplanation } from "../_words/explain-reserve";
 import { seedsInWords, seedsOfRule } from "../_words/seeds-in-words";
+import styles from "./lots-counted.module.css";
 
 const partWords = [
   ["growOuts", "one grow-out"],
@@ -23,6 +24,7 @@ const whyLeftOut: Readonly<Record<LeftOut, string>> = {
   "set aside": "set aside",
   "never tested": "never tested",
   "tests too low": "tests too low",
+  "tested too long ago": "tested too long ago",
 };
 
 /** The reserve opened to its parts, the lots that it is counted over, and the two rules where they collide. */
@@ -76,36 +78,27 @@ export function ReserveParts({ read, settings }: { read: LotRead; settings: Sett
 
 function LotsCounted({ read }: { read: LotRead }) {
   const { good, leftOut } = read.reserve;
-  const rows = [
-    ...good.map(({ lot, test, seeds }) => ({
-      lot,
-      counts: "counted",
-      seeds: seeds === null ? "unknown" : seedsInWords(seeds),
-      test: `${kOfN(test.normal, test.sown)}, ${dateInWords(test.date)}`,
-    })),
-    ...leftOut.map(({ lot, why }) => ({ lot, counts: `not counted: ${whyLeftOut[why]}`, seeds: "", test: "" })),
-  ];
-  if (rows.length === 0) return null;
+  if (good.length + leftOut.length === 0) return null;
+  const name = (lot: { id: string; number: string }) =>
+    lot.id === read.lot.id ? `${lot.number}, this one` : <Link href={`/lots/${lot.id}`}>{lot.number}</Link>;
   return (
-    <details open={rows.length <= 4}>
+    <details open={good.length + leftOut.length <= 4}>
       <summary>
         {counted(good.length, "lot")} counted{leftOut.length > 0 ? `, ${wholeNumber(leftOut.length)} not` : ""}
       </summary>
-      <SimpleTable
-        columns={[
-          { key: "lot", name: "Lot" },
-          { key: "counts", name: "" },
-          { key: "seeds", name: "Seeds" },
-          { key: "test", name: "Last test" },
-        ]}
-        rows={rows.map(({ lot, ...cells }) => ({
-          id: lot.id,
-          cells: {
-            ...cells,
-            lot: lot.id === read.lot.id ? lot.number : <Link href={`/lots/${lot.id}`}>{lot.number}</Link>,
-          },
-        }))}
-      />
+      <ul className={styles.lots}>
+        {good.map(({ lot, test, seeds }) => (
+          <li key={lot.id}>
+            {name(lot)}: {seeds === null ? "amount unknown" : seedsInWords(seeds)}; tested{" "}
+            {kOfN(test.normal, test.sown)}, {dateInWords(test.date)}
+          </li>
+        ))}
+        {leftOut.map(({ lot, why }) => (
+          <li key={lot.id} className="quiet">
+            {name(lot)}: not counted, {whyLeftOut[why]}
+          </li>
+        ))}
+      </ul>
     </details>
   );
 }

@@ -1,12 +1,12 @@
 import Link from "next/link";
 import { OverYears, type YearPoint } from "@/components/charts";
 import { SpanBar } from "@/components/doubt";
-import { SimpleTable } from "@/components/tables";
 import { dateInWords } from "@/lib/display/dates";
 import { kOfN, percent, percentSpan } from "@/lib/display/numbers";
 import type { TestOfLot } from "@/lib/registry/germination-tests/tests-of-lot";
 import type { LotRead } from "@/lib/registry/lots/read-lot";
 import type { Settings } from "@/lib/schemas/settings";
+import styles from "./tests-of-lot.module.css";
 
 /** The germination tests of a lot with their exact intervals, and what the years did to it. */
 export function TestsOfLot({ read, settings }: { read: LotRead; settings: Settings }) {
@@ -14,43 +14,38 @@ export function TestsOfLot({ read, settings }: { read: LotRead; settings: Settin
   const line = { at: settings.renewalPlan, name: `renew below ${percent(settings.renewalPlan, 0)}` };
   return (
     <div className="stack">
-      <SimpleTable
-        columns={[
-          { key: "test", name: "Test" },
-          { key: "on", name: "Set up" },
-          { key: "result", name: "Came up", kind: "count" },
-          { key: "span", name: "95 % interval" },
-        ]}
-        rows={read.tests.map((test) => ({
-          id: test.id,
-          cells: {
-            test: <Link href={`/tests/${test.id}`}>{test.name}</Link>,
-            on: dateInWords(test.on),
-            result: test.germination ? kOfN(test.totals.sums.normal ?? 0, test.totals.sown) : "not counted yet",
-            span: test.germination ? (
-              <>
-                <SpanBar
-                  value={test.germination.share}
-                  low={test.germination.low}
-                  high={test.germination.high}
-                  grade="counted"
-                  line={settings.renewalPlan}
-                  label={wordsOf(test)}
-                />
-                <span className="counts">
-                  {percentSpan(test.germination.low, test.germination.high)}
-                  {test.basis === "sprouted" ? ", sprouted" : ""}
-                  {test.totals.stage === "final" ? "" : ", so far"}
-                </span>
-              </>
-            ) : null,
-          },
-        }))}
-      />
+      <ul className={styles.tests}>
+        {read.tests.map((test) => (
+          <li key={test.id} className={styles.test}>
+            <span>
+              <Link href={`/tests/${test.id}`}>{test.name}</Link>, {dateInWords(test.on)}
+              {test.basis === "sprouted" ? ", by sprouts" : ""}
+            </span>
+            <Result test={test} line={settings.renewalPlan} />
+          </li>
+        ))}
+      </ul>
       {points.length > 1 ? (
         <OverYears title="Germination by year" series={[{ name: read.lot.number, points }]} lines={[line]} />
       ) : null}
     </div>
+  );
+}
+
+function Result({ test, line }: { test: TestOfLot; line: number }) {
+  if (!test.germination) return <span className="waits">not counted yet</span>;
+  const { share, low, high } = test.germination;
+  return (
+    <>
+      <span className={styles.counts}>{kOfN(test.totals.sums.normal ?? 0, test.totals.sown)}</span>
+      <span className={styles.span}>
+        <SpanBar value={share} low={low} high={high} grade="counted" line={line} label={wordsOf(test)} />
+        <span className={styles.counts}>
+          {percentSpan(low, high)}
+          {test.totals.stage === "final" ? "" : ", so far"}
+        </span>
+      </span>
+    </>
   );
 }
 

@@ -51,6 +51,18 @@ export function giveInWords({ give, lot, reserve }: LotRead, settings: Settings)
       return say("Unknown", "how much is left: weigh the jar, and it can be told what may be given.", true);
     case "never tested":
       return say("Unknown", "what may be given: nobody has tested whether it lives. Lay out twenty seeds.", true);
+    case "tested too long ago":
+      return say(
+        "Unknown",
+        "what may be given: its last test is older than seed of this crop usually lives. Test it.",
+        true,
+      );
+    case "likely below the line":
+      return say(
+        "Unknown",
+        `what may be given: by its age it is likely below ${percent(settings.renewalPlan, 0)}, the line for renewing (setting). Test it.`,
+        true,
+      );
     case "plants not known":
       return say("Unknown", "what may be given: say how many plants a grow-out of this variety wants.", true);
     case "seeds not known":

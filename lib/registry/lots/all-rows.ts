@@ -26,10 +26,12 @@ export async function allRows(db: Database): Promise<readonly LotRow[]> {
   return rows;
 }
 
-interface LotSql extends Omit<LotRow, "otherNames" | "places" | "grams" | "live" | "lastTest" | "standing"> {
+interface LotSql
+  extends Omit<LotRow, "otherNames" | "places" | "grams" | "live" | "lastTest" | "standing" | "usualLifeYears"> {
   readonly cropId: string;
   readonly seedsPerGramMin: number | null;
   readonly seedsPerGramMax: number | null;
+  readonly seedLifeYearsMax: number | null;
   readonly matingSystem: string | null;
   readonly founderLines: string | null;
 }
@@ -38,7 +40,8 @@ async function readRows(db: Database): Promise<readonly LotRow[]> {
   const lots = await db.read.$queryRaw<LotSql[]>`
     SELECT l."id", l."number", l."code", l."kind", l."varietyId", v."name" AS "variety", v."seedCoat", c."id" AS "cropId", c."key" AS "cropKey",
       c."commonName" AS "crop", l."holderId", p."name" AS "holder", l."year", l."yearFirst", l."yearLast", l."status", l."treatment", l."notes",
-      l."thousandSeedGrams", l."founderLines", c."seedsPerGramMin", c."seedsPerGramMax", c."matingSystem"
+      l."thousandSeedGrams", l."founderLines", c."seedsPerGramMin", c."seedsPerGramMax",
+      c."seedLifeYearsMax", c."matingSystem"
     FROM "Lot" l JOIN "Variety" v ON v."id" = l."varietyId" JOIN "Crop" c ON c."id" = v."cropId"
       LEFT JOIN "Person" p ON p."stewardId" = l."holderId"
     ORDER BY l."id"`;
@@ -46,10 +49,18 @@ async function readRows(db: Database): Promise<readonly LotRow[]> {
   const figures = await figuresOfAll(db);
   const lines = founderLinesOf(lots);
   return lots.map((lot) => {
-    const { cropId, seedsPerGramMin, seedsPerGramMax, matingSystem, founderLines: _lines, ...row } = lot;
+    const {
+      cropId,
+      seedsPerGramMin,
+      seedsPerGramMax,
+      seedLifeYearsMax,
+      matingSystem,
+      founderLines: _lines,
+      ...row
+    } = lot;
     const told = (what: TextSql["what"], of: string) => (texts.get(`${what} ${of}`) ?? []).map((each) => each.words);
     const profile = profileOfCrop(
-      { seedsPerGramMin, seedsPerGramMax, matingSystem },
+      { seedsPerGramMin, seedsPerGramMax, seedLifeYearsMax, matingSystem },
       ownFields.flatMap((field) => told(field, cropId).map((value) => ({ field, value }))),
     );
     return {
@@ -61,7 +72,7 @@ async function readRows(db: Database): Promise<readonly LotRow[]> {
   });
 }
 
-const ownFields = ["seedsPerGramMin", "seedsPerGramMax", "matingSystem"] as const;
+const ownFields = ["seedsPerGramMin", "seedsPerGramMax", "seedLifeYearsMax", "matingSystem"] as const;
 
 interface TextSql {
   readonly what: "name" | "place" | (typeof ownFields)[number];
@@ -77,7 +88,7 @@ async function readTexts(db: Database): Promise<ReadonlyMap<string, TextSql[]>> 
     UNION ALL
     SELECT 'place', c."lotId", p."name", c."id" FROM "Container" c JOIN "Place" p ON p."id" = c."placeId"
     UNION ALL
-    SELECT o."field", o."cropId", o."value", o."id" FROM "CropOverride" o WHERE o."field" IN ('seedsPerGramMin', 'seedsPerGramMax', 'matingSystem')
+    SELECT o."field", o."cropId", o."value", o."id" FROM "CropOverride" o WHERE o."field" IN ('seedsPerGramMin', 'seedsPerGramMax', 'seedLifeYearsMax', 'matingSystem')
     ORDER BY "id"`;
   return grouped(rows, (row) => `${row.what} ${row.of}`);
 }
@@ -85,6 +96,7 @@ async function readTexts(db: Database): Promise<ReadonlyMap<string, TextSql[]>> 
 interface CropProfile {
   readonly seedsPerGramMin: number | null;
   readonly seedsPerGramMax: number | null;
+  readonly seedLifeYearsMax: number | null;
   readonly matingSystem: string | null;
 }
 
@@ -98,6 +110,7 @@ function figured(lot: LotSql, crop: CropProfile, figures: LotFigures | undefined
     lastTest,
     diversityRetained: figures?.diversityRetained ?? null,
     generations: figures?.generations ?? null,
+    usualLifeYears: crop.seedLifeYearsMax,
     standing: figures ? lineageStanding(figures, crop.matingSystem, lines) : ("plants not known" as const),
   };
 }

@@ -28,6 +28,8 @@ export interface LotRow {
   readonly thousandSeedGrams: number | null;
   readonly live: SeedCount | null;
   readonly lastTest: LastTest | null;
+  /** years that seed of its crop usually lives at most */
+  readonly usualLifeYears: number | null;
   readonly diversityRetained: number | null;
   readonly generations: number | null;
   /** whether the diversity can be put in a figure */

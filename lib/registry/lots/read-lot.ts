@@ -23,6 +23,7 @@ import { type KinOfLot, readKin } from "./read-kin";
 import { type LedgerRow, readLedger } from "./read-ledger";
 import { type NoteOfLot, readNotes } from "./read-notes";
 import { readTests } from "./read-tests";
+import { testedTooLongAgo } from "./test-age";
 
 /** The seeds to sow of this lot for the plants that are wanted. */
 export interface WhatToSow {
@@ -42,6 +43,8 @@ export interface LotRead {
   readonly standing: LineageStanding;
   readonly seeds: SeedCount | null;
   readonly live: SeedCount | null;
+  /** the last test is older than the usual life of the seed: what lived then is only assumed to live */
+  readonly aged: boolean;
   readonly balance: Balance<LedgerRow>;
   /** all entries in the order of entry, also those that count no more */
   readonly entries: readonly LedgerRow[];
@@ -93,13 +96,18 @@ export async function readLot(
     settings,
     today,
   });
+  const keeping = howLongGood({ tests, ...lot, threshold: settings.renewalPlan });
+  const likelyBelow = !("why" in keeping) && keeping.until.likely < today;
+  const aged = lastTest !== null && testedTooLongAgo(lastTest, crop.seedLifeYearsMax, today);
+  const live = liveSeeds(seeds, lastTest);
   const openWarning = notes.some((note) => note.what === "warning" && note.closed === null);
   return {
     lot,
     figures: own,
     standing: own ? lineageStanding(own, crop.matingSystem, founderLinesOf(holdings)) : "plants not known",
     seeds,
-    live: liveSeeds(seeds, lastTest),
+    live: live && aged ? { ...live, grade: "assumed" } : live,
+    aged,
     balance,
     entries,
     warnings: entryWarnings(balance, lot, today),
@@ -109,8 +117,8 @@ export async function readLot(
     containers: holdings.find((each) => each.id === lotId)?.containers ?? [],
     notes,
     reserve,
-    give: mayGive({ lotId, status: lot.status, grams, openWarning, tested: lastTest !== null }, reserve),
-    keeping: howLongGood({ tests, ...lot, threshold: settings.renewalPlan }),
+    give: mayGive({ lotId, status: lot.status, grams, openWarning, tested: lastTest !== null, likelyBelow }, reserve),
+    keeping,
     sow: whatToSow(lot, own, reserve, plants),
   };
 }

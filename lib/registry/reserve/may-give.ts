@@ -10,6 +10,8 @@ export type GiveReason =
   | "amount not known"
   | "never tested"
   | "tests too low"
+  | "tested too long ago"
+  | "likely below the line"
   | "plants not known"
   | "seeds not known"
   | "reserve not met"
@@ -34,6 +36,8 @@ export interface GiveQuestion {
   /** a warning on the lot that nobody has closed */
   readonly openWarning: boolean;
   readonly tested: boolean;
+  /** by its tests and the usual life of its kind it is likely below the line for renewing by now */
+  readonly likelyBelow: boolean;
 }
 
 const over: ReadonlySet<string> = new Set(["finished", "dead", "discarded"]);
@@ -63,7 +67,8 @@ export function mayGive(question: GiveQuestion, kept: ReserveOfVariety): GiveVer
   if (grams <= 0) return say("no", "empty", { value: 0, low: 0, high: 0, grade: "counted" });
   if (!question.tested) return say("cannot tell", "never tested");
   const own = kept.good.find((each) => each.lot.id === question.lotId);
-  if (!own) return say("no", "tests too low");
+  if (!own) return notGood(question, kept, say);
+  if (question.likelyBelow) return say("cannot tell", "likely below the line");
   if (kept.wanted === null || kept.reserve === null) return say("cannot tell", "plants not known");
   if (own.seeds === null) return say("cannot tell", "seeds not known");
   const free = freeOf(own.seeds, kept.onHand, kept.reserve.seeds);
@@ -72,6 +77,13 @@ export function mayGive(question: GiveQuestion, kept: ReserveOfVariety): GiveVer
   return free.high < 1
     ? say("no", "reserve not met", free, keptBack)
     : say("cannot tell", "reserve may not be met", free, keptBack);
+}
+
+type Say = (answer: GiveVerdict["answer"], why: GiveReason) => GiveVerdict;
+
+function notGood({ lotId }: GiveQuestion, kept: ReserveOfVariety, say: Say): GiveVerdict {
+  const why = kept.leftOut.find(({ lot }) => lot.id === lotId)?.why;
+  return why === "tested too long ago" ? say("cannot tell", why) : say("no", "tests too low");
 }
 
 /** What lies above the reserve of all good lots together, at most what this one holds, end by end. */

@@ -66,7 +66,9 @@ export const placesEnough = 2;
  */
 export function reserveOfVariety(question: ReserveQuestion): ReserveOfVariety {
   const { holderId, holdings, words, settings, today, usualLifeYears } = question;
-  const lots = lotsToCountOn(holdings, holderId, question.seedsPerGram, settings.renewalUrgent);
+  const { seedsPerGram } = question;
+  const { renewalUrgent } = settings;
+  const lots = lotsToCountOn(holdings, holderId, { seedsPerGram, renewalUrgent, usualLifeYears, today });
   const wanted = plantsWanted(question.varietyPlantsWanted, question.cropPlantsMin);
   const sowing = wanted ? mostSeedHungry(lots.good, wanted.plants) : null;
   const rule = { today, confirmedYears: settings.confirmedYears, usualLifeYears };

@@ -29,6 +29,7 @@ const row = (number: string, more: Partial<LotRow> = {}): LotRow => ({
   thousandSeedGrams: null,
   live: null,
   lastTest: null,
+  usualLifeYears: null,
   diversityRetained: null,
   generations: null,
   standing: "counted",

@@ -44,6 +44,7 @@ const question = (more: Partial<GiveQuestion> = {}): GiveQuestion => ({
   grams: 200,
   openWarning: false,
   tested: true,
+  likelyBelow: false,
   ...more,
 });
 
@@ -80,6 +81,24 @@ test("what stands against giving comes before any number", () => {
   expect(mayGive(question({ status: "discarded" }), kept)).toMatchObject({ answer: "no", why: "status" });
   expect(mayGive(question({ openWarning: true }), kept)).toMatchObject({ answer: "no", why: "warning" });
   expect(mayGive(question({ grams: 0 }), kept)).toMatchObject({ answer: "no", why: "empty" });
+});
+
+test("a test older than the usual life of the seed, or a lot likely past the line, decides nothing", () => {
+  const old = { testId: "t", test: "T", date: "2000-03", sown: 20, normal: 18, germination: 0.9, low: 0.6, high: 0.99 };
+  const kept = reserveOfVariety({
+    holderId: "me",
+    holdings: [holding("a", { lastTest: old })],
+    words: [],
+    varietyPlantsWanted: 20,
+    cropPlantsMin: null,
+    seedsPerGram: { min: 1, max: 4 },
+    usualLifeYears: 4,
+    settings: { renewalUrgent: 0.5, confirmedYears: 3 },
+    today: "2026-11-24",
+  });
+  expect(kept.leftOut.map((each) => each.why)).toEqual(["tested too long ago"]);
+  expect(mayGive(question(), kept)).toMatchObject({ answer: "cannot tell", why: "tested too long ago" });
+  expect(mayGive(question({ likelyBelow: true }), reserve(holding("a"))).why).toBe("likely below the line");
 });
 
 test("what is not known leaves the answer open", () => {
