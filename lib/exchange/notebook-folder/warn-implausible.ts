@@ -82,14 +82,16 @@ function warnSown(
 }
 
 function warnCounts(check: Check, growOut: Entry<"growOuts">): void {
-  const { variety, males_standing: males, seeds_sown: sown, plants_standing: standing, outcome } = growOut.cells;
+  const { variety, males_standing: males, seeds_sown: sown, outcome } = growOut.cells;
+  const standing = growOut.cells.plants_standing ?? growOut.cells.seed_parents;
   const profile = profileOf(check, variety);
   if (males !== null && profile !== null && !separateSexes(profile)) {
     const sentence = `${males} is kept and not used: ${profile.commonName} is not known to have separate sexes`;
     warn(check, growOut, "males_standing", "males-not-used", sentence);
   }
   if (sown !== null && standing !== null && standing > sown) {
-    warn(check, growOut, "plants_standing", "more-plants-than-seeds", `${standing} plants stood of ${sown} seeds sown`);
+    const column = growOut.cells.plants_standing === null ? "seed_parents" : "plants_standing";
+    warn(check, growOut, column, "more-plants-than-seeds", `${standing} plants stood of ${sown} seeds sown`);
   }
   if (outcome === null || growOut.draft === null) return;
   const key = sameName(growOut.cells.grow_out ?? "");
