@@ -85,6 +85,7 @@ export const carrotRustspindle: VarietyHistory = {
             from: [jar],
             plot: "orchard beds",
             plants: 160,
+            standing: 160,
             before: 88,
             pulledFor: "white, pale or early",
             foreign: 0,

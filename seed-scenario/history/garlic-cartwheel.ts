@@ -73,12 +73,6 @@ export const garlicCartwheel: VarietyHistory = {
             grams: 900,
           });
           tell.sow({ by: "Orlo Brackstane", from: [cloves], plot: "lane beds" });
-          tell.sow({
-            by: "Mirabeth Undercroft",
-            from: [tell.newest("Mirabeth Undercroft")],
-            plot: "orchard beds",
-            plants: 40,
-          });
         },
       },
     });

@@ -28,5 +28,12 @@ export function nabsShed(tell: Telling, jar: Jar, to: PersonName, notes: string)
   });
   for (const old of tell.jarsOf("Nab Hurdlestone"))
     tell.discard(old, "2009-02-22", "mouse-eaten, thrown out with the tin");
+  tell.book.write("confirmations.csv", {
+    variety: tell.variety.name,
+    steward: "Nab Hurdlestone",
+    on: "2009-02-22",
+    still: "no",
+    note: "died in December 2008; the shed is cleared",
+  });
   return saved;
 }

@@ -68,7 +68,9 @@ export const leekHeronleg: VarietyHistory = {
         },
       },
       2017: {
+        alone: true,
         spring: () => {
+          tell.sow({ by: "Orlo Brackstane", from: [tell.newest("Orlo Brackstane")], plot: "lane beds", plants: 80 });
           const lost = tell.sow({
             by: "Orlo Brackstane",
             from: [tell.newest("Orlo Brackstane")],

@@ -77,6 +77,25 @@ export const runnerBellrope: VarietyHistory = {
             note: "White flowers from the poles across the lane; five whites pulled, below the floor of plants afterwards.",
           }),
       },
+      2022: {
+        november: () => {
+          const left = tell.founder({
+            holder: "Gannerby Reading Room",
+            on: "2022-11-19",
+            grams: null,
+            notes:
+              "a jam jar of runner beans left on the counter, a note says Bellrope; not weighed yet, year not known; unknown before here",
+            seedWeightUnknown: true,
+          });
+          left.apart = true;
+          tell.detail(left, {
+            status: "quarantine",
+            status_reason: "nobody knows who brought it",
+            origin: "found",
+            how_sure: "perhaps",
+          });
+        },
+      },
       2024: { winter: thirzaHandsOver },
       2026: {
         alone: true,

@@ -95,7 +95,7 @@ export const squashGreyAnvil: VarietyHistory = {
           scorePlants(tell, greedy, { plants: 18, kept: 14, grams: seedOf2014, colours: rinds, forms });
           tell.saw(
             "2014-10-19",
-            "Three plants on the muck gave 309 of 473 g. With equal shares fourteen mothers would have counted as fourteen.",
+            "Three plants on the muck gave 309 of 473 g. Equal shares of the fourteen would have kept a third more.",
             {
               growOut: greedy.name,
               value: 65,

@@ -1,7 +1,6 @@
 import type { CivilDay } from "@/lib/science/dates/civil-day";
 import { type CropHabit, habitOf } from "../circle/crop-habits";
-import { letterYears, silent } from "../circle/letters";
-import { everybody, type Person, type PersonName, person } from "../circle/people";
+import { type Person, type PersonName, person } from "../circle/people";
 import { yearTold } from "../circle/weather";
 import type { Book } from "./book";
 import { dayBetween, daysOf, yearOf, yearsFrom } from "./calendar";
@@ -44,6 +43,8 @@ export class Telling extends Words {
   readonly habit: CropHabit;
   readonly jars: Jar[] = [];
   readonly standing: GrowOut[] = [];
+  /** who said at the last letter that there is still seed */
+  readonly heard = new Set<string>();
   readonly #growOuts = new Set<string>();
   year = 1996;
   #lots = 0;
@@ -304,18 +305,6 @@ export class Telling extends Words {
 
   gramsToGrow(jar: Jar, day: CivilDay, plants?: number): number {
     return weightOf(seedsFor(plants ?? this.habit.plants, jar.living(day), this.habit), jar.seedWeight);
-  }
-
-  /** The circle's letter of a January: who still has it? */
-  letter(year: number): void {
-    if (!letterYears.includes(year)) return;
-    for (const { name, years } of everybody) {
-      const [jar] = this.jarsOf(name);
-      if (!jar || silent(name, this.variety.word, year) || year > years[1] + 1) continue;
-      const on = dayBetween(year, ["01-04", "01-30"], this.draws(`letter ${name} ${year}`));
-      const line = { variety: this.variety.name, steward: name, lot: jar.lot, on, still: "yes" };
-      this.book.write("confirmations.csv", { ...line, grams: Math.round(jar.grams * 10) / 10 || null });
-    }
   }
 
   /** Years since a jar was last tested, or since its harvest. */
