@@ -63,6 +63,7 @@ export const beetUndercroft: VarietyHistory = {
             standing: 66,
             before: 45,
             pulledFor: "frozen in the cellar",
+            winterCounted: "2011-03-20",
             after: 0,
             seedParents: 18,
             shares: "cv 0.5",

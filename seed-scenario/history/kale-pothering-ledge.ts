@@ -67,6 +67,7 @@ export const kalePotheringLedge: VarietyHistory = {
             standing: 63,
             before: 56,
             pulledFor: "dead after the frost",
+            winterCounted: "2011-03-12",
             after: 0,
             seedParents: 7,
             shares: "cv 0.5",

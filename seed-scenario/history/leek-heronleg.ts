@@ -90,10 +90,11 @@ export const leekHeronleg: VarietyHistory = {
       2026: {
         winter: () => {
           tell.book.write("questions.csv", {
-            kind: "holder",
+            kind: "counts",
             sentence:
-              "Orlo Brackstane has given leek seed on that never came up. Is any of his own line left, or only what came from Pothering?",
+              "How many heads stood in the lane beds in 2015, and how many gave seed? Orlo Brackstane may remember; nothing below can be followed until then.",
             variety: "Heronleg",
+            grow_out: "Heron 2014 lane beds",
             raised_at: "2026-02-03T19:20:00Z",
           });
         },

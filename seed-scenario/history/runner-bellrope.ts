@@ -61,8 +61,8 @@ export const runnerBellrope: VarietyHistory = {
           }),
       },
       2016: {
-        spring: () =>
-          tell.sow({
+        spring: () => {
+          const few = tell.sow({
             by: "Edda Sallowby",
             from: [tell.newest("Edda Sallowby")],
             plot: "south border",
@@ -75,7 +75,19 @@ export const runnerBellrope: VarietyHistory = {
             shares: "cv 0.6",
             foreign: 0.06,
             note: "White flowers from the poles across the lane; five whites pulled, below the floor of plants afterwards.",
-          }),
+          });
+          tell.book.write("neighbours.csv", {
+            grow_out: few.name,
+            crop: "bean-runner",
+            what: "white-flowered runners on poles across the lane",
+            distance_metres: 35,
+            bearing: "S",
+            plants: 24,
+            window_first: "2016-07-02",
+            window_last: "2016-09-10",
+            how_sure: "counted",
+          });
+        },
       },
       2022: {
         november: () => {

@@ -147,7 +147,7 @@ export const squashGreyAnvil: VarietyHistory = {
             plants: 4,
             window_first: "2018-06-25",
             window_last: "2018-08-30",
-            how_sure: "told in 2020",
+            how_sure: "told in 2019",
           });
         },
         autumn: () => {

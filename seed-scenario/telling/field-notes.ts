@@ -15,16 +15,31 @@ export function fieldNotes(book: Book, growOut: GrowOut, crop: CropKey, habit: C
   const draws = new Draws(`field ${growOut.name}`);
   const year = yearOf(growOut.sown);
   if (year >= 2006 && draws.chance(0.6)) stageCounts(book, growOut, habit, seenTo, draws);
-  if (habit.pollen === "wind" || habit.pollen === "insect") {
-    if (year >= 2009 && draws.chance(0.6)) flowering(book, growOut, crop, habit, seenTo, draws);
-    if (year >= 1999 && draws.chance(0.55)) neighbours(book, growOut, crop, habit, seenTo, draws);
-    if (draws.chance(0.5)) isolation(book, growOut, crop, habit, seenTo, draws);
-  }
   const { words } = yearTold(growOut.harvestYear);
   if (words && `${growOut.harvestYear}-08-31` <= seenTo && draws.chance(0.4)) {
     const on = String(growOut.harvestYear);
     book.write("observations.csv", { grow_out: growOut.name, on, words, steward: growOut.by.name });
   }
+  if (habit.pollen === "wind" || habit.pollen === "insect") pollenNotes(book, growOut, crop, habit, seenTo, draws);
+}
+
+/** Flowering, and what could have sent pollen. */
+function pollenNotes(
+  book: Book,
+  growOut: GrowOut,
+  crop: CropKey,
+  habit: CropHabit,
+  seenTo: CivilDay,
+  draws: Draws,
+): void {
+  const year = yearOf(growOut.sown);
+  if (year >= 2009 && draws.chance(0.6)) flowering(book, growOut, crop, habit, seenTo, draws);
+  const seen = year >= 1999 && draws.chance(0.55);
+  const kept = draws.chance(0.5);
+  // Where the story tells of foreign pollen, the story says what stood there too.
+  if ((growOut.sowing.foreign ?? 0) > 0.02) return;
+  if (seen) neighbours(book, growOut, crop, habit, seenTo, draws);
+  if (kept) isolation(book, growOut, crop, habit, seenTo, draws, seen);
 }
 
 /** Writes the rogue passes up to a day, and gives how many plants they have pulled before and after the pollen flew. */
@@ -61,8 +76,10 @@ export function roguePasses(
     });
   };
   const inAutumn = habit.yearsToSeed === 1 && !habit.autumnSown;
+  const { winterCounted } = growOut.sowing;
   const early = Math.floor(counts.before * draws.near(0.5, 0.5));
-  if (counts.before > 0 || draws.chance(0.5)) {
+  if (winterCounted) pass(winterCounted, "after winter", "before", counts.before);
+  else if (counts.before > 0 || draws.chance(0.5)) {
     pass(addDays(growOut.sown, Math.round(grown * 0.36)), inAutumn ? "first autumn" : "leaf", "before", early);
     pass(addDays(flower, -draws.whole(3, 9)), "before flower", "before", counts.before - early);
   }
@@ -140,6 +157,7 @@ function neighbours(
   }
 }
 
+/** Nobody claims distance where a neighbour was seen. */
 function isolation(
   book: Book,
   growOut: GrowOut,
@@ -147,10 +165,11 @@ function isolation(
   habit: CropHabit,
   seenTo: CivilDay,
   draws: Draws,
+  neighbourSeen: boolean,
 ): void {
-  const ways = isolationWays[crop];
+  const ways = (isolationWays[crop] ?? []).filter(([method]) => !neighbourSeen || method !== "distance");
   const flower = firstFlower(growOut, habit);
-  if (!ways || flower > seenTo) return;
+  if (ways.length === 0 || flower > seenTo) return;
   const [method, evidence] = draws.pick(ways);
   const covered = method === "cage" || method === "bags";
   book.write("isolation.csv", {

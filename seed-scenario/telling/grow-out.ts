@@ -23,6 +23,8 @@ export interface Sowing {
   readonly before?: number;
   readonly after?: number;
   readonly pulledFor?: string;
+  /** the day on which the losses of a winter were counted: then that is the only pass before the pollen */
+  readonly winterCounted?: string;
   readonly seedParents?: number;
   readonly shares?: string;
   readonly selfing?: number;
