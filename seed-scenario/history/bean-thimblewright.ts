@@ -95,8 +95,8 @@ export const beanThimblewright: VarietyHistory = {
           });
           returned.apart = true;
           tell.detail(returned, {
-            status: "quarantine",
-            status_reason: "come home in 2023; to be grown beside ours first",
+            status: "usable",
+            status_reason: "come home in 2023; grown beside ours in 2024 and found the same",
             origin: "received",
           });
           tell.story(

@@ -108,7 +108,7 @@ export const carrotRustspindle: VarietyHistory = {
             "Mirabeth Undercroft",
             ["2016-01-15", "no white root in two grow-outs since"],
           );
-          tell.detail(jar, { status: "not for seed", status_reason: "wild carrot in 2007", isolation_grade: "open" });
+          tell.detail(jar, { status: "discarded", status_reason: "wild carrot in 2007", isolation_grade: "open" });
         },
       },
       2020: {

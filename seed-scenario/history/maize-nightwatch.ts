@@ -187,7 +187,7 @@ export const maizeNightwatch: VarietyHistory = {
             ["2014-03-02", "yellow kernels picked out and the rest fed; the next sowing was from the jar before it"],
           );
           tell.detail(jar, {
-            status: "hold",
+            status: "discarded",
             status_reason: "met yellow maize in 2012",
             isolation_grade: "open",
             isolation_reasons: "170 m from four thousand square metres of yellow maize in full tassel",

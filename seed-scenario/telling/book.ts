@@ -11,7 +11,16 @@ export interface LotDetail {
   readonly year_words?: string;
   readonly founder_lines?: "one" | "many";
   readonly origin?: string;
-  readonly status?: "quarantine" | "usable" | "share freely" | "circle only" | "closed" | "hold" | "not for seed";
+  readonly status?:
+    | "quarantine"
+    | "usable"
+    | "share freely"
+    | "circle only"
+    | "closed"
+    | "hold"
+    | "not for seed"
+    | "finished"
+    | "discarded";
   readonly status_reason?: string;
   readonly treatment?: "none" | "hot water" | "chemical" | "unknown";
   readonly original_sample?: boolean;
