@@ -94,9 +94,14 @@ function testCell({ lastTest }: LotRow, renewal: number): Cell {
     high,
     grade: "counted",
     words: `${kOfN(normal, sown)}, ${percentSpan(low, high)}, tested ${dateInWords(date)}`,
-    figure: percent(germination, 0),
+    figure: percent(germination, nearLine(germination, renewal) ? 1 : 0),
     line: renewal,
   };
+}
+
+/** Whether a share would round onto the line that it lies below. */
+function nearLine(share: number, line: number): boolean {
+  return share < line && percent(share, 0) === percent(line, 0);
 }
 
 const waiting = new Set(["quarantine", "hold"]);

@@ -64,7 +64,10 @@ export function JarAnswers({
 
 /** Seeds are drawn and named whole: at least, and at most. */
 function wholeSeeds(count: SeedCount | null): SeedCount | null {
-  return count && { ...count, low: Math.floor(count.low), high: Math.ceil(count.high) };
+  if (count === null) return null;
+  const { low, high } = count;
+  if (low === high) return { ...count, low: Math.round(low), high: Math.round(high) };
+  return { ...count, low: Math.floor(low), high: Math.ceil(high) };
 }
 
 function livingSentence({ normal, sown, date }: LastTest, aged: boolean): string {
@@ -115,13 +118,13 @@ function UntilWhen({ read, settings, today }: { read: LotRead; settings: Setting
       after={
         <p>
           {past
-            ? `It has likely passed ${line}, the line for renewing (setting): test it.`
+            ? `By then it has likely passed ${line}, the line for renewing (setting): test it.`
             : `Then it is likely to pass ${line}, the line for renewing (setting).`}{" "}
           {own ? null : "No test of its own: this is the usual life of its kind speaking."}
         </p>
       }
     >
-      {past ? `likely past it since about ${year}` : `about ${year}`}, {untilSpan(keeping)}
+      {past ? `past since about ${year}` : `about ${year}`}, {untilSpan(keeping)}
     </Answer>
   );
 }

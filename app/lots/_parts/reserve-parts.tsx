@@ -4,7 +4,7 @@ import { SimpleTable } from "@/components/tables";
 import { Notice } from "@/components/ui";
 import { dateInWords } from "@/lib/display/dates";
 import { kOfN, wholeNumber } from "@/lib/display/numbers";
-import { counted } from "@/lib/display/plurals";
+import { countedInWords } from "@/lib/display/plurals";
 import type { LotRead } from "@/lib/registry/lots/read-lot";
 import type { LeftOut } from "@/lib/registry/reserve/good-lots";
 import type { Settings } from "@/lib/schemas/settings";
@@ -41,36 +41,35 @@ export function ReserveParts({ read, settings }: { read: LotRead; settings: Sett
           </p>
         </Notice>
       ) : null}
-      <Explained explanation={reserveExplanation(read, settings)}>
-        {kept ? (
-          <>
+      {kept ? (
+        <>
+          <Explained explanation={reserveExplanation(read, settings)}>
             {seedsOfRule(kept.seeds)} are kept back of {lot.variety}, over all good lots of{" "}
             {lot.holder ?? "this holder"}
-          </>
-        ) : (
-          "unknown: what is to be kept back"
-        )}
-      </Explained>
-      {kept ? (
-        <SimpleTable
-          columns={[
-            { key: "part", name: "For" },
-            { key: "seeds", name: "Seeds", kind: "count" },
-          ]}
-          rows={partWords.map(([part, words]) => ({
-            id: part,
-            cells: {
-              part:
-                part === "duplicates" && kept.parts[part] === 0 ? `${words}: none, two places are confirmed` : words,
-              seeds: wholeNumber(kept.parts[part]),
-            },
-          }))}
-          foot={{ part: "kept back", seeds: wholeNumber(kept.seeds) }}
-        />
-      ) : null}
-      <Explained explanation={giveExplanation(read, settings)}>
-        Free of this lot: {give.free === null ? "unknown" : seedsInWords(give.free)}
-      </Explained>
+          </Explained>
+          <SimpleTable
+            columns={[
+              { key: "part", name: "For" },
+              { key: "seeds", name: "Seeds", kind: "count" },
+            ]}
+            rows={partWords.map(([part, words]) => ({
+              id: part,
+              cells: {
+                part: part === "duplicates" && kept.parts[part] === 0 ? `${words}: two places are confirmed` : words,
+                seeds: wholeNumber(kept.parts[part]),
+              },
+            }))}
+            foot={{ part: "kept back", seeds: wholeNumber(kept.seeds) }}
+          />
+          <Explained explanation={giveExplanation(read, settings)}>
+            Free of this lot: {give.free === null ? "unknown" : seedsInWords(give.free)}
+          </Explained>
+        </>
+      ) : (
+        <Explained explanation={reserveExplanation(read, settings)}>
+          unknown until {reserve.wanted === null ? "somebody says how many plants a grow-out wants" : "a lot is tested"}
+        </Explained>
+      )}
       <LotsCounted read={read} />
     </div>
   );
@@ -84,7 +83,7 @@ function LotsCounted({ read }: { read: LotRead }) {
   return (
     <details open={good.length + leftOut.length <= 4}>
       <summary>
-        {counted(good.length, "lot")} counted{leftOut.length > 0 ? `, ${wholeNumber(leftOut.length)} not` : ""}
+        {countedInWords(good.length, "lot")} counted{leftOut.length > 0 ? `, ${wholeNumber(leftOut.length)} not` : ""}
       </summary>
       <ul className={styles.lots}>
         {good.map(({ lot, test, seeds }) => (
