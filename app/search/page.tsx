@@ -8,6 +8,7 @@ import { current } from "../_session/current";
 import { FoundList } from "./_components/found-list";
 import { SearchBox } from "./_components/search-box";
 import { foundLine, foundTitles } from "./_words/found-words";
+import styles from "./search.module.css";
 
 export const metadata: Metadata = { title: "Search" };
 
@@ -37,7 +38,7 @@ export default async function Search({ searchParams }: { searchParams: Promise<{
         </EmptyState>
       ) : (
         <>
-          <nav className="row" aria-label="Kinds of finds">
+          <nav className={`row ${styles.kinds}`} aria-label="Kinds of finds">
             <Link href={href()} aria-current={kind ? undefined : "page"}>
               Everything, {answer.total}
             </Link>

@@ -29,7 +29,7 @@ function HistoryEntry({ set }: { set: ChangeSetInList }) {
     <li className={styles.set} data-undone={set.undoneBy !== null || undefined}>
       <span className={styles.time}>{set.time}</span>
       <div>
-        <p>
+        <p className={styles.title}>
           <Link href={`/history/${set.number}`}>{set.title}</Link>
           {set.reason ? <span className="told"> {set.reason}</span> : null}
         </p>

@@ -40,8 +40,16 @@ function sentence(counts: readonly ChangeCount[], verbs: Readonly<Record<ChangeC
     .join("; ");
 }
 
+/** So many nouns are named; what else was written is counted together. */
+const namedAtMost = 5;
+
 function named(counts: readonly ChangeCount[]): string {
-  return listed(counts.map(({ noun, count }) => counted(count, noun, pluralOf(noun))));
+  const shown = counts.length <= namedAtMost + 1 ? counts : counts.slice(0, namedAtMost);
+  const rest = counts.slice(shown.length).reduce((sum, each) => sum + each.count, 0);
+  const words = shown.map(({ noun, count }) => counted(count, noun, pluralOf(noun)));
+  return listed(
+    rest === 0 ? words : [...words, counted(rest, "record that belongs to them", "records that belong to them")],
+  );
 }
 
 /** The plural of a noun that may have words behind it: "lines of the type description". */

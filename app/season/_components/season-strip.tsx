@@ -34,13 +34,13 @@ export function SeasonStrip({
         The year from {monthName(first)}. Now, {dayInWords(today)}:{" "}
         {now.map((job) => `${job.place}: ${job.words}`).join("; ")}.
       </figcaption>
-      <div className={styles.grid} aria-hidden="true">
-        <span className={styles.corner} />
+      <div className={styles.grid}>
         {months.map((each, index) => (
           <span
             key={each}
             className={styles.month}
             data-now={index === 1 || undefined}
+            aria-hidden="true"
             style={{ gridColumn: index + 2 }}
           >
             {monthName(each).slice(0, 3)}
@@ -57,7 +57,11 @@ export function SeasonStrip({
             jobs={jobs}
           />
         ))}
-        <span className={styles.today} style={{ gridColumn: 3, insetInlineStart: `${through * 100}%` }} />
+        <span
+          className={styles.today}
+          aria-hidden="true"
+          style={{ gridColumn: "3 / 4", insetInlineStart: `${through * 100}%` }}
+        />
       </div>
       <ul className={styles.ways} aria-label="Places">
         {places.map(({ place, words }) => (
@@ -92,20 +96,23 @@ function StripRow({
   const own = jobs.filter((job) => job.place === place);
   return (
     <>
-      <span className={styles.place} style={{ gridRow: row }}>
+      <a href={`#${place}`} className={styles.place} style={{ gridRow: row }}>
         {words}
-        {waiting > 0 ? <span className={styles.waits}>{waiting}</span> : null}
-      </span>
-      <span className={styles.line} style={{ gridRow: row }} />
+        <span className={styles.waits}>
+          {waiting > 0 ? waiting : ""}
+          <span className="heard">{waiting === 0 ? "nothing waits" : " wait"}</span>
+        </span>
+      </a>
       {own.flatMap((job) =>
         placedInStrip(job, first).map(({ start, end }) => (
           <span
             key={`${job.words}:${start}`}
             className={styles.job}
+            aria-hidden="true"
             data-now={(start <= 1 && end >= 1) || undefined}
             style={{ gridRow: row, gridColumn: `${start + 2} / ${end + 3}` }}
           >
-            {end > start || start > 0 ? job.words : ""}
+            {end > start || start === 1 ? job.words : ""}
           </span>
         )),
       )}

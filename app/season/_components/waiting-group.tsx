@@ -1,54 +1,55 @@
 import Link from "next/link";
 import { Explained } from "@/components/numbers";
 import { SeedCoat } from "@/components/seed-coat";
-import { counted } from "@/lib/display/plurals";
-import type { SeasonRecords } from "@/lib/registry/season/records";
-import type { SeasonRule, Waiting } from "@/lib/registry/season/waiting";
+import type { SeasonRule } from "@/lib/registry/season/waiting";
+import type { Settings } from "@/lib/schemas/settings";
 import { storedSeedCoat } from "@/lib/schemas/varieties/seed-coat";
-import { type ItemWords, itemWords } from "../_words/item-words";
+import type { SeasonLine } from "../_words/lines";
 import { ruleWords } from "../_words/rule-words";
 import styles from "./waiting-group.module.css";
 
 /** What one rule found: the rule with its settings to open, then each thing with its sentence and where the hand goes. */
 export function WaitingGroup({
   rule,
-  items,
-  records,
+  lines,
+  settings,
   most,
 }: {
   rule: SeasonRule;
-  items: readonly Waiting[];
-  records: SeasonRecords;
+  lines: readonly SeasonLine[];
+  settings: Settings;
   /** how many are shown before "all of them"; null: all */
   most: number | null;
 }) {
-  const { title, noun, explanation } = ruleWords[rule];
-  const shown = most === null ? items : items.slice(0, most);
+  const { title, explanation } = ruleWords[rule];
+  const shown = most === null ? lines : lines.slice(0, most);
   return (
     <div className={styles.group}>
-      <Explained explanation={explanation(records.settings, items.length)}>
+      <Explained explanation={explanation(settings, lines.length)}>
         <span className={styles.title}>{title}</span>{" "}
-        <span className={styles.count} data-urgent={items.some((item) => item.urgency === 0) || undefined}>
-          {items.length}
+        <span className={styles.count} data-urgent={lines.some((line) => line.urgent) || undefined}>
+          {lines.length}
         </span>
       </Explained>
       <ul className={styles.items}>
-        {shown.map((item) => {
-          const words = itemWords(item, records);
-          return <WaitingItem key={words.key} words={words} urgent={item.urgency === 0} />;
-        })}
+        {shown.map((line) => (
+          <WaitingLine key={line.key} line={line} />
+        ))}
       </ul>
-      {shown.length < items.length ? (
+      {shown.length < lines.length ? (
         <p className={styles.all}>
-          <Link href={`/season?rule=${rule}`}>All {counted(items.length, noun)}</Link>
+          <Link href={`/season?rule=${rule}`}>
+            All {lines.length}
+            <span className="heard">: {title}</span>
+          </Link>
         </p>
       ) : null}
     </div>
   );
 }
 
-function WaitingItem({ words, urgent }: { words: ItemWords; urgent: boolean }) {
-  const { subject, variety, sentence, hand } = words;
+function WaitingLine({ line }: { line: SeasonLine }) {
+  const { subject, variety, of, sentence, hand, urgent } = line;
   return (
     <li className={styles.item} data-urgent={urgent || undefined}>
       <span className={styles.mark}>
@@ -59,8 +60,8 @@ function WaitingItem({ words, urgent }: { words: ItemWords; urgent: boolean }) {
       <p className={styles.words}>
         <Link href={subject.href} className={styles.subject}>
           {subject.words}
-        </Link>{" "}
-        {sentence}.
+        </Link>
+        {of ? <span className={styles.of}>, {of}</span> : null}: {sentence}.
       </p>
       <Link href={hand.href} className={styles.hand}>
         {hand.words}

@@ -10,6 +10,8 @@ export interface ItemWords {
   /** the record it is about, and whose mark stands before it */
   readonly subject: { readonly words: string; readonly href: string };
   readonly variety: { readonly name: string; readonly crop: string; readonly seedCoat: string | null } | null;
+  /** what the subject belongs to: the variety of a lot */
+  readonly of: string | null;
   readonly sentence: string;
   /** where the hand goes */
   readonly hand: { readonly words: string; readonly href: string };
@@ -26,12 +28,13 @@ export function itemWords(item: Waiting, records: NamedRecords): ItemWords {
   const ofLot = lot ? { words: lot.number, href: `/lots/${lot.id}` } : null;
   const ofVariety = variety ? { words: variety.name, href: `/varieties/${variety.id}` } : null;
   const subject = ofLot ?? ofVariety ?? { words: "The registry", href: "/season" };
-  const of = lot && variety ? `${variety.name}: ` : "";
+  const of = lot && variety ? variety.name : null;
   const made = (sentence: string, hand: ItemWords["hand"], key = item.lotId ?? item.varietyId ?? ""): ItemWords => ({
     key: `${item.rule}:${key}`,
     subject,
     variety: mark,
-    sentence: `${of}${sentence}`,
+    of,
+    sentence,
     hand,
   });
   switch (item.rule) {
@@ -39,16 +42,17 @@ export function itemWords(item: Waiting, records: NamedRecords): ItemWords {
       const { test, line, chanceBelow } = item.facts;
       const sure =
         chanceBelow >= 0.95
-          ? `it truly lies below ${percent(line, 0)}`
+          ? `surely below ${percent(line, 0)}`
           : `below ${percent(line, 0)} with a chance of ${probability(chanceBelow)}; a larger test would tell`;
       const words = `${kOfN(test.normal, test.sown)} came up, ${percentSpan(test.low, test.high)}, ${dateInWords(test.date)}: ${sure}`;
       return made(words, { words: "Look at the lot", href: `/lots/${item.lotId}` });
     }
     case "past-usual-life": {
-      const { years, usual } = item.facts;
+      const { years, usual, older } = item.facts;
       const span =
         usual.low === null ? plainNumber(usual.high) : `${plainNumber(usual.low)}–${plainNumber(usual.high)}`;
-      const words = `${plainNumber(years, 0)} years old, the newest there is; the seed usually lives ${span} years`;
+      const all = older === 0 ? "the only one there is" : `the newest of ${older + 1}`;
+      const words = `${plainNumber(years, 0)} years old, ${all}; the seed usually lives ${span} years`;
       return made(words, { words: "Look at the lot", href: `/lots/${item.lotId}` });
     }
     case "narrow-grow-out": {

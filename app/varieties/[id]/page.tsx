@@ -49,7 +49,11 @@ export default async function VarietyPage({ params }: { params: Promise<{ id: st
           />
         }
         figure={
-          <Figure value={counted(places, "place")} waiting={places < 2} explanation={placesExplanation(read, settings)}>
+          <Figure
+            value={places === 0 ? "No place" : counted(places, "place")}
+            waiting={places < 2}
+            explanation={placesExplanation(read, settings)}
+          >
             {placesSentence(read, places)}
           </Figure>
         }
@@ -93,8 +97,8 @@ export default async function VarietyPage({ params }: { params: Promise<{ id: st
 }
 
 function placesSentence({ holders }: VarietyRead, places: number): string {
-  if (holders.length === 0) return "for certain, and nobody has seed of it on record.";
+  if (holders.length === 0) return "has seed of it on record.";
   const open = holders.filter((holder) => !holder.confirmed).length;
-  const rest = open === 0 ? "" : ` Of ${counted(open, "holder")} more nothing sure is known.`;
-  return `${places === 1 ? "holds" : "hold"} seed of it for certain.${rest}`;
+  const rest = open === 0 ? "" : ` Of ${counted(open, "holder")}${places === 0 ? "" : " more"} nothing sure is known.`;
+  return `${places > 1 ? "hold" : "holds"} seed of it for certain.${rest}`;
 }

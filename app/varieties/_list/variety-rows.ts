@@ -1,7 +1,6 @@
 import type { Cell, Column, Row } from "@/components/tables";
 import { dateInWords } from "@/lib/display/dates";
 import { kOfN, percent, percentSpan } from "@/lib/display/numbers";
-import { counted } from "@/lib/display/plurals";
 import { type UnitSettings, weight } from "@/lib/display/units";
 import type { VarietyRow } from "@/lib/registry/varieties/list-varieties";
 import { storedSeedCoat } from "@/lib/schemas/varieties/seed-coat";
@@ -19,7 +18,7 @@ export const columns: readonly Column[] = [
   { key: "test", name: "Best germination", kind: "span", phone: "none" },
   { key: "kept", name: "Diversity kept", kind: "words", phone: "none" },
   { key: "aim", name: "Aim", kind: "words", apart: true, phone: "none" },
-  { key: "waits", name: "Waits", kind: "words", phone: "aside" },
+  { key: "waits", name: "Waits", kind: "count", phone: "aside" },
 ];
 
 /** Units behind the heads of the columns in a file. */
@@ -50,7 +49,7 @@ export function varietyRow(row: VarietyRow, renewal: number, units: UnitSettings
       test: testCell(row, renewal),
       kept: keptCell(row),
       aim: row.aim === null ? "" : (aimWords[row.aim]?.words ?? row.aim),
-      waits: row.waiting === 0 ? "" : { kind: "waits", words: counted(row.waiting, "thing"), sort: row.waiting },
+      waits: row.waiting === 0 ? "" : { kind: "waits", words: String(row.waiting), sort: row.waiting },
     },
   };
 }
@@ -64,8 +63,7 @@ function gramsCell({ grams, balancesUnknown, lots }: VarietyRow, units: UnitSett
 
 function placesCell({ places, holdersNotConfirmed, lots }: VarietyRow): Cell {
   if (lots === 0 && places === 0 && holdersNotConfirmed === 0) return "";
-  const more = holdersNotConfirmed > 0 ? ` + ${holdersNotConfirmed} not confirmed` : "";
-  const words = `${places}${more}`;
+  const words = holdersNotConfirmed > 0 ? `${places} sure, ${holdersNotConfirmed} not` : String(places);
   return places < 2 ? { kind: "waits", words, sort: places } : { kind: "count", words, sort: places };
 }
 

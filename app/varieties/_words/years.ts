@@ -13,7 +13,13 @@ export function middleYear(first: string | null, last: string | null): number | 
   return (at(first) + at(last)) / 2;
 }
 
-/** Diversity kept by the year of each lot's harvest. A lot whose plants were not written down is open, never a guess. */
+/** So many lots are each named in the chart; more are joined in the order of the years. */
+const namedAtMost = 14;
+
+/**
+ * Diversity kept by the year of each lot's harvest. A lot whose plants were not written down is open, never a guess. A few lots stand each
+ * by itself, for lots of one variety need not descend from each other.
+ */
 export function diversityByYear(lots: readonly LotOfVariety[]): readonly YearSeries[] {
   const points = lots.flatMap((lot): YearPoint[] => {
     const year = middleYear(lot.yearFirst, lot.yearLast);
@@ -24,7 +30,8 @@ export function diversityByYear(lots: readonly LotOfVariety[]): readonly YearSer
     const grade = value === null ? "unknown" : assumed ? "assumed" : "counted";
     return [{ year, value, grade, words: `${lot.number}, ${when}: ${keptWords(lot.standing, value)}` }];
   });
-  return points.length === 0 ? [] : [{ name: "Lots", points }];
+  if (points.length > namedAtMost) return [{ name: "Lots", points }];
+  return points.map((point) => ({ name: point.words.split(",")[0] ?? "", points: [point] }));
 }
 
 /** Lots that the chart of diversity cannot place, for their year is not known. */

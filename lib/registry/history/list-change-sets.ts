@@ -101,16 +101,26 @@ export async function countsOf(db: Database, ids: readonly string[]): Promise<Ma
       _count: true,
     });
     for (const [id, own] of grouped(rows, (row) => row.changeSetId)) {
-      const list = own.map((row) => ({
-        noun: nounOf(row.tableName as TableName),
-        action: row.action as ChangeCount["action"],
-        count: row._count,
-      }));
-      counts.set(
-        id,
-        list.sort((a, b) => (a.noun < b.noun ? -1 : a.noun > b.noun ? 1 : a.action < b.action ? -1 : 1)),
-      );
+      counts.set(id, countedByNoun(own.map((row) => ({ ...row, count: row._count }))));
     }
   }
   return counts;
+}
+
+/** The records that a person looks for first stand first in a count. */
+const first = ["variety", "lot", "grow-out", "germination test", "steward", "ledger entry"];
+
+/** Tables that are one noun to a person (a steward and the name apart) are counted once. */
+function countedByNoun(rows: readonly { tableName: string; action: string; count: number }[]): ChangeCount[] {
+  const counts = new Map<string, ChangeCount>();
+  for (const { tableName, action, count } of rows) {
+    const noun = nounOf(tableName as TableName);
+    const before = counts.get(`${action} ${noun}`)?.count ?? 0;
+    counts.set(`${action} ${noun}`, { noun, action: action as ChangeCount["action"], count: Math.max(before, count) });
+  }
+  const place = (noun: string) => (first.includes(noun) ? first.indexOf(noun) : first.length);
+  return [...counts.values()].sort(
+    (a, b) =>
+      place(a.noun) - place(b.noun) || (a.noun < b.noun ? -1 : a.noun > b.noun ? 1 : a.action < b.action ? -1 : 1),
+  );
 }

@@ -69,7 +69,7 @@ export async function readChangeSet(db: Database, idOrNumber: string, page = 0):
     undoneBy: set.undoneBy,
     undoes: set.undoes,
     counts,
-    total: counts.reduce((sum, each) => sum + each.count, 0),
+    total: await db.read.change.count({ where: { changeSetId: set.id } }),
     changes,
     names: await namesOfIds(db, changes.flatMap(pointers)),
   };

@@ -103,9 +103,10 @@ function textScore(text: IndexedText, words: readonly string[], slips: Slips | n
   let sum = 0;
   let parts: string[] | null = null;
   for (const word of words) {
-    const at = text.folded.indexOf(word);
-    if (at >= 0) {
-      sum += at === 0 || text.folded[at - 1] === " " ? 10 : 4;
+    const begins = beginsWord(text.folded, word);
+    // In a name a word may be found in the middle of another; in prose that finds too much.
+    if (begins || (text.slips && text.folded.includes(word))) {
+      sum += begins ? 10 : 4;
       continue;
     }
     if (!text.slips || slips === null) return 0;
@@ -115,6 +116,14 @@ function textScore(text: IndexedText, words: readonly string[], slips: Slips | n
     sum += 3 - fewest;
   }
   return (sum / words.length) * weight * (text.folded.startsWith(whole) ? 1.5 : 1);
+}
+
+/** Whether a word of the text begins so. */
+function beginsWord(text: string, word: string): boolean {
+  for (let at = text.indexOf(word); at >= 0; at = text.indexOf(word, at + 1)) {
+    if (at === 0 || !/[\p{L}\p{N}]/u.test(text[at - 1] ?? "")) return true;
+  }
+  return false;
 }
 
 /** The fewest slips by which a word, or the beginning of a longer one, is meant; null where too many. */

@@ -33,7 +33,7 @@ export interface VarietyRow {
   /** the best last test among the lots that may hold seed */
   readonly bestTest: LastTest | null;
   readonly standing: LineageStanding;
-  /** of the lot that has kept most, of those that may hold seed */
+  /** of the newest lot that may hold seed: what would be grown on; `standing` is that lot's */
   readonly diversityRetained: number | null;
   /** several founders, counted as unrelated because nobody wrote how they are related */
   readonly foundersMayBeKin: boolean;
@@ -73,7 +73,7 @@ export async function listVarieties(db: Database, settings: Settings, today: Civ
       ...amountOf(held),
       places: confirmed.reduce((sum, holder) => sum + holder.places, 0),
       holdersNotConfirmed: holders.length - confirmed.length,
-      newestYear: newest(held),
+      newestYear: newest(held)?.year ?? null,
       bestTest: bestTest(held),
       ...keptOf(variety, held, figures, lines),
       waiting: waiting.get(variety.id) ?? 0,
@@ -89,13 +89,12 @@ function amountOf(lots: readonly SeasonLot[]) {
   };
 }
 
-function newest(lots: readonly SeasonLot[]): string | null {
-  const dated = lots.filter((lot) => lot.yearLast !== null);
-  const last = dated.reduce<SeasonLot | null>(
+/** The lot of the latest harvest; of those without a year none is the newest, unless there is no other. */
+function newest(lots: readonly SeasonLot[]): SeasonLot | null {
+  return lots.reduce<SeasonLot | null>(
     (latest, lot) => (latest === null || (lot.yearLast ?? "") > (latest.yearLast ?? "") ? lot : latest),
     null,
   );
-  return last?.year ?? null;
 }
 
 function bestTest(lots: readonly SeasonLot[]): LastTest | null {
@@ -106,27 +105,20 @@ function bestTest(lots: readonly SeasonLot[]): LastTest | null {
 }
 
 function keptOf(
-  variety: SeasonVariety,
+  { crop }: SeasonVariety,
   lots: readonly SeasonLot[],
   figures: ReadonlyMap<string, LotFigures>,
   lines: ReadonlyMap<string, string | null>,
 ) {
-  const { matingSystem, clonal } = variety.crop;
-  const of = lots.flatMap((lot) => figures.get(lot.id) ?? []);
-  const standings = of.map((each) => lineageStanding(each, matingSystem, lines));
-  const counted = of.filter((_, index) => standings[index] === "counted");
-  const best = counted.reduce<LotFigures | null>(
-    (most, each) => (most === null || (each.diversityRetained ?? 0) > (most.diversityRetained ?? 0) ? each : most),
-    null,
-  );
-  const standing: LineageStanding = clonal
+  const of = figures.get(newest(lots)?.id ?? "") ?? null;
+  const standing: LineageStanding = crop.clonal
     ? "clonal"
-    : best
-      ? "counted"
-      : (standings.find((each) => each === "uniform") ?? standings[0] ?? "plants not known");
+    : of === null
+      ? "plants not known"
+      : lineageStanding(of, crop.matingSystem, lines);
   return {
     standing,
-    diversityRetained: best?.diversityRetained ?? null,
-    foundersMayBeKin: (best?.founders.length ?? 0) > 1,
+    diversityRetained: standing === "counted" ? (of?.diversityRetained ?? null) : null,
+    foundersMayBeKin: standing === "counted" && (of?.founders.length ?? 0) > 1,
   };
 }

@@ -70,6 +70,12 @@ describe("a search", () => {
     });
   });
 
+  it("finds prose by the beginnings of words, not by their middles", async () => {
+    const { db } = await circle();
+    expect(await titles(db, "stair")).toEqual(["Quern 14"]);
+    expect(await titles(db, "airs")).toEqual([]);
+  });
+
   it("finds a lot by number and by its label code, in threes or in one", async () => {
     const { db, lot } = await circle();
     for (const written of ["quern 14", "7kq 2m9 xa4", "7KQ2M9XA4", "7KQ2M9"]) {

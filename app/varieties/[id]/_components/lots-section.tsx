@@ -14,8 +14,9 @@ import { keptOf } from "../../_words/years";
 
 /** The lots of a variety: those that may hold seed, and behind them those that are used up. */
 export function LotsSection({ read, units, renewal }: { read: VarietyRead; units: UnitSettings; renewal: number }) {
-  const held = read.lots.filter(mayHoldSeed);
-  const gone = read.lots.filter((lot) => !mayHoldSeed(lot));
+  const newestFirst = [...read.lots].sort((a, b) => ((a.yearLast ?? "") < (b.yearLast ?? "") ? 1 : -1));
+  const held = newestFirst.filter(mayHoldSeed);
+  const gone = newestFirst.filter((lot) => !mayHoldSeed(lot));
   const all = <Link href={`/lots?variety=${read.variety.id}`}>In the list of lots</Link>;
   return (
     <Section id="lots" title="Lots" aside={read.lots.length > 0 ? all : undefined}>
