@@ -5,7 +5,9 @@ import { germinationTestCalculation } from "@/lib/schemas/calculations/germinati
 import { lineageCalculation } from "@/lib/schemas/calculations/lineage";
 import { offTypesCalculation } from "@/lib/schemas/calculations/off-types";
 import { reserveCalculation } from "@/lib/schemas/calculations/reserve";
+import { sowingCountCalculation } from "@/lib/schemas/calculations/sowing-count";
 import { thousandSeedWeightCalculation } from "@/lib/schemas/calculations/thousand-seed-weight";
+import { viabilityForecastCalculation } from "@/lib/schemas/calculations/viability-forecast";
 
 /** All calculations of the registry, in the order in which a grower meets them. */
 export const calculations: readonly Calculation[] = [
@@ -16,6 +18,8 @@ export const calculations: readonly Calculation[] = [
   offTypesCalculation,
   reserveCalculation,
   thousandSeedWeightCalculation,
+  sowingCountCalculation,
+  viabilityForecastCalculation,
 ];
 
 /** The calculation of that name. */
