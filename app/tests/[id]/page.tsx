@@ -45,7 +45,10 @@ export default async function GerminationTestPage({ params }: Params) {
         </>
       )}
       <Section id="replicates" title="What was counted" aside="press a count to put it right">
-        <ReplicateTable read={read} />
+        <div className="stack-near">
+          <ReplicateTable read={read} />
+          {totals.stage === "final" && totals.left > 0 ? <CountAgain read={read} today={today} /> : null}
+        </div>
       </Section>
       {replicates.length > 1 && read.result?.spread ? <SpreadSection read={read} spread={read.result.spread} /> : null}
       <ComparedSection read={read} />

@@ -33,7 +33,7 @@ export function countedSoFar(
     const span = found <= sown ? exactInterval(normal ?? 0, sown, USUAL_CONFIDENCE) : null;
     return {
       up: `${normal ?? 0} of ${sown}`,
-      left: String(sown - found),
+      left: found > sown ? `${found - sown} too many` : String(sown - found),
       share: span ? percentSpan(span.low, span.high) : "",
     };
   });

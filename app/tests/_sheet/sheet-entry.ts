@@ -1,3 +1,4 @@
+import { refusalSentence } from "@/lib/display/refusals";
 import { type CountKind, countKinds } from "@/lib/schemas/germination-test/counts";
 import { countsAgainstSown } from "@/lib/schemas/germination-test/counts-against-sown";
 import type { Path } from "@/lib/science/outcome";
@@ -67,7 +68,7 @@ export function readSheet(sheet: Sheet, standing: readonly (readonly StandingDay
       if (index !== undefined)
         faults.push({
           key: cellKey(index, "normal", replicate),
-          sentence: `Replicate ${replicate + 1}: ${refusal.sentence}.`,
+          sentence: refusalSentence(refusal),
         });
     }
     return { name: String(replicate + 1), sown, counts: own };

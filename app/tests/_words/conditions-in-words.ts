@@ -1,9 +1,9 @@
 import type { GerminationConditions } from "@/lib/science/germination/germination-conditions";
 
-/** "official tests of Pea count on days 5 and 8". */
+/** "official tests (Pea) count on days 5 and 8". */
 export function daysInWords({ kind, firstCountDay, finalCountDay }: GerminationConditions): string {
   const days = firstCountDay === null ? `day ${finalCountDay}` : `days ${firstCountDay} and ${finalCountDay}`;
-  return `official tests of ${kind} count on ${days}`;
+  return `official tests (${kind}) count on ${days}`;
 }
 
 /** "20 °C, or 20 °C for 16 hours and 30 °C for 8". */

@@ -1,6 +1,6 @@
 import { dateInWords } from "@/lib/display/dates";
 import { plainNumber, rounded } from "@/lib/display/numbers";
-import { counted } from "@/lib/display/plurals";
+import { countedInWords } from "@/lib/display/plurals";
 import type { Interval } from "@/lib/science/binomial/interval";
 import type { ReplicateSpread } from "@/lib/science/germination/replicate-spread";
 import type { StandardVerdict } from "@/lib/science/germination/standard-verdict";
@@ -59,7 +59,7 @@ export function standardInWords({ value, verdict }: StandardVerdict): string {
 
 /** Whether the replicates are alike, by the exact test (or the tolerated range, where their sizes differ). */
 export function spreadInWords({ consistent }: Pick<ReplicateSpread, "consistent">, replicates: number): string {
-  const all = counted(replicates, "replicate");
+  const all = countedInWords(replicates, "replicate");
   return consistent
     ? `The ${all} are as alike as chance allows.`
     : `The ${all} differ by more than chance explains: a wet corner, a miscount or mixed seed. Test again if you can spare it.`;

@@ -16,14 +16,18 @@ export function CorrectCount({
   count,
   replicate,
   sown,
-  corrected,
+  before,
+  normalWords,
 }: {
   count: Count & { readonly id: string };
   replicate: string;
   sown: number;
-  /** how often it was corrected before */
-  corrected: number;
+  /** what stood there before it was corrected, newest first */
+  before: readonly number[];
+  /** what a count of `normal` is called by the basis of the test */
+  normalWords: string;
 }) {
+  const corrected = before.length;
   const router = useRouter();
   const dialog = useRef<HTMLDialogElement>(null);
   const titleId = useId();
@@ -37,6 +41,11 @@ export function CorrectCount({
     refusals: byField[`instead.${kind}`],
   });
 
+  const open = () => {
+    dialog.current?.showModal();
+    const first = document.getElementById(`${titleId}-normal`);
+    if (first instanceof HTMLInputElement) first.select();
+  };
   const store = (given: unknown) =>
     startStoring(async () => {
       const stored = await storeCorrection(given);
@@ -66,7 +75,7 @@ export function CorrectCount({
         data-corrected={corrected > 0 || undefined}
         aria-haspopup="dialog"
         aria-label={`Replicate ${replicate}, ${day}: ${count.normal}${corrected > 0 ? ", corrected" : ""}. Correct it`}
-        onClick={() => dialog.current?.showModal()}
+        onClick={open}
       >
         {count.normal}
       </button>
@@ -77,6 +86,7 @@ export function CorrectCount({
           </h2>
           <p className="quiet">
             What was newly counted that day, of {sown} sown. What stands there now stays in the history.
+            {corrected > 0 ? ` Before it was corrected: ${before.join(", then ")}.` : ""}
           </p>
           <FormRefusals
             refusals={refusalsForSummary(
@@ -89,7 +99,7 @@ export function CorrectCount({
               <NumberField
                 key={kind}
                 {...field(kind)}
-                label={kindWords[kind]}
+                label={kind === "normal" ? normalWords : kindWords[kind]}
                 value={count[kind] === null ? "" : String(count[kind])}
                 whole
                 required

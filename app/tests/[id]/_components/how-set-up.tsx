@@ -1,5 +1,6 @@
 import { Fragment } from "react";
 import { Section } from "@/components/frame";
+import { dayInWords } from "@/lib/display/dates";
 import { listed } from "@/lib/display/plurals";
 import type { ReadTest } from "@/lib/registry/germination-tests/read-germination-test";
 
@@ -13,21 +14,23 @@ export function HowSetUp({ read }: { read: ReadTest }) {
     ["before the test", test.preTreatment],
     ["last count", test.finalCountDay === null ? null : `day ${test.finalCountDay}`],
     ["note", test.note],
-    ["written down", recordedIn ? `${recordedIn.at.slice(0, 10)}, by ${recordedIn.actor}` : null],
+    ["written down", recordedIn ? `${dayInWords(recordedIn.at.slice(0, 10))}, by ${recordedIn.actor}` : null],
   ];
   const known = lines.filter(([, value]) => value !== null);
   const open = lines.filter(([, value]) => value === null).map(([name]) => name);
   return (
     <Section id="set-up" title="How it was set up">
-      <dl className="particulars">
-        {known.map(([name, value]) => (
-          <Fragment key={name}>
-            <dt>{name}</dt>
-            <dd>{value}</dd>
-          </Fragment>
-        ))}
-      </dl>
-      {open.length > 0 ? <p className="quiet">Nobody wrote down: {listed(open)}.</p> : null}
+      <div className="stack-near">
+        <dl className="particulars">
+          {known.map(([name, value]) => (
+            <Fragment key={name}>
+              <dt>{name}</dt>
+              <dd>{value}</dd>
+            </Fragment>
+          ))}
+        </dl>
+        {open.length > 0 ? <p className="quiet">Nobody wrote down: {listed(open)}.</p> : null}
+      </div>
     </Section>
   );
 }

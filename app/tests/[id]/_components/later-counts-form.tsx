@@ -2,7 +2,7 @@
 
 import { useRouter } from "next/navigation";
 import { type FormEvent, useState, useTransition } from "react";
-import { Button, FormRefusals, TextField } from "@/components/ui";
+import { Button, FormRefusals, NumberField } from "@/components/ui";
 import { refusalsForSummary } from "@/lib/display/refusals";
 import type { Refusal } from "@/lib/science/outcome";
 import { storeCounts } from "../../_actions/store";
@@ -81,7 +81,7 @@ export function LaterCountsForm({
       <div className="beside">
         <div className="stack">
           <div onChange={(event) => setSheet({ ...sheet, days: (event.target as HTMLInputElement).value })}>
-            <TextField
+            <NumberField
               name="days"
               label="Counted on day"
               value={sheet.days}
