@@ -1,5 +1,5 @@
 import { defineConfig } from "vitest/config";
-import shared from "./vitest.config";
+import shared from "./vitest.config.ts";
 
 export default defineConfig({
   ...shared,

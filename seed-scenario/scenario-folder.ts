@@ -2,7 +2,7 @@ import { everybody } from "./circle/people";
 import { writePlots } from "./circle/plots";
 import { writeStoreRooms } from "./circle/store-rooms";
 import { histories } from "./history";
-import { Book, type LotDetail } from "./telling/book";
+import { Book } from "./telling/book";
 import { Telling } from "./telling/telling";
 
 /**
@@ -10,15 +10,6 @@ import { Telling } from "./telling/telling";
  * The same on every call: all chance in it is drawn from texts, and nothing looks at a clock.
  */
 export function scenarioFolder(): ReadonlyMap<string, string> {
-  return told().texts();
-}
-
-/** What is known of single lots beside the folder, for the columns of lot_details.csv; the label codes are the registry's to give. */
-export function scenarioLotDetails(): readonly LotDetail[] {
-  return told().lotDetails;
-}
-
-function told(): Book {
   const book = new Book();
   for (const { name, place, kind } of everybody) book.write("stewards.csv", { steward: name, place, kind });
   writePlots(book);
@@ -31,5 +22,5 @@ function told(): Book {
     book,
     tellings.flatMap(({ jars }) => jars),
   );
-  return book;
+  return book.texts();
 }

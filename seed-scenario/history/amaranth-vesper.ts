@@ -37,7 +37,7 @@ export const amaranthVesper: VarietyHistory = {
     });
     tell.detail(tin, {
       origin: "found",
-      original_sample: true,
+      original_sample: "yes",
       how_sure: "the name is on the tin, nothing else is known",
     });
     tellYears(tell, [2009, 2026], keepers, {

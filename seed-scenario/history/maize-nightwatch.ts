@@ -53,7 +53,7 @@ export const maizeNightwatch: VarietyHistory = {
     tell.detail(loft, {
       year_words: "the last summer she climbed the ladder",
       origin: "found",
-      original_sample: true,
+      original_sample: "yes",
       founder_lines: "many",
     });
     tell.story(

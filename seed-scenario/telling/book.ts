@@ -23,7 +23,7 @@ export interface LotDetail {
     | "discarded";
   readonly status_reason?: string;
   readonly treatment?: "none" | "hot water" | "chemical" | "unknown";
-  readonly original_sample?: boolean;
+  readonly original_sample?: "yes" | "no";
   readonly isolation_grade?: "controlled" | "isolated" | "partly" | "open" | "unknown";
   readonly isolation_reasons?: string;
   readonly how_sure?: string;
@@ -31,7 +31,6 @@ export interface LotDetail {
 
 /** The folder while it is being written: lines in the order in which they are told. */
 export class Book {
-  readonly lotDetails: LotDetail[] = [];
   readonly #lines = new Map<FolderFile, Readonly<Record<string, Cell>>[]>();
 
   write<File extends FolderFile>(file: File, line: Line<File>): void {

@@ -67,6 +67,6 @@ export class Words {
 
   /** What is said of a lot beside its row. */
   detail(jar: Jar, detail: Omit<LotDetail, "lot">): void {
-    this.book.lotDetails.push({ lot: jar.lot, ...detail });
+    this.book.write("lot_details.csv", { lot: jar.lot, ...detail });
   }
 }

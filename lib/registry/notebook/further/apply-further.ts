@@ -69,5 +69,11 @@ function remember(spec: FurtherSpec, record: Fields, names: NameBook): void {
   const keeper = typeof record.stewardId === "string" ? names.nameOf("steward", record.stewardId) : null;
   if (spec.table === "Place") names.add("place", String(record.id), withKeeper(String(record.name), keeper));
   if (spec.table === "Plot") names.add("plot", String(record.id), withKeeper(String(record.name), keeper));
+  if (spec.table === "Strain")
+    names.add(
+      "strain",
+      String(record.id),
+      withKeeper(String(record.name), names.nameOf("variety", String(record.varietyId))),
+    );
   if (spec.table === "Crop") names.add("crop", String(record.id), String(record.commonName));
 }

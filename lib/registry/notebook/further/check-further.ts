@@ -46,6 +46,10 @@ function addNames(names: NameBook, notebook: Notebook, tables: readonly FurtherT
       names.add(kind, name, name);
     }
   }
+  for (const { cells } of tables.find((table) => table.file === "strains.csv")?.rows ?? []) {
+    const name = withKeeper(cells.name ?? "", cells.variety);
+    names.add("strain", name, name);
+  }
   for (const { cells } of tables.find((table) => table.file === "own_crops.csv")?.rows ?? [])
     names.add("crop", cells.crop ?? "", cells.crop ?? "");
 }

@@ -32,6 +32,11 @@ export async function nameBook(db: Client | Transaction): Promise<NameBook> {
     add("place", place.id, withKeeper(place.name, stewards.get(place.stewardId ?? "")));
   for (const plot of await db.plot.findMany(owned))
     add("plot", plot.id, withKeeper(plot.name, stewards.get(plot.stewardId ?? "")));
+  const strains = await db.strain.findMany({
+    select: { id: true, name: true, varietyId: true },
+    orderBy: { id: "asc" },
+  });
+  for (const { id, name, varietyId } of strains) add("strain", id, withKeeper(name, names.get(`variety ${varietyId}`)));
   return {
     idOf: (kind, name) => ids.get(`${kind} ${sameName(name)}`) ?? null,
     nameOf: (kind, id) => names.get(`${kind} ${id}`) ?? null,
@@ -39,7 +44,7 @@ export async function nameBook(db: Client | Transaction): Promise<NameBook> {
   };
 }
 
-/** Two stewards may each have a "top shelf". */
+/** Two stewards may each have a "top shelf", two varieties each a strain of one keeper. */
 export function withKeeper(name: string, steward: string | null | undefined): string {
   return steward ? `${name} (${steward})` : name;
 }

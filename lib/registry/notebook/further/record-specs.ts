@@ -50,6 +50,13 @@ export const recordFiles: readonly FurtherSpec[] = [
     fixed: folded,
   },
   {
+    file: "lot_strains.csv",
+    table: "Lot",
+    noun: "lot",
+    identity: { by: "details" },
+    columns: [nameOf("lot", { needed: true, field: "id" }), nameOf("strain")],
+  },
+  {
     file: "stories.csv",
     table: "Story",
     noun: "story",

@@ -15,7 +15,7 @@ export type CellKind =
   | { readonly as: "name-of"; readonly of: Named };
 
 /** Records that have a name in the folder. */
-export type Named = "steward" | "variety" | "lot" | "grow-out" | "test" | "crop" | "place" | "plot";
+export type Named = "steward" | "variety" | "lot" | "grow-out" | "test" | "crop" | "place" | "plot" | "strain";
 
 export interface FurtherColumn {
   readonly column: string;

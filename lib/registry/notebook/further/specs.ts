@@ -74,7 +74,7 @@ const detailFiles: readonly FurtherSpec[] = [
     identity: details,
     columns: [
       nameOf("lot", { needed: true, field: "id" }),
-      text("code", needed),
+      text("code"),
       text("year_words"),
       oneOf("founder_lines", ["one", "many"]),
       text("origin"),

@@ -42,6 +42,7 @@ async function fillEveryTable(db: Database): Promise<void> {
   const stewardId = steward.stewardId;
   const on = { on: "1991~", onFirst: "1991-01-01", onLast: "1991-12-31" };
   const placeId = uuidv7();
+  const strainId = uuidv7();
   await perform(db, owner, { action: "record", title: "Everything" }, async (change) => {
     const put = (table: TableName, row: object) => change.create(table, { id: uuidv7(), ...row } as never);
     await put("Setting", { key: "confirmedYears", value: "4" });
@@ -130,6 +131,7 @@ async function fillEveryTable(db: Database): Promise<void> {
     });
     await put("TypeTrait", { varietyId: variety.id, trait: "grain", allowed: "grey", offType: "white", part: "seed" });
     await put("Strain", {
+      id: strainId,
       varietyId: variety.id,
       name: "Tarn's",
       nameKey: "tarn's",
@@ -141,6 +143,7 @@ async function fillEveryTable(db: Database): Promise<void> {
       relation: "same",
       note: "n",
     });
+    await change.update("Lot", lot.id, { strainId });
     await put("Story", {
       varietyId: variety.id,
       lotId: lot.id,
