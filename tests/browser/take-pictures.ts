@@ -1,0 +1,80 @@
+// npm run pictures: the readme's pictures, taken of the built app over the demonstration. Not a test.
+import { mkdirSync } from "node:fs";
+import type { Page } from "playwright-core";
+import { startBrowser } from "./browser";
+import { startSite } from "./server";
+
+const folder = "seed-scenario/pictures";
+mkdirSync(folder, { recursive: true });
+
+const site = await startSite();
+const browser = await startBrowser();
+
+/** Opens a record from its list by its name. */
+async function open(page: Page, list: string, name: string): Promise<void> {
+  await page.goto(`${site.base}${list}?q=${encodeURIComponent(name)}`);
+  await page.getByRole("link", { name, exact: true }).first().click();
+  await page.waitForURL(new RegExp(`${list}/[0-9a-f-]{36}`));
+}
+
+const typed = [
+  "1994, from my aunt's jar, about 40 plants, kept from 12, came up badly",
+  "1995 nothing sown, the hens",
+  "1996: from the 1994 seed, 60 plants, pulled 5 before pollen, same from each, got 300 g",
+  "gave 50 g to Osk, 18 of 20 came up",
+];
+
+const pictures: readonly {
+  name: string;
+  width: number;
+  height: number;
+  ground: string;
+  go: (page: Page) => Promise<unknown>;
+}[] = [
+  { name: "season", width: 1200, height: 800, ground: "day", go: (page) => page.goto(`${site.base}/season`) },
+  { name: "lot", width: 1200, height: 1000, ground: "day", go: (page) => open(page, "/lots", "Thimble 36") },
+  { name: "variety", width: 1200, height: 1100, ground: "day", go: (page) => open(page, "/varieties", "Thimble") },
+  { name: "lots-night", width: 1200, height: 700, ground: "night", go: (page) => page.goto(`${site.base}/lots`) },
+  { name: "lot-phone", width: 390, height: 844, ground: "glare", go: (page) => open(page, "/lots", "Night 30") },
+  {
+    name: "type-in",
+    width: 1200,
+    height: 1000,
+    ground: "day",
+    go: async (page) => {
+      await page.goto(`${site.base}/type-in`);
+      await page.getByLabel("Variety").fill("Larder Flint");
+      await page
+        .getByRole("combobox", { name: "Crop" })
+        .or(page.getByLabel("Crop"))
+        .first()
+        .fill("Maize, field and flour");
+      for (const [place, line] of typed.entries()) {
+        await page.getByRole("textbox", { name: new RegExp(`^Line ${place + 1}\\b`) }).fill(line);
+        if (place < typed.length - 1) await page.keyboard.press("Enter");
+      }
+    },
+  },
+];
+
+try {
+  for (const { name, width, height, ground, go } of pictures) {
+    const context = await browser.newContext({ viewport: { width, height } });
+    await context.addCookies([{ name: "kinrow-ground", value: ground, url: site.base }]);
+    const page = await context.newPage();
+    await page.goto(site.base);
+    const start = page.getByRole("button", { name: /demonstration/i });
+    if (await start.count()) await start.click();
+    else await context.addCookies([{ name: "kinrow-demonstration", value: "yes", url: site.base }]);
+    await page.waitForLoadState("networkidle");
+    await go(page);
+    await page.waitForLoadState("networkidle");
+    await page.waitForTimeout(600);
+    await page.screenshot({ path: `${folder}/${name}.png` });
+    console.log(`${folder}/${name}.png`);
+    await context.close();
+  }
+} finally {
+  await browser.close();
+  await site.end();
+}
