@@ -7,7 +7,6 @@ import { DataTable, readTableAddress, type SearchParameters } from "@/components
 import { ButtonLink } from "@/components/ui";
 import { counted } from "@/lib/display/plurals";
 import { listGerminationTests } from "@/lib/registry/germination-tests/list-germination-tests";
-import { runningTests } from "@/lib/registry/germination-tests/running-tests";
 import { readTestListQuery, testListAddress, testsAPage } from "@/lib/schemas/germination-test/list-query";
 import { current } from "../_session/current";
 import { RunningList } from "./_list/running-list";
@@ -19,7 +18,8 @@ export default async function Tests({ searchParams }: { searchParams: Promise<Se
   const { db, settings, today } = await current();
   const params = await searchParams;
   const query = readTestListQuery(params);
-  const [list, running] = await Promise.all([listGerminationTests(db, query), runningTests(db, today)]);
+  const list = await listGerminationTests(db, query, today);
+  const { running } = list;
   const setUp = (
     <ButtonLink href="/tests/new" kind="chief">
       Write a test down

@@ -1,7 +1,7 @@
 import type { Column, Row } from "@/components/tables";
 import { dateInWords } from "@/lib/display/dates";
 import { kOfN, percent, percentSpan, plainNumber } from "@/lib/display/numbers";
-import type { ListedTest } from "@/lib/registry/germination-tests/list-germination-tests";
+import type { ListedTest } from "@/lib/registry/germination-tests/listed-tests";
 import type { TestTotals } from "@/lib/registry/germination-tests/test-totals";
 import { normalWord } from "../_words/reading-in-words";
 import { storedCoat } from "../_words/stored-coat";

@@ -1,5 +1,5 @@
 import { current } from "@/app/_session/current";
-import { listGerminationTests } from "@/lib/registry/germination-tests/list-germination-tests";
+import { allGerminationTests } from "@/lib/registry/germination-tests/list-germination-tests";
 import { readTestListQuery } from "@/lib/schemas/germination-test/list-query";
 import { testsCsv } from "./tests-csv";
 
@@ -7,7 +7,7 @@ import { testsCsv } from "./tests-csv";
 export async function GET(request: Request): Promise<Response> {
   const { db } = await current();
   const query = readTestListQuery(Object.fromEntries(new URL(request.url).searchParams));
-  const { tests } = await listGerminationTests(db, query, "all");
+  const tests = await allGerminationTests(db, query);
   return new Response(testsCsv(tests), {
     headers: {
       "content-type": "text/csv; charset=utf-8",

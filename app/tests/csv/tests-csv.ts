@@ -1,5 +1,5 @@
 import { stringify } from "csv-stringify/sync";
-import type { ListedTest } from "@/lib/registry/germination-tests/list-germination-tests";
+import type { ListedTest } from "@/lib/registry/germination-tests/listed-tests";
 
 const head = [
   "test",

@@ -43,6 +43,6 @@ describe("a germination test in words", () => {
   });
 
   it("says of replicates whether chance explains their differences", () => {
-    expect(spreadInWords({ consistent: false }, 4)).toContain("4 replicates differ by more than chance explains");
+    expect(spreadInWords({ consistent: false }, 4)).toContain("four replicates differ by more than chance explains");
   });
 });

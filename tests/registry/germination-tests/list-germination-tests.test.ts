@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
+import { testsCsv } from "@/app/tests/csv/tests-csv";
 import type { Database } from "@/lib/db";
-import { listGerminationTests } from "@/lib/registry/germination-tests/list-germination-tests";
+import { allGerminationTests, listGerminationTests } from "@/lib/registry/germination-tests/list-germination-tests";
 import { recordGerminationTest } from "@/lib/registry/germination-tests/record-germination-test";
 import { readTestListQuery, testListAddress } from "@/lib/schemas/germination-test/list-query";
 import { emptyRegistry, granted } from "@/tests/setup/registry";
@@ -16,8 +17,10 @@ async function threeTests(db: Database) {
   await record(pea.lotId, "2000-03", [{ name: "1", sown: 25 }]);
 }
 
+const today = "2010-01-01";
+
 const names = async (db: Database, params: Record<string, string>) =>
-  (await listGerminationTests(db, readTestListQuery(params))).tests.map((test) => test.name);
+  (await listGerminationTests(db, readTestListQuery(params), today)).tests.map((test) => test.name);
 
 describe("the list of germination tests", () => {
   it("begins with the latest; ordered by germination, what was not counted stands last both ways", async () => {
@@ -36,7 +39,7 @@ describe("the list of germination tests", () => {
     await threeTests(db);
     expect(await names(db, { filter: "OAT mere" })).toEqual(["Mere 2 test 1"]);
     expect(await names(db, { filter: "hollow" })).toHaveLength(3);
-    const list = await listGerminationTests(db, readTestListQuery({ filter: "quern nowhere" }));
+    const list = await listGerminationTests(db, readTestListQuery({ filter: "quern nowhere" }), today);
     expect([list.tests.length, list.found, list.all]).toEqual([0, 0, 3]);
   });
 
@@ -46,9 +49,32 @@ describe("the list of germination tests", () => {
     await threeTests(db);
     for (const sort of ["set-up", "germination"]) {
       statements = 0;
-      await listGerminationTests(db, readTestListQuery({ sort, filter: "pea" }));
-      expect(statements).toBeLessThanOrEqual(12);
+      await listGerminationTests(db, readTestListQuery({ sort, filter: "pea" }), "2000-04-01");
+      // With the settings that every page reads, a dozen.
+      expect(statements).toBeLessThanOrEqual(11);
     }
+  });
+});
+
+describe("the file of the list", () => {
+  it("has all that the search leaves, in the list's order", async () => {
+    const db = await emptyRegistry();
+    await threeTests(db);
+    const tests = await allGerminationTests(db, readTestListQuery({ filter: "quern", sort: "-germination" }));
+    expect(tests.map((test) => test.name)).toEqual(["Quern 1 test 1", "Quern 1 test 2"]);
+    const lines = testsCsv(tests).split("\r\n");
+    expect(lines[0]?.split(",").slice(0, 7)).toEqual([
+      "test",
+      "lot",
+      "variety",
+      "crop",
+      "set_up",
+      "basis",
+      "seeds_sown",
+    ]);
+    // 18 of 20, nothing told apart: empty is not known
+    expect(lines[1]).toContain("Pea,1999-03-01,normal seedlings,20,18,,,,,0.9,");
+    expect(lines[2]).toContain(",25,,,,,,,,,,set up,");
   });
 });
 

@@ -1,8 +1,9 @@
 import { describe, expect, it } from "vitest";
+import { listGerminationTests } from "@/lib/registry/germination-tests/list-germination-tests";
 import { readGerminationTest } from "@/lib/registry/germination-tests/read-germination-test";
 import { recordCounts } from "@/lib/registry/germination-tests/record-counts";
 import { recordGerminationTest } from "@/lib/registry/germination-tests/record-germination-test";
-import { runningTests } from "@/lib/registry/germination-tests/running-tests";
+import { readTestListQuery } from "@/lib/schemas/germination-test/list-query";
 import { emptyRegistry, granted } from "@/tests/setup/registry";
 import { entryFor, owner, withLot } from "./with-lot";
 
@@ -57,7 +58,7 @@ describe("a germination test that is read", () => {
     const { value } = granted(await recordGerminationTest(db, owner, entryFor(lotId, { replicates })));
     const early = await readGerminationTest(db, value.testId, 0.7);
     expect([early?.totals.stage, early?.totals.left, early?.compared.how]).toEqual(["running", 8, "not-done"]);
-    const [waiting] = await runningTests(db, "1999-03-11");
+    const [waiting] = (await listGerminationTests(db, readTestListQuery({}), "1999-03-11")).running;
     expect([waiting?.due?.first, waiting?.isDue]).toEqual(["1999-03-11", true]);
     const counts = [
       {
@@ -73,7 +74,7 @@ describe("a germination test that is read", () => {
     granted(await recordCounts(db, owner, { testId: value.testId, counts }));
     const done = await readGerminationTest(db, value.testId, 0.7);
     expect([done?.totals.stage, done?.totals.sums.normal, done?.totals.sums.hard]).toEqual(["final", 18, null]);
-    expect(await runningTests(db, "1999-03-11")).toEqual([]);
+    expect((await listGerminationTests(db, readTestListQuery({}), "1999-03-11")).running).toEqual([]);
   });
 
   it("says nothing of a germination where nothing was counted: set up is not none came up", async () => {
