@@ -1,6 +1,5 @@
 "use server";
 
-import { revalidatePath } from "next/cache";
 import { changeContainer, recordContainer } from "@/lib/registry/containers/record-container";
 import { parseForm } from "@/lib/schemas/lots/form-fields";
 import { containerSchema } from "@/lib/schemas/lots/record-container";
@@ -13,7 +12,6 @@ export async function addContainer(lotId: string, _before: FormAnswer, form: For
   const typed = textsOf(form);
   const input = parseForm(containerSchema(settings.hemisphere), typed);
   const outcome = input.ok ? await recordContainer(db, actor, lotId, input.value) : input;
-  if (outcome.ok) revalidatePath("/lots", "layout");
   return answerOf(typed, outcome, () => `/lots/${lotId}#containers`);
 }
 
@@ -28,6 +26,5 @@ export async function moveContainer(
   const typed = textsOf(form);
   const input = parseForm(containerSchema(settings.hemisphere), typed);
   const outcome = input.ok ? await changeContainer(db, actor, containerId, input.value) : input;
-  if (outcome.ok) revalidatePath("/lots", "layout");
   return answerOf(typed, outcome, () => `/lots/${lotId}#containers`);
 }

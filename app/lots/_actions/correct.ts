@@ -1,6 +1,5 @@
 "use server";
 
-import { revalidatePath } from "next/cache";
 import { correctLot } from "@/lib/registry/lots/correct-lot";
 import { parseForm } from "@/lib/schemas/lots/form-fields";
 import { correctLotSchema } from "@/lib/schemas/lots/record-lot";
@@ -13,6 +12,5 @@ export async function putLotRight(lotId: string, _before: FormAnswer, form: Form
   const typed = textsOf(form);
   const input = parseForm(correctLotSchema(settings.hemisphere), typed);
   const outcome = input.ok ? await correctLot(db, actor, lotId, input.value) : input;
-  if (outcome.ok) revalidatePath("/lots", "layout");
   return answerOf(typed, outcome, () => `/lots/${lotId}`);
 }

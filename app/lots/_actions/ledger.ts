@@ -1,6 +1,5 @@
 "use server";
 
-import { revalidatePath } from "next/cache";
 import { gramsTyped } from "@/lib/display/units";
 import { correctLedgerEntry, takeBackLedgerEntry } from "@/lib/registry/ledger/correct-ledger-entry";
 import { recordLedgerEntry } from "@/lib/registry/ledger/record-ledger-entry";
@@ -19,7 +18,6 @@ export async function writeEntry(lotId: string, _before: FormAnswer, form: FormD
   const typed = textsOf(form);
   const input = parseForm(ledgerEntrySchema(settings.hemisphere), typed);
   const outcome = input.ok ? await recordLedgerEntry(db, actor, lotId, inGrams(input.value, settings), today) : input;
-  if (outcome.ok) revalidatePath("/lots", "layout");
   return answerOf(typed, outcome, ({ value }) => `/lots/${lotId}?wrote=${value.entryId}#ledger`);
 }
 
@@ -36,7 +34,6 @@ export async function putEntryRight(
   const outcome = input.ok
     ? await correctLedgerEntry(db, actor, entryId, inGrams(input.value, settings), today)
     : input;
-  if (outcome.ok) revalidatePath("/lots", "layout");
   return answerOf(typed, outcome, ({ value }) => `/lots/${lotId}?wrote=${value.entryId}#ledger`);
 }
 
@@ -51,7 +48,6 @@ export async function takeEntryBack(
   const typed = textsOf(form);
   const input = parseForm(takeBackSchema, typed);
   const outcome = input.ok ? await takeBackLedgerEntry(db, actor, entryId, input.value.reason) : input;
-  if (outcome.ok) revalidatePath("/lots", "layout");
   return answerOf(typed, outcome, () => `/lots/${lotId}#ledger`);
 }
 
@@ -65,7 +61,6 @@ export async function weighSeeds(lotId: string, _before: FormAnswer, form: FormD
   }));
   const input = parseForm(seedWeighingSchema(settings.hemisphere), { ...typed, counts });
   const outcome = input.ok ? await recordSeedWeighing(db, actor, lotId, input.value) : input;
-  if (outcome.ok) revalidatePath("/lots", "layout");
   return answerOf(typed, outcome, () => `/lots/${lotId}#seed-weight`);
 }
 

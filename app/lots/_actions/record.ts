@@ -1,6 +1,5 @@
 "use server";
 
-import { revalidatePath } from "next/cache";
 import { gramsTyped } from "@/lib/display/units";
 import { recordLot } from "@/lib/registry/lots/record-lot";
 import { parseForm } from "@/lib/schemas/lots/form-fields";
@@ -18,6 +17,5 @@ export async function enterLot(_before: FormAnswer, form: FormData): Promise<For
   const { amount } = input.value;
   const grams = amount === null ? null : gramsTyped(amount, unitsOf(settings));
   const outcome = await recordLot(db, actor, { ...input.value, amount: grams });
-  if (outcome.ok) revalidatePath("/lots", "layout");
   return answerOf(typed, outcome, ({ value }) => `/lots/${value.lotId}`);
 }

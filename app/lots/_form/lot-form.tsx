@@ -48,6 +48,8 @@ export function LotForm({
     if (answer.done === null) return;
     forget();
     router.push(answer.done);
+    // What other pages hold of it is read anew; done here, for a page that is drawn anew meanwhile would lose the way.
+    router.refresh();
   }, [answer.done, forget, router]);
   // Once the server has answered, its copy of what was typed leads.
   const typed = answer.refusals.length > 0 ? answer.typed : (restored ?? start);

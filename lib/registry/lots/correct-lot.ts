@@ -48,7 +48,7 @@ function statusFaults(was: string | null, input: CorrectLotInput, tested: boolea
     return [refusal("dead-untested", ["status"], is, "needs a germination test", "test it first, or choose hold")];
   const needsReason = is === "hold" || is === "discarded" || is === "not for seed" || is === "quarantine";
   if (needsReason && input.statusReason === null)
-    return [refusal("missing", ["statusReason"], "", "stands here", `say why it is ${is}`)];
+    return [refusal("missing", ["statusReason"], "", "stands here", "say why it stands so")];
   return [];
 }
 
