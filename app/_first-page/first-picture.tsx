@@ -28,11 +28,7 @@ function Jar({ x, y, left, hatch, open }: { x: number; y: number; left: number; 
  */
 export function FirstPicture() {
   const hatch = useId();
-  const lines = [
-    "1978, from the mill, one jar",
-    "1994, about 40 plants, kept from 12",
-    "2019, badly; 2023 a good year",
-  ];
+  const lines = ["1978, from the mill, one jar", "1994, 40 plants, kept from 12", "2019, badly; 2023 a good year"];
   return (
     <figure className={styles.picture}>
       <svg viewBox="0 0 560 470" role="img" aria-labelledby={`${hatch}-says`}>
@@ -48,9 +44,9 @@ export function FirstPicture() {
           <path d="M82 452 60 340c96-18 190-14 268 4l20 112c-84-16-176-18-266-4Z" fill="var(--ground-raised)" />
           <path d="M348 456c50-18 104-22 152-12l-14-110c-52-10-106-6-158 10" fill="var(--ground-raised)" />
         </g>
-        <g aria-hidden="true">
+        <g>
           {lines.map((line, index) => (
-            <text key={line} x={92 + index * 4} y={376 + index * 27} transform={`rotate(-1.5 92 ${376 + index * 27})`}>
+            <text key={line} x={82 + index * 5} y={376 + index * 27} transform={`rotate(-1.5 82 ${376 + index * 27})`}>
               {line}
             </text>
           ))}
@@ -80,7 +76,7 @@ export function FirstPicture() {
         <Jar x={80} y={150} left={0.34} hatch={hatch} />
         <Jar x={252} y={150} left={0.82} hatch={hatch} />
         <Jar x={422} y={150} left={0.5} hatch={hatch} open />
-        <g aria-hidden="true">
+        <g>
           <text x="120" y="22" textAnchor="middle" className={styles.count}>
             42 g, 64–88 %
           </text>
@@ -88,15 +84,15 @@ export function FirstPicture() {
             180 g, 91–99 %
           </text>
           <text x="462" y="22" textAnchor="middle" className={`${styles.count} ${styles.quiet}`}>
-            never tested
+            about 60 g, never tested
           </text>
-          <text x="66" y="226" className={styles.quiet}>
+          <text x="106" y="214" textAnchor="end" className={styles.quiet}>
             the old line
           </text>
           <text x="318" y="262">
             97 % kept
           </text>
-          <text x="398" y="300" className={styles.quiet}>
+          <text x="384" y="396" className={styles.quiet}>
             one founder
           </text>
         </g>

@@ -6,13 +6,14 @@ import { counted } from "@/lib/display/plurals";
 import type { VarietyRead } from "@/lib/registry/varieties/read-variety";
 import type { Settings } from "@/lib/schemas/settings";
 import { holderName, unconfirmedWords } from "../../_words/explanations";
+import narrow from "./narrow-tables.module.css";
 
 const columns = [
   { key: "holder", name: "Holder" },
   { key: "lots", name: "Lots with seed" },
   { key: "last", name: "Last heard or seen" },
   { key: "counts", name: "Counts as confirmed" },
-  { key: "hand", name: <span className="heard">Write a word down</span> },
+  { key: "hand", name: "Ask" },
 ] as const;
 
 /** Who has seed of the variety, what was last heard of them, and whether they count. */
@@ -24,7 +25,7 @@ export function HoldersSection({ read, settings }: { read: VarietyRead; settings
       {holders.length === 0 ? (
         <p className="quiet">Nobody has seed of it on record.</p>
       ) : (
-        <div className="stack-near">
+        <div className={`stack-near ${narrow.holders}`}>
           <SimpleTable
             columns={columns}
             rows={holders.map((holder) => ({
@@ -55,8 +56,9 @@ export function HoldersSection({ read, settings }: { read: VarietyRead; settings
                     <Link
                       href={`/varieties/${variety.id}/add/word?steward=${holder.stewardId}`}
                       className="not-on-paper"
+                      aria-label={`Their word: ${holderName(holder, people)}`}
                     >
-                      Their word<span className="heard"> of {holderName(holder, people)}</span>
+                      Their word
                     </Link>
                   ),
               },

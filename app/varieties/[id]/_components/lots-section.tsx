@@ -11,6 +11,7 @@ import { mayHoldSeed } from "@/lib/registry/varieties/holders";
 import type { LotOfVariety, VarietyRead } from "@/lib/registry/varieties/read-variety";
 import { diversityExplanation } from "../../_words/explanations";
 import { keptOf } from "../../_words/years";
+import narrow from "./narrow-tables.module.css";
 
 /** The lots of a variety: those that may hold seed, and behind them those that are used up. */
 export function LotsSection({ read, units, renewal }: { read: VarietyRead; units: UnitSettings; renewal: number }) {
@@ -61,26 +62,28 @@ function LotTable({
   renewal: number;
 }) {
   return (
-    <SimpleTable
-      columns={columns}
-      rows={lots.map((lot) => ({
-        id: lot.id,
-        cells: {
-          lot: <Link href={`/lots/${lot.id}`}>{lot.number}</Link>,
-          year: lot.year === null ? <Measured value={null} /> : dateInWords(lot.year),
-          holder: lot.holderId === null ? "" : (read.people.get(lot.holderId) ?? "a steward"),
-          grams: lot.gramsOnHand === null ? <Measured value={null} /> : weight(lot.gramsOnHand, units),
-          test: <TestCell lot={lot} renewal={renewal} />,
-          kept: <KeptCell lot={lot} />,
-          generations:
-            lot.figures?.generations === null || !lot.figures ? (
-              <Measured value={null} />
-            ) : (
-              Math.round(lot.figures.generations * 10) / 10
-            ),
-        },
-      }))}
-    />
+    <div className={narrow.lots}>
+      <SimpleTable
+        columns={columns}
+        rows={lots.map((lot) => ({
+          id: lot.id,
+          cells: {
+            lot: <Link href={`/lots/${lot.id}`}>{lot.number}</Link>,
+            year: lot.year === null ? <Measured value={null} /> : dateInWords(lot.year),
+            holder: lot.holderId === null ? "" : (read.people.get(lot.holderId) ?? "a steward"),
+            grams: lot.gramsOnHand === null ? <Measured value={null} /> : weight(lot.gramsOnHand, units),
+            test: <TestCell lot={lot} renewal={renewal} />,
+            kept: <KeptCell lot={lot} />,
+            generations:
+              lot.figures?.generations === null || !lot.figures ? (
+                <Measured value={null} />
+              ) : (
+                Math.round(lot.figures.generations * 10) / 10
+              ),
+          },
+        }))}
+      />
+    </div>
   );
 }
 

@@ -7,7 +7,9 @@ import { diversityByYear, floorOf, germinationByYear, withoutYear } from "../../
 
 /** Diversity kept and germination through the years, each with its doubt; and why there is no figure where there is none. */
 export function YearsSection({ read, renewal }: { read: VarietyRead; renewal: number }) {
-  const kept = diversityByYear(read.lots);
+  const all = diversityByYear(read.lots);
+  // A chart of unknowns alone says nothing that the sentence below does not.
+  const kept = all.some((each) => each.points.some((point) => point.value !== null)) ? all : [];
   const germination = germinationByYear(read.tests);
   const why = reasons(read);
   if (read.lots.length === 0) return null;
