@@ -3,7 +3,7 @@ import Link from "next/link";
 import { notFound } from "next/navigation";
 import { PageHead } from "@/components/frame";
 import { counted } from "@/lib/display/plurals";
-import { cropsToType, holdersToType, varietyToGoOn } from "@/lib/registry/notebook-typing/typing-ground";
+import { holdersToType, varietyToGoOn } from "@/lib/registry/notebook-typing/typing-ground";
 import { current } from "../../_session/current";
 import { Typing } from "../_components/typing";
 
@@ -13,7 +13,7 @@ export default async function TypeInVariety({ params }: { params: Promise<{ vari
   const { db, today, demonstration } = await current();
   const variety = await varietyToGoOn(db, (await params).varietyId);
   if (!variety) notFound();
-  const [crops, holders] = await Promise.all([cropsToType(db), holdersToType(db)]);
+  const holders = await holdersToType(db);
   return (
     <div className="sheet">
       <PageHead
@@ -33,7 +33,7 @@ export default async function TypeInVariety({ params }: { params: Promise<{ vari
       <Typing
         today={today}
         draftKey={`type-in:${demonstration ? "demonstration" : "own"}:${variety.id}`}
-        crops={crops}
+        crops={[]}
         varieties={[]}
         holders={holders}
         variety={variety}

@@ -7,7 +7,7 @@ import { LineageDrawing } from "@/components/lineage";
 import { Button, FormRefusals } from "@/components/ui";
 import { countedInWords } from "@/lib/display/plurals";
 import { refusalsForSummary } from "@/lib/display/refusals";
-import type { CropToType, LotToGoOnFrom } from "@/lib/registry/notebook-typing/typing-ground";
+import type { CropToType, LotToGoOnFrom, VarietyToGoOn } from "@/lib/registry/notebook-typing/typing-ground";
 import type { NotebookBooking } from "@/lib/schemas/notebook-typing/notebook-booking";
 import type { Refusal } from "@/lib/science/outcome";
 import { type Booked, bookLines } from "../_actions/book";
@@ -33,12 +33,7 @@ export interface TypingGround {
   readonly varieties: readonly { id: string; name: string; crop: string }[];
   readonly holders: readonly string[];
   /** the variety that the lines go on with; null: named here */
-  readonly variety: {
-    readonly id: string;
-    readonly name: string;
-    readonly crop: string;
-    readonly lots: readonly LotToGoOnFrom[];
-  } | null;
+  readonly variety: VarietyToGoOn | null;
 }
 
 /** A notebook typed in: lines on the left, what was understood beside them, the lineage growing at their side, and one booking. */
@@ -71,8 +66,8 @@ export function Typing({ today, draftKey, crops, varieties, holders, variety }: 
       ),
     [lineage, draft.numbers, stem, taken],
   );
-  const cropName = (variety?.crop ?? draft.variety.crop).trim().toLowerCase();
-  const mates = crops.find((crop) => crop.name.toLowerCase() === cropName)?.mates ?? null;
+  const cropName = draft.variety.crop.trim().toLowerCase();
+  const mates = variety?.crop.mates ?? crops.find((crop) => crop.name.toLowerCase() === cropName)?.mates ?? null;
   const drawn = useMemo(
     () => drawingOfLines(lineage, numbers, standing.map(asDrawn), mates),
     [lineage, numbers, standing, mates],

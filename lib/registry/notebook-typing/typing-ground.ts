@@ -1,5 +1,6 @@
 import type { Database } from "@/lib/db";
 import type { PlotParents } from "@/lib/science/effective-size/plot-parents";
+import type { RowOf } from "../change-set/records";
 import { profileOfCrop } from "../crops/profile-of-crop";
 import { plotParentsOfRecord } from "../figures/plot-parents-of-record";
 import { figuresOfVariety } from "../figures/read-figures";
@@ -38,10 +39,11 @@ const noPlants = {
 /** The crops of the list, by name. */
 export async function cropsToType(db: Database): Promise<CropToType[]> {
   const crops = await db.read.crop.findMany({ include: { overrides: true }, orderBy: { commonNameKey: "asc" } });
-  return crops.map((crop) => ({
-    name: crop.commonName,
-    mates: plotParentsOfRecord(noPlants, profileOfCrop(crop, crop.overrides)).mating,
-  }));
+  return crops.map((crop) => ({ name: crop.commonName, mates: matesOf(crop) }));
+}
+
+function matesOf(crop: RowOf<"Crop"> & { overrides: readonly RowOf<"CropOverride">[] }): CropToType["mates"] {
+  return plotParentsOfRecord(noPlants, profileOfCrop(crop, crop.overrides)).mating;
 }
 
 /** The varieties that stand already, by name. */
@@ -59,25 +61,22 @@ export async function holdersToType(db: Database): Promise<string[]> {
   return people.map((person) => person.name);
 }
 
+/** A variety that stands, with its crop and its lots. */
+export interface VarietyToGoOn {
+  readonly id: string;
+  readonly name: string;
+  readonly crop: CropToType;
+  readonly lots: readonly LotToGoOnFrom[];
+}
+
 /** A variety with its lots, from which lines can go on; null where there is none. */
-export async function varietyToGoOn(
-  db: Database,
-  varietyId: string,
-): Promise<{
-  id: string;
-  name: string;
-  crop: string;
-  seedCoat: string | null;
-  cropKey: string;
-  lots: LotToGoOnFrom[];
-} | null> {
+export async function varietyToGoOn(db: Database, varietyId: string): Promise<VarietyToGoOn | null> {
   const variety = await db.read.variety.findUnique({
     where: { id: varietyId },
     select: {
       id: true,
       name: true,
-      seedCoat: true,
-      crop: { select: { commonName: true, key: true } },
+      crop: { include: { overrides: true } },
       lots: {
         orderBy: { numberKey: "asc" },
         select: {
@@ -107,8 +106,8 @@ export async function varietyToGoOn(
       effectiveSize: figures.get(id)?.effectiveSize ?? null,
     }),
   );
-  const { id, name, seedCoat, crop } = variety;
-  return { id, name, seedCoat, crop: crop.commonName, cropKey: crop.key, lots };
+  const { id, name, crop } = variety;
+  return { id, name, crop: { name: crop.commonName, mates: matesOf(crop) }, lots };
 }
 
 /** Lot numbers that begin with a word, whoever's they are: a number is given once. */

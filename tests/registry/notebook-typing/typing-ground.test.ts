@@ -1,8 +1,10 @@
 import { describe, expect, it } from "vitest";
 import { ownerHere } from "@/lib/access/actor";
+import { figuresOfVariety } from "@/lib/registry/figures/read-figures";
 import { bookNotebookLines } from "@/lib/registry/notebook-typing/book-notebook-lines";
 import {
   cropsToType,
+  holdersToType,
   numbersBeginning,
   varietiesToType,
   varietyToGoOn,
@@ -37,5 +39,18 @@ describe("what typing begins with", () => {
     granted(await bookNotebookLines(db, ownerHere(), twoYears()));
     expect((await numbersBeginning(db, "HOLLOW")).sort()).toEqual(["Hollow 1", "Hollow 2", "Hollow 3"]);
     expect(await numbersBeginning(db, "Mere")).toEqual([]);
+  });
+});
+
+describe("the page of a variety's further lines", () => {
+  it("takes a dozen statements at most, with the settings that every page reads", async () => {
+    let statements = 0;
+    const db = await emptyRegistry({ onStatement: () => (statements += 1) });
+    const { value } = granted(await bookNotebookLines(db, ownerHere(), twoYears()));
+    await figuresOfVariety(db, value.varietyId);
+    statements = 0;
+    await varietyToGoOn(db, value.varietyId);
+    await holdersToType(db);
+    expect(statements).toBeLessThanOrEqual(11);
   });
 });
