@@ -60,7 +60,7 @@ try {
     "/varieties",
     `/varieties/${variety.id}`,
     "/lots",
-    "/lots?q=bench%207",
+    "/lots?filter=bench%207",
     `/lots/${lot.id}`,
     "/tests",
     `/tests/${test.id}`,

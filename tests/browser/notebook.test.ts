@@ -67,7 +67,7 @@ it("a folder with faults is refused with each fault's place, and nothing is writ
 
 it("a steward brings the notebook in and reads its numbers on the pages", async () => {
   await bringFolderIn(page, site.base, "tests/reference/notebook");
-  await page.goto(`${site.base}/lots?q=${encodeURIComponent("Dubi 33")}`);
+  await page.goto(`${site.base}/lots?filter=${encodeURIComponent("Dubi 33")}`);
   const row = page.locator("main tbody tr", { hasText: "Dubi 33" });
   const { gramsOnHand, lastTest, diversityRetained, holder } = lot("Dubi 33");
   const text = plain(await row.innerText());
@@ -85,7 +85,7 @@ it("a steward brings the notebook in and reads its numbers on the pages", async 
 
 it("a lot whose sizes nobody counted says unknown, not a number", async () => {
   const unknown = expected.find((each) => each.diversityRetained === null) as Expected;
-  await page.goto(`${site.base}/lots?q=${encodeURIComponent(unknown.lot)}`);
+  await page.goto(`${site.base}/lots?filter=${encodeURIComponent(unknown.lot)}`);
   await page.getByRole("link", { name: unknown.lot, exact: true }).first().click();
   await page.waitForURL(/\/lots\/[0-9a-f-]{36}/);
   expect((await page.locator("main").innerText()).toLowerCase()).toContain("unknown");
@@ -100,7 +100,7 @@ it("the same folder again changes nothing and says so", async () => {
 it("what was brought in outlives a kill of the server", async () => {
   await site.kill();
   await site.restart();
-  await page.goto(`${site.base}/lots?q=${encodeURIComponent("Dubi 33")}`);
+  await page.goto(`${site.base}/lots?filter=${encodeURIComponent("Dubi 33")}`);
   await page.locator("main tbody tr", { hasText: "Dubi 33" }).waitFor();
 });
 

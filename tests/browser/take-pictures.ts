@@ -12,7 +12,7 @@ const browser = await startBrowser();
 
 /** Opens a record from its list by its name. */
 async function open(page: Page, list: string, name: string): Promise<void> {
-  await page.goto(`${site.base}${list}?q=${encodeURIComponent(name)}`);
+  await page.goto(`${site.base}${list}?filter=${encodeURIComponent(name)}`);
   await page.getByRole("link", { name, exact: true }).first().click();
   await page.waitForURL(new RegExp(`${list}/[0-9a-f-]{36}`));
 }

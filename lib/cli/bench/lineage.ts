@@ -26,7 +26,7 @@ export async function benchLineage(): Promise<BenchRow[]> {
 }
 
 function lotOf(i: number): LineageLot {
-  if (i < 4) return { id: `L${i}`, kind: "founder" };
+  if (i < 8) return { id: `L${i}`, kind: "founder" };
   const parents =
     i % 3 === 0
       ? [
