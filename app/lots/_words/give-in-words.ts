@@ -1,6 +1,7 @@
 import { percent } from "@/lib/display/numbers";
 import { counted } from "@/lib/display/plurals";
 import type { LotRead } from "@/lib/registry/lots/read-lot";
+import type { GiveVerdict } from "@/lib/registry/reserve/may-give";
 import type { Settings } from "@/lib/schemas/settings";
 import { seedsInWords, seedsOfRule } from "./seeds-in-words";
 
@@ -16,17 +17,8 @@ export interface GiveInWords {
 export function giveInWords({ give, lot, reserve }: LotRead, settings: Settings): GiveInWords {
   const kept = reserve.reserve ? seedsOfRule(reserve.reserve.seeds) : "the reserve";
   switch (give.why) {
-    case "above the reserve": {
-      const { free } = give;
-      const figure =
-        free === null
-          ? "some"
-          : free.low === free.high
-            ? seedsInWords(free)
-            : `at least ${counted(Math.floor(free.low), "seed")}`;
-      const circle = lot.status === "circle only" ? " Within the circle only." : "";
-      return say(figure, `may be given away; ${kept} are kept back.${circle}`);
-    }
+    case "above the reserve":
+      return say(freeInWords(give.free), `may be given away; ${kept} are kept back.${whatToSay(give.onlyPlace, lot)}`);
     case "status":
       return say("Nothing", `may be given: ${statusInWords(lot.status, lot.statusReason)}.`);
     case "warning":
@@ -68,6 +60,21 @@ export function giveInWords({ give, lot, reserve }: LotRead, settings: Settings)
     case "seeds not known":
       return say("Unknown", "what may be given: count out and weigh 100 seeds, and grams become seeds.", true);
   }
+}
+
+function freeInWords(free: GiveVerdict["free"]): string {
+  if (free === null) return "Some";
+  return free.low === free.high ? seedsInWords(free) : `at least ${counted(Math.floor(free.low), "seed")}`;
+}
+
+/** What goes with seed that is given: to whom first, within which bounds, and what must be said with it. */
+function whatToSay(onlyPlace: boolean, { status, treatment }: LotRead["lot"]): string {
+  const parts = [
+    status === "circle only" ? "Within the circle only." : "",
+    treatment === "chemical" ? "Say that it is treated." : treatment === "unknown" ? "Say that it may be treated." : "",
+    onlyPlace ? "Nobody else is confirmed to have it: a second keeper comes first." : "",
+  ].filter(Boolean);
+  return parts.length > 0 ? ` ${parts.join(" ")}` : "";
 }
 
 function say(figure: string, sentence: string, waiting = false): GiveInWords {

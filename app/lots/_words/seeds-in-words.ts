@@ -5,9 +5,10 @@ import type { SeedCount } from "@/lib/registry/lots/live-seeds";
 export function seedsInWords(count: SeedCount | null): string {
   if (count === null) return "unknown";
   if (count.high === 0) return "no seed";
-  const ends = count.low === count.high ? null : span(Math.floor(count.low), Math.ceil(count.high), "seeds");
-  if (count.value === null) return ends ?? seedsAbout(count.low);
-  return ends ? `${seedsAbout(count.value)}, ${ends}` : seedsAbout(count.value);
+  const { value, low, high } = count;
+  if (low === high) return seedsAbout(value ?? low);
+  if (value === null) return span(Math.floor(low), Math.ceil(high), "seeds");
+  return `${seedsAbout(value)}, ${span(Math.floor(low), Math.ceil(high))}`;
 }
 
 /** Only the ends, for a column of a table: "273–395". */
