@@ -3,7 +3,7 @@
 import { type KeyboardEvent, useEffect, useRef, useState } from "react";
 import { Button } from "@/components/ui";
 import { unknownSource } from "../_lines/corrections";
-import type { LineField } from "../_lines/line-fields";
+import type { LineField } from "../_lines/line-field";
 import type { Fix } from "../_lines/typed-line";
 import styles from "./understood.module.css";
 

@@ -6,12 +6,12 @@ import { Section } from "@/components/frame";
 import { LineageDrawing } from "@/components/lineage";
 import { Button, FormRefusals } from "@/components/ui";
 import { countedInWords } from "@/lib/display/plurals";
-import { refusalsForSummary } from "@/lib/display/refusals";
 import type { CropToType, LotToGoOnFrom, VarietyToGoOn } from "@/lib/registry/notebook-typing/typing-ground";
 import type { NotebookBooking } from "@/lib/schemas/notebook-typing/notebook-booking";
 import type { Refusal } from "@/lib/science/outcome";
 import { type Booked, bookLines } from "../_actions/book";
 import { bookingOfLines } from "../_lines/booking-of-lines";
+import type { LinesDraft } from "../_lines/draft-of-lines";
 import { drawingOfLines } from "../_lines/drawing-of-lines";
 import { highestNumber, proposedNumbers, stemOf } from "../_lines/lot-numbers";
 import { proposedLineage } from "../_lines/proposed-lineage";
@@ -36,18 +36,24 @@ export interface TypingGround {
   readonly variety: VarietyToGoOn | null;
 }
 
+const noLots: readonly LotToGoOnFrom[] = [];
+
 /** A notebook typed in: lines on the left, what was understood beside them, the lineage growing at their side, and one booking. */
 export function Typing({ today, draftKey, crops, varieties, holders, variety }: TypingGround) {
   const typing = useLines(draftKey);
   const { draft } = typing;
-  const [refused, setRefused] = useState<{ booking: NotebookBooking; refusals: readonly Refusal[] } | null>(null);
+  const [refusedOf, setRefused] = useState<{
+    draft: LinesDraft;
+    booking: NotebookBooking;
+    refusals: readonly Refusal[];
+  } | null>(null);
   const [booked, setBooked] = useState<Booked | null>(null);
   const [storing, startStoring] = useTransition();
 
+  const standing = variety?.lots ?? noLots;
   const lines = useDeferredValue(draft.lines);
-  const read = useMemo(() => readLines(lines, today), [lines, today]);
+  const read = useMemo(() => readLines(lines, today, standing), [lines, today, standing]);
   const lineage = useMemo(() => proposedLineage(read), [read]);
-  const standing = variety?.lots ?? [];
   const name = variety?.name ?? draft.variety.name;
   const stem = useDeferredValue(
     stemOf(
@@ -76,6 +82,8 @@ export function Typing({ today, draftKey, crops, varieties, holders, variety }: 
     ...lineage.lots.map((lot) => ({ value: lot.name, words: numbers[lot.name] ?? lot.name })),
     ...standing.map((lot) => ({ value: `lot:${lot.id}`, words: lot.number })),
   ];
+  // What was refused is said until something is changed.
+  const refused = refusedOf?.draft === draft ? refusedOf : null;
   const places = refusalPlaces(refused?.booking ?? null, refused?.refusals ?? []);
   const empty = draft.lines.every((line) => line.words.trim() === "");
 
@@ -85,12 +93,12 @@ export function Typing({ today, draftKey, crops, varieties, holders, variety }: 
         ? { id: variety.id }
         : { ...draft.variety, name: draft.variety.name.trim(), crop: draft.variety.crop.trim() },
       holder: draft.holder.trim() || null,
-      lines: readLines(draft.lines, today),
+      lines: readLines(draft.lines, today, standing),
       numbers,
     });
     startStoring(async () => {
       const stored = await bookLines(booking);
-      if (!stored.ok) return setRefused({ booking, refusals: stored.refusals });
+      if (!stored.ok) return setRefused({ draft, booking, refusals: stored.refusals });
       setRefused(null);
       setBooked(stored.value);
       typing.forget();
@@ -114,14 +122,16 @@ export function Typing({ today, draftKey, crops, varieties, holders, variety }: 
   }
   return (
     <div className={styles.typing}>
-      <FormRefusals refusals={refusalsForSummary(refused?.refusals ?? [])} />
+      <FormRefusals refusals={places.summary} />
       {variety ? (
-        <HolderChoice
-          holder={draft.holder}
-          holders={holders}
-          refusals={places.ofField.holder ?? []}
-          onHolder={typing.setHolder}
-        />
+        <div className={styles.choice}>
+          <HolderChoice
+            holder={draft.holder}
+            holders={holders}
+            refusals={places.ofField.holder ?? []}
+            onHolder={typing.setHolder}
+          />
+        </div>
       ) : (
         <VarietyChoice
           typed={draft.variety}

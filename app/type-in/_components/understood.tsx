@@ -1,7 +1,8 @@
 "use client";
 
 import { listed } from "@/lib/display/plurals";
-import { type LineField, leftOpen, lineFields } from "../_lines/line-fields";
+import type { LineField } from "../_lines/line-field";
+import { leftOpen, lineFields } from "../_lines/line-fields";
 import type { Fix, Fixes, ReadLine } from "../_lines/typed-line";
 import { FieldValue, type LotChoice } from "./field-value";
 import styles from "./understood.module.css";

@@ -1,6 +1,7 @@
 import { readNotebookLine } from "@/lib/exchange/notebook-lines/read-notebook-line";
 import type { LineReading } from "@/lib/exchange/notebook-lines/reading";
 import { corrected } from "./corrections";
+import { joinedToStanding, type StandingLot } from "./join-standing";
 
 /** What a person put in place of something that was understood: another text, or nothing at all. */
 export type Fix = { readonly text: string } | { readonly dropped: true };
@@ -20,13 +21,17 @@ export interface ReadLine extends LineReading {
 
 /**
  * Reads the lines in their order, each after those before it as they were put right, so that a corrected year or a dropped lot reaches
- * the lines that lean on it. The words stay as typed.
+ * the lines that lean on it. `standing` are lots that stand already, which a line may lean on. The words stay as typed.
  */
-export function readLines(lines: readonly TypedLine[], today: string): ReadLine[] {
+export function readLines(
+  lines: readonly TypedLine[],
+  today: string,
+  standing: readonly StandingLot[] = [],
+): ReadLine[] {
   const earlier: ReadLine[] = [];
   for (const { words, fixes } of lines) {
     const reading = readNotebookLine(withYear(words, fixes.year), { earlier, today });
-    earlier.push(corrected({ ...reading, words }, fixes));
+    earlier.push(corrected({ ...joinedToStanding(reading, standing), words }, fixes));
   }
   return earlier;
 }
