@@ -31,8 +31,8 @@ function lotOf(i: number): LineageLot {
     i % 3 === 0
       ? [
           { id: `L${i - 3}`, share: 0.7 },
-          { id: `L${Math.floor(i / 2)}`, share: 0.3 },
+          { id: `L${i - 4 - (i % 4)}`, share: 0.3 },
         ]
-      : [{ id: `L${Math.floor(i * 0.9)}`, share: 1 }];
+      : [{ id: `L${i - 2 - (i % 5)}`, share: 1 }];
   return { id: `L${i}`, kind: "grow-out", parents, pollenParents: 120, seedParents: 40 };
 }
