@@ -1,25 +1,39 @@
+import { alleleCaptureCalculation } from "@/lib/schemas/calculations/allele-capture";
 import type { Calculation } from "@/lib/schemas/calculations/calculation";
+import { dryToCalculation } from "@/lib/schemas/calculations/dry-to";
 import { effectiveSizeCalculation } from "@/lib/schemas/calculations/effective-size";
 import { germinationCompareCalculation } from "@/lib/schemas/calculations/germination-compare";
+import { germinationSpeedCalculation } from "@/lib/schemas/calculations/germination-speed";
 import { germinationTestCalculation } from "@/lib/schemas/calculations/germination-test";
 import { lineageCalculation } from "@/lib/schemas/calculations/lineage";
+import { offTypeFrequencyCalculation } from "@/lib/schemas/calculations/off-type-frequency";
+import { offTypeTrendCalculation } from "@/lib/schemas/calculations/off-type-trend";
 import { offTypesCalculation } from "@/lib/schemas/calculations/off-types";
+import { populationPlanCalculation } from "@/lib/schemas/calculations/population-plan";
 import { reserveCalculation } from "@/lib/schemas/calculations/reserve";
+import { scorerAgreementCalculation } from "@/lib/schemas/calculations/scorer-agreement";
 import { sowingCountCalculation } from "@/lib/schemas/calculations/sowing-count";
 import { thousandSeedWeightCalculation } from "@/lib/schemas/calculations/thousand-seed-weight";
 import { viabilityForecastCalculation } from "@/lib/schemas/calculations/viability-forecast";
 
-/** All calculations of the registry, in the order in which a grower meets them. */
+/** All calculations of the registry: the plants and their lineage, the seed and its tests, the jar, the off-types, the scores. */
 export const calculations: readonly Calculation[] = [
   effectiveSizeCalculation,
   lineageCalculation,
+  populationPlanCalculation,
+  alleleCaptureCalculation,
   germinationTestCalculation,
   germinationCompareCalculation,
-  offTypesCalculation,
-  reserveCalculation,
-  thousandSeedWeightCalculation,
-  sowingCountCalculation,
+  germinationSpeedCalculation,
   viabilityForecastCalculation,
+  sowingCountCalculation,
+  thousandSeedWeightCalculation,
+  dryToCalculation,
+  reserveCalculation,
+  offTypesCalculation,
+  offTypeTrendCalculation,
+  offTypeFrequencyCalculation,
+  scorerAgreementCalculation,
 ];
 
 /** The calculation of that name. */

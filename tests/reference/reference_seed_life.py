@@ -1,0 +1,130 @@
+"""Seeds to sow and the life of a lot: sums over every outcome, fine grids. See make_references.py."""
+
+import math
+from fractions import Fraction as Fr
+
+import numpy as np
+import scipy.special
+import scipy.stats
+
+
+# ---- sowing-count: sums over every outcome ---------------------------------------------------------------------------
+
+
+def chance_of_plants(m, wanted, x, n, e):
+    """P(Binomial(m, e·π) ≥ N), π ~ Beta(x+½, n−x+½). With π = sin²θ the mean is that of a trigonometric polynomial of degree m + n,
+    which the trapezium rule on more points than that gives exactly."""
+    points = m + n + 5
+    theta = np.linspace(0, np.pi / 2, points + 1)
+    pi = np.sin(theta) ** 2
+    with np.errstate(divide="ignore"):
+        ln_w = scipy.special.xlogy(x, pi) + scipy.special.xlogy(n - x, np.cos(theta) ** 2)
+    w = np.exp(ln_w - ln_w.max())
+    w[0] /= 2
+    w[-1] /= 2
+    return float((w * scipy.stats.binom.sf(wanted - 1, m, e * pi)).sum() / w.sum())
+
+
+def sowing_count(g):
+    x, n = g["test"]["normal"], g["test"]["sown"]
+    e, c, wanted = g.get("emergence", 1), g.get("confidence", 0.9), g["plantsWanted"]
+    chance = lambda m: chance_of_plants(m, wanted, x, n, e)
+    low, high = wanted - 1, 2 * wanted
+    while chance(high) < c:
+        low, high = high, 2 * high
+        if high > 200000:
+            return None
+    while high - low > 1:
+        mid = (low + high) // 2
+        low, high = (low, mid) if chance(mid) >= c else (mid, high)
+    plain = None if x == 0 else math.ceil(Fr(wanted) * n / (x * Fr(str(e))))
+    mean = (x + 0.5) / (n + 1)
+    return {"seeds": high, "expectedPlants": high * e * mean, "plainDivision": plain, "probability": chance(high)}
+
+
+def sowing_count_cases(rng, count):
+    cases = []
+    while len(cases) < count:
+        n = rng.choice([1, 5, 10, 20, 25, 50, 100, 400])
+        x = rng.choice([n, round(0.9 * n), round(0.7 * n), rng.randint(0, n), rng.randint(0, n)])
+        g = {"test": {"sown": n, "normal": x}, "plantsWanted": rng.choice([1, 2, 5, 20, 60, 100, 250])}
+        if rng.random() < 0.7:
+            g["emergence"] = rng.choice([1, 0.95, 0.8, 0.5, 0.1])
+        if rng.random() < 0.6:
+            g["confidence"] = rng.choice([0.5, 0.8, 0.95, 0.99])
+        expected = sowing_count(g)
+        if expected:
+            cases.append({"input": g, "expected": expected})
+    return cases
+
+
+# ---- viability-forecast: a fine grid, every draw counted -------------------------------------------------------------
+
+
+def posterior_grid(g, k, l):
+    tests, prior, ceiling = g["tests"], g["prior"], g.get("ceiling", 1)
+    K, L = np.meshgrid(k, l, indexing="ij")
+    value = -0.5 * ((K - prior["Ki"]["mean"]) / prior["Ki"]["sd"]) ** 2
+    value -= 0.5 * ((L - prior["lnSigmaYears"]["mean"]) / prior["lnSigmaYears"]["sd"]) ** 2
+    for t in tests:
+        u = K - t["years"] * np.exp(-L)
+        ln_p = math.log(ceiling) + scipy.special.log_ndtr(u)
+        ln_q = scipy.special.log_ndtr(-u) if ceiling == 1 else np.log1p(-ceiling * scipy.special.ndtr(u))
+        value += t["normal"] * ln_p if t["normal"] else 0
+        value += (t["sown"] - t["normal"]) * ln_q if t["normal"] < t["sown"] else 0
+    return K, L, value
+
+
+def viability_forecast(g):
+    prior, ceiling, threshold = g["prior"], g.get("ceiling", 1), g["threshold"]
+    box = [(prior[key]["mean"] - 9 * prior[key]["sd"], prior[key]["mean"] + 9 * prior[key]["sd"]) for key in ("Ki", "lnSigmaYears")]
+    for size in (500, 500, 1600):
+        k, l = (np.linspace(low, high, size) for low, high in box)
+        K, L, value = posterior_grid(g, k, l)
+        keep = value > value.max() - 28
+        dk, dl = k[1] - k[0], l[1] - l[0]
+        ks, ls = np.where(keep.any(axis=1))[0], np.where(keep.any(axis=0))[0]
+        box = [(k[ks[0]] - dk, k[ks[-1]] + dk), (l[ls[0]] - dl, l[ls[-1]] + dl)]
+    w = np.exp(value - value.max())
+    w /= w.sum()
+    mk, ml = (w * K).sum(), (w * L).sum()
+    if isinstance(threshold, dict):
+        z = scipy.special.ndtri(threshold["ofInitial"] * scipy.special.ndtr(K))
+    else:
+        z = np.full_like(K, scipy.special.ndtri(min(1, threshold / ceiling)))
+    years = np.maximum(0, (K - z) * np.exp(L)).ravel()
+    order = np.argsort(years)
+    cum = np.cumsum(w.ravel()[order]) - w.ravel()[order] / 2
+    quantile = lambda p: float(np.interp(p, cum, years[order]))
+    now = max([t["years"] for t in g["tests"]], default=0)
+    below = float((w * ((K - z) * np.exp(L) < now)).sum())
+    return {
+        "Ki": {"mean": float(mk), "sd": float(math.sqrt((w * (K - mk) ** 2).sum()))},
+        "lnSigmaYears": {"mean": float(ml), "sd": float(math.sqrt((w * (L - ml) ** 2).sum()))},
+        "yearsToThreshold": {"median": quantile(0.5), "low": quantile(0.05), "high": quantile(0.95)},
+        "probabilityBelowNow": below,
+    }
+
+
+def viability_forecast_cases(rng, count):
+    cases = []
+    for _ in range(count):
+        ki, sigma, ceiling = rng.gauss(1.65, 0.5), math.exp(rng.gauss(math.log(5), 0.6)), rng.choice([1, 1, 1, 0.9, 0.95])
+        years, tests = rng.choice([0, 0, 0.5]), []
+        for _ in range(rng.choice([0, 1, 1, 2, 3, 4, 6])):
+            n = rng.choice([10, 20, 25, 50, 100, 400])
+            p = ceiling * float(scipy.special.ndtr(ki - years / sigma))
+            tests.append({"years": years, "sown": n, "normal": sum(rng.random() < p for _ in range(n))})
+            years = round(years + rng.uniform(0.5, 4), 1)
+        g = {
+            "tests": tests,
+            "prior": {
+                "Ki": {"mean": rng.choice([1.65, 1.3, 2]), "sd": rng.choice([0.3, 0.5, 1])},
+                "lnSigmaYears": {"mean": round(math.log(rng.choice([1, 3, 5, 10])), 3), "sd": rng.choice([0.4, 0.8, 1.2])},
+            },
+            "threshold": rng.choice([0.75, 0.5, 0.85, {"ofInitial": 0.85}, {"ofInitial": 0.5}]),
+        }
+        if ceiling < 1:
+            g["ceiling"] = ceiling
+        cases.append({"input": g, "expected": viability_forecast(g)})
+    return cases
