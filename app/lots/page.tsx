@@ -66,6 +66,11 @@ export default async function Lots({ searchParams }: { searchParams: Promise<Sea
         csv="/lots/export"
       />
       <Pages query={query} list={list} />
+      <p className="counts not-on-paper">
+        <a href={`/lots/export${addressOfLotList({ ...query, page: 1 }) || "?"}&schema=yes`} download>
+          What the columns of the CSV file mean
+        </a>
+      </p>
     </div>
   );
 }

@@ -34,11 +34,6 @@ export function ToldOfLot({ read }: { read: LotRead }) {
   );
 }
 
-/** Warnings that are open and questions nobody has answered. */
-export function openMatters(notes: readonly NoteOfLot[]): NoteOfLot[] {
-  return notes.filter((note) => (note.what === "warning" || note.what === "question") && note.closed === null);
-}
-
 /** A warning or question in a sentence. */
 export function matterInWords(note: NoteOfLot): string {
   const day = note.on ? dayInWords(note.on.slice(0, 10)) : "";

@@ -14,7 +14,7 @@ export default async function NewLot({ searchParams }: { searchParams: Promise<S
   const { variety } = await searchParams;
   const asOption = (name: string) => ({ value: name, words: name });
   const start = {
-    variety: typeof variety === "string" ? variety : "",
+    variety: names.varieties.find(({ id, name }) => id === variety || name === variety)?.name ?? "",
     origin: "received",
     amountKind: "weighed",
     amountOn: today,
@@ -32,7 +32,11 @@ export default async function NewLot({ searchParams }: { searchParams: Promise<S
           <p>No variety is on record yet. Enter the variety first; the jar comes next.</p>
         </Notice>
       ) : (
-        <NewLotForm start={start} varieties={names.varieties.map(asOption)} stewards={names.stewards.map(asOption)} />
+        <NewLotForm
+          start={start}
+          varieties={names.varieties.map(({ name }) => asOption(name))}
+          stewards={names.stewards.map(asOption)}
+        />
       )}
     </div>
   );

@@ -1,0 +1,39 @@
+import Link from "next/link";
+import { PageHead } from "@/components/frame";
+import { Figure } from "@/components/numbers";
+import { SeedCoat } from "@/components/seed-coat";
+import { ButtonLink } from "@/components/ui";
+import type { LotRead } from "@/lib/registry/lots/read-lot";
+import type { Settings } from "@/lib/schemas/settings";
+import { giveExplanation } from "../_words/explain-reserve";
+import { giveInWords } from "../_words/give-in-words";
+import { storedCoat } from "../_words/stored-coat";
+
+/** The head of a lot's page: which lot it is, what may be given of it, what can be done with it. */
+export function LotHeading({ read, settings }: { read: LotRead; settings: Settings }) {
+  const { lot } = read;
+  const give = giveInWords(read, settings);
+  return (
+    <PageHead
+      kind={<Link href={`/varieties/${lot.varietyId}`}>{lot.variety}</Link>}
+      title={`Lot ${lot.number}`}
+      mark={<SeedCoat name={lot.variety} crop={lot.crop.cropKey} coat={storedCoat(lot.seedCoat)} size={64} />}
+      figure={
+        <Figure value={give.figure} waiting={give.waiting} explanation={giveExplanation(read, settings)}>
+          {give.sentence}
+        </Figure>
+      }
+      actions={
+        <>
+          <ButtonLink href={`/lots/${lot.id}/ledger/new`} kind="chief">
+            Write into the ledger
+          </ButtonLink>
+          <ButtonLink href={`/tests/new?lot=${lot.id}`}>Test it</ButtonLink>
+          <ButtonLink href={`/lots/${lot.id}/correct`} kind="quiet">
+            Put it right
+          </ButtonLink>
+        </>
+      }
+    />
+  );
+}
