@@ -4,18 +4,21 @@ import { notFound } from "next/navigation";
 import { PageHead, Section } from "@/components/frame";
 import { SeedCoat } from "@/components/seed-coat";
 import { Notice } from "@/components/ui";
-import { readCrop } from "@/lib/registry/crops/read-crop";
 import { storedSeedCoat } from "@/lib/schemas/varieties/seed-coat";
-import { current } from "../../_session/current";
 import { HistoryOf } from "../../history/_components/history-of";
 import { cropParts } from "../_words/crop-words";
 import { ProfilePart } from "./_components/profile-part";
+import { cropOfPage } from "./read";
 
-export const metadata: Metadata = { title: "A crop" };
+type Parameters = { params: Promise<{ key: string }> };
 
-export default async function CropPage({ params }: { params: Promise<{ key: string }> }) {
-  const { db } = await current();
-  const crop = await readCrop(db, decodeURIComponent((await params).key));
+export async function generateMetadata({ params }: Parameters): Promise<Metadata> {
+  const crop = await cropOfPage((await params).key);
+  return { title: crop?.commonName ?? "A crop" };
+}
+
+export default async function CropPage({ params }: Parameters) {
+  const crop = await cropOfPage((await params).key);
   if (!crop) notFound();
   const own = crop.fields.flatMap((field) => field.own ?? []);
   const cautions = crop.fields.find((field) => field.field === "cautions");

@@ -4,9 +4,10 @@ import { notFound } from "next/navigation";
 import { PageHead, Section } from "@/components/frame";
 import { Figure } from "@/components/numbers";
 import { SeedCoat } from "@/components/seed-coat";
+import type { SearchParameters } from "@/components/tables";
 import { dateInWords } from "@/lib/display/dates";
 import { effectiveSize, wholeNumber } from "@/lib/display/numbers";
-import { type GrowOutRead, readGrowOut } from "@/lib/registry/grow-outs/read-grow-out";
+import type { GrowOutRead } from "@/lib/registry/grow-outs/read-grow-out";
 import { storedSeedCoat } from "@/lib/schemas/varieties/seed-coat";
 import { current } from "../../_session/current";
 import { HistoryOf } from "../../history/_components/history-of";
@@ -16,13 +17,19 @@ import { EventsSection } from "./_components/events-section";
 import { HowGrown } from "./_components/how-grown";
 import { LotsSown, LotsTaken } from "./_components/lots-in-and-out";
 import { PlantsSection } from "./_components/plants-section";
+import { growOutOfPage } from "./read";
 
-export const metadata: Metadata = { title: "A grow-out" };
+type Parameters = { params: Promise<{ id: string }>; searchParams: Promise<SearchParameters> };
 
-export default async function GrowOutPage({ params }: { params: Promise<{ id: string }> }) {
-  const { db, settings } = await current();
+export async function generateMetadata({ params }: Parameters): Promise<Metadata> {
+  const read = await growOutOfPage((await params).id);
+  return { title: read ? `${read.growOut.name}, grow-out of ${read.variety.name}` : "A grow-out" };
+}
+
+export default async function GrowOutPage({ params, searchParams }: Parameters) {
+  const { settings } = await current();
   const { id } = await params;
-  const read = await readGrowOut(db, id);
+  const read = await growOutOfPage(id);
   if (!read) notFound();
   const { growOut, variety } = read;
   const units = unitsOf(settings);
@@ -48,7 +55,7 @@ export default async function GrowOutPage({ params }: { params: Promise<{ id: st
         <HowGrown read={read} />
       </div>
       <EventsSection read={read} units={units} />
-      <PlantsSection read={read} units={units} />
+      <PlantsSection read={read} units={units} parameters={await searchParams} />
       {growOut.note ? (
         <Section id="note" title="Note">
           <p className="told">{growOut.note}</p>

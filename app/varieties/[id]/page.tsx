@@ -5,7 +5,7 @@ import { Figure } from "@/components/numbers";
 import { SeedCoat } from "@/components/seed-coat";
 import { ButtonLink, Notice } from "@/components/ui";
 import { counted } from "@/lib/display/plurals";
-import { readVariety, type VarietyRead } from "@/lib/registry/varieties/read-variety";
+import type { VarietyRead } from "@/lib/registry/varieties/read-variety";
 import { storedSeedCoat } from "@/lib/schemas/varieties/seed-coat";
 import { current } from "../../_session/current";
 import { HistoryOf } from "../../history/_components/history-of";
@@ -20,13 +20,19 @@ import { StorySection } from "./_components/story-section";
 import { TypeSection } from "./_components/type-section";
 import { WaitsSection } from "./_components/waits-section";
 import { YearsSection } from "./_components/years-section";
+import { varietyOfPage } from "./read";
 
-export const metadata: Metadata = { title: "A variety" };
+type Parameters = { params: Promise<{ id: string }> };
 
-export default async function VarietyPage({ params }: { params: Promise<{ id: string }> }) {
-  const { db, settings, today } = await current();
+export async function generateMetadata({ params }: Parameters): Promise<Metadata> {
+  const read = await varietyOfPage((await params).id);
+  return { title: read?.variety.name ?? "A variety" };
+}
+
+export default async function VarietyPage({ params }: Parameters) {
+  const { settings } = await current();
   const { id } = await params;
-  const read = await readVariety(db, id, settings, today);
+  const read = await varietyOfPage(id);
   if (!read) notFound();
   const { variety, crop } = read;
   const places = read.holders.reduce((sum, holder) => sum + (holder.confirmed ? holder.places : 0), 0);

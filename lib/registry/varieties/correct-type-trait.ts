@@ -22,7 +22,7 @@ export async function correctTypeTrait(
   }
   if (reason.trim() === "") {
     return refused(
-      refusal("reason-missing", ["reason"], "", "is missing", "write in a few words why the line is changed"),
+      refusal("reason-missing", ["reason"], "", "says why the line is changed", "write in a few words why"),
     );
   }
   const operation = {

@@ -43,7 +43,7 @@ export async function correctVariety(
     const replaced = replacedField(found.value, patch);
     if (replaced && !reason) {
       const needed = "write in a few words why; both stay in the history";
-      return refused(refusal("reason-missing", ["reason"], "", `is missing: ${replaced} is replaced`, needed));
+      return refused(refusal("reason-missing", ["reason"], "", `says why ${replaced} is replaced`, needed));
     }
     const changed = await change.update("Variety", varietyId, patch);
     if (changed) change.touch(varietyId);

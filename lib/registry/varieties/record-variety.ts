@@ -21,9 +21,8 @@ export async function recordVariety(
   const { name, crop: cropName, ownCrop, aim, story, typeDescription } = read.value;
   return perform(db, actor, { action: "record", title: `Variety ${sameName(name)}` }, async (change, tx) => {
     const taken = await nameTaken(tx, name);
-    if (taken) return refused(taken);
     const crop = await cropNamedOrOwn(change, tx, cropName, ownCrop);
-    if (!crop.ok) return crop;
+    if (taken || !crop.ok) return refused(...(taken ? [taken] : []), ...(crop.ok ? [] : crop.refusals));
     const varietyId = uuidv7();
     await change.create("Variety", {
       id: varietyId,

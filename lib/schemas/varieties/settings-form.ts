@@ -20,11 +20,29 @@ const years: FieldReader<number> = (text): Outcome<number> => {
   return read;
 };
 
-/** The settings as a form asks for them: the lines as percentages. */
-export const SettingsFormSchema = z.strictObject({
-  renewalPlan: neededField(line, "write a percentage, such as 70"),
-  renewalUrgent: neededField(line, "write a percentage, such as 50"),
-  confirmedYears: neededField(years, "write a number of years, such as 3"),
-  units: neededChoice(["metric", "imperial"]),
-  hemisphere: neededChoice(["north", "south"]),
-}) satisfies z.ZodType<Settings>;
+/** The settings as a form asks for them: the lines as percentages, the urgent one below the one for planning. */
+export const SettingsFormSchema = z
+  .strictObject({
+    renewalPlan: neededField(line, "write a percentage, such as 70"),
+    renewalUrgent: neededField(line, "write a percentage, such as 50"),
+    confirmedYears: neededField(years, "write a number of years, such as 3"),
+    units: neededChoice(["metric", "imperial"]),
+    hemisphere: neededChoice(["north", "south"]),
+  })
+  .superRefine(({ renewalPlan, renewalUrgent }, context) => {
+    if (renewalUrgent < renewalPlan) return;
+    const hundred = (share: number) => Number((share * 100).toFixed(4));
+    const crossed = refusal(
+      "lines-crossed",
+      ["renewalUrgent"],
+      hundred(renewalUrgent),
+      "is not below the line for planning",
+      `write a percentage below ${hundred(renewalPlan)}`,
+    );
+    context.addIssue({
+      code: "custom",
+      path: ["renewalUrgent"],
+      message: crossed.sentence,
+      params: { refusal: crossed },
+    });
+  }) satisfies z.ZodType<Settings>;

@@ -86,7 +86,7 @@ function Sources({ sources }: { sources: readonly SourceOfValue[] }) {
       {sources.map((source) => (
         <span key={`${source.code}:${source.detail ?? ""}`} className={styles.from} data-mark={source.mark}>
           {source.citation}
-          {source.detail ? ` (${source.detail})` : ""} <b>{marks[source.mark]}</b>
+          {source.detail ? ` (${source.detail})` : ""}, <b>{marks[source.mark]}</b>
         </span>
       ))}
     </>
