@@ -64,6 +64,7 @@ export function growOutObservations(
     toldObservation(subject, growOut.roguedAfterPollen, "rogued after pollen shed", on),
     wholeOf(growOut.roguedUntimed) === null ? toldObservation(subject, growOut.roguedUntimed, "rogued", on) : null,
     inParts,
+    growOut.bulked === null ? null : observation(subject, `seed taken: ${growOut.bulked}`, on),
     growOut.seedShares === "unequal" ? observation(subject, "shares of the seed parents unequal", on) : null,
   ];
   return rows.filter((row) => row !== null);

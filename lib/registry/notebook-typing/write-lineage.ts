@@ -5,7 +5,7 @@ import { newLabelCode } from "../lots/new-label-code";
 import { foldName, sameName } from "../names/fold-name";
 import type { BookingPlace } from "./booking-place";
 import { FreeNames } from "./free-names";
-import { growOutRow, seedParentsOf, wholeOf } from "./grow-out-rows";
+import { growOutRow, wholeOf } from "./grow-out-rows";
 import { growOutObservations } from "./told-observations";
 
 /** What the lines made, by their references. */
@@ -63,7 +63,6 @@ export async function writeLineage(place: BookingPlace): Promise<WrittenLineage>
     ),
   );
   await change.createAll("LotMaking", makings(place));
-  await change.createAll("Harvest", harvests(place, growOutOf));
   return {
     growOutOfLine: byLine(booking.growOuts, (each) => growOutOf.get(each.ref)),
     lotOfLine: byLine(booking.lots, (each) => idOf(each.ref)),
@@ -138,32 +137,6 @@ function makings({ booking, lots, dates }: BookingPlace): NewRowOf<"LotMaking">[
         onFirst: on?.first ?? null,
         onLast: on?.last ?? null,
         reason: lot.words || null,
-      },
-    ];
-  });
-}
-
-/** What is told of how the seed was taken; nothing where nothing is. */
-function harvests(
-  { booking, lots, lineDates }: BookingPlace,
-  growOutOf: ReadonlyMap<string, string>,
-): NewRowOf<"Harvest">[] {
-  return booking.lots.flatMap((lot) => {
-    const growOut = booking.growOuts.find((each) => each.ref === lot.growOut);
-    if (lot.kind !== "harvest" || !growOut) return [];
-    const seedParents = seedParentsOf(growOut);
-    if (growOut.bulked === null && (seedParents === null || seedParents < 1)) return [];
-    const on = lineDates[lot.line] ?? null;
-    return [
-      {
-        id: uuidv7(),
-        growOutId: growOutOf.get(growOut.ref) ?? "",
-        lotId: lots.idOf.get(lot.ref) ?? "",
-        on: on?.text ?? null,
-        onFirst: on?.first ?? null,
-        onLast: on?.last ?? null,
-        bulked: growOut.bulked,
-        seedParents: seedParents === null || seedParents < 1 ? null : seedParents,
       },
     ];
   });

@@ -92,6 +92,7 @@ describe("lines of a notebook that are booked", () => {
       seedParentsCounted: "ears",
       roguedUntimed: told(0, { words: "none" }),
       emerged: told(55),
+      bulked: "all together",
     });
     const lots = [
       lot({ ref: "old", line: 0, number: "Old 1", kind: "founder", assumed: true }),
@@ -106,6 +107,7 @@ describe("lines of a notebook that are booked", () => {
     const notes = stored.observations.map((each) => [each.words, each.unit, each.value, each.howSure]);
     expect(notes).toContainEqual(["30-40", "plants standing", null, "between 30 and 40"]);
     expect(notes).toContainEqual(["40 ears", "ears kept for seed", 40, null]);
+    expect(notes).toContainEqual(["seed taken: all together", null, null, null]);
     expect(stored.stageCounts.map((count) => [count.stage, count.plants])).toEqual([["up", 55]]);
     // Looked and found none is a rogue pass of 0, before or after pollen not said.
     expect(stored.roguePasses.map((pass) => [pass.pulled, pass.timing])).toEqual([[0, null]]);
@@ -281,6 +283,12 @@ describe("lines that cannot be booked", () => {
     ];
     const shares = await bookNotebookLines(db, owner, twoYears({ growOuts: [first, { ...second, parents }] }));
     expect([codes(shares), paths(shares)]).toEqual([["shares-not-one"], ["growOuts.1.parents"]]);
+    const twice = [
+      { lot: "jar", share: null },
+      { lot: "jar", share: null },
+    ];
+    const both = await bookNotebookLines(db, owner, twoYears({ growOuts: [first, { ...second, parents: twice }] }));
+    expect([codes(both), paths(both)]).toEqual([["parent-twice"], ["growOuts.1.parents.1"]]);
     const date = await bookNotebookLines(db, owner, twoYears({ growOuts: [{ ...first, year: "May-96" }, second] }));
     expect(paths(date)).toEqual(["growOuts.0.year"]);
     expect(await db.read.variety.count()).toBe(0);
