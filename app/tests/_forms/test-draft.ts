@@ -10,6 +10,13 @@ export interface TestDraft {
   readonly sheet: Sheet;
 }
 
+/** What an official test of the crop does, said beside the fields. */
+export interface TestHints {
+  readonly days: string;
+  readonly temperature?: string;
+  readonly method?: string;
+}
+
 /** The fields' words, for the summary of refusals. */
 export const labels: Readonly<Record<string, string>> = {
   on: "Set up on",

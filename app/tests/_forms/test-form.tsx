@@ -14,7 +14,7 @@ import { countedSoFar } from "../_sheet/counted-so-far";
 import type { Sheet } from "../_sheet/sheet";
 import { readSheet } from "../_sheet/sheet-entry";
 import { normalWord } from "../_words/reading-in-words";
-import { draftOf, type Fields, givenEntry, labels, lastDayOpen, type TestDraft } from "./test-draft";
+import { draftOf, type Fields, givenEntry, labels, lastDayOpen, type TestDraft, type TestHints } from "./test-draft";
 import styles from "./test-form.module.css";
 
 /** What the page knows of the lot that is tested, for the form. */
@@ -25,15 +25,7 @@ export interface TestedLot {
 }
 
 /** A germination test typed in: what was set up, the counting sheet, what it means as it is typed, and the seeds it used. */
-export function TestForm({
-  lot,
-  start,
-  hints,
-}: {
-  lot: TestedLot;
-  start: TestDraft;
-  hints: { days?: string; temperature?: string };
-}) {
+export function TestForm({ lot, start, hints }: { lot: TestedLot; start: TestDraft; hints: TestHints }) {
   const router = useRouter();
   const draft = useDraft(`test:${lot.id}`, draftOf);
   const [fields, setFields] = useState<Fields>(start.fields);
@@ -98,7 +90,7 @@ export function TestForm({
   return (
     <form className={styles.form} onSubmit={store} onChange={typed} key={restored} noValidate>
       <FormRefusals refusals={refusalsForSummary(refusals, labels)} />
-      <div className="beside">
+      <div className={`beside ${styles.sides}`}>
         <div className="stack">
           <div className={styles.setUp}>
             <DateField {...field("on")} label="Set up on" required hint="2026-03-01, 2026-03, or about: 2026~" />
@@ -162,7 +154,7 @@ export function TestForm({
       <details className={styles.more}>
         <summary>How it was set up, a name, a note</summary>
         <div className="stack">
-          <TextField {...field("method")} label="Method" hint="paper roll, pot, tray" />
+          <TextField {...field("method")} label="Method" hint={hints.method ?? "paper roll, pot, tray"} />
           <TextField {...field("temperature")} label="Temperature" hint={hints.temperature} />
           <TextField {...field("preTreatment")} label="Before the test" hint="soaked, chilled, scarified" />
           <TextField

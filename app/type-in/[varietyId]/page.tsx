@@ -26,7 +26,7 @@ export default async function TypeInVariety({ params }: { params: Promise<{ vari
       >
         <p className="lead measure">
           {variety.lots.length > 0
-            ? `${counted(variety.lots.length, "lot")} of it ${variety.lots.length === 1 ? "stands" : "stand"} here already: say of a line which one was sown, and the lines go on from it.`
+            ? `${counted(variety.lots.length, "lot")} of it ${variety.lots.length === 1 ? "stands" : "stand"} here already: lines go on from the youngest, or from the one that you choose.`
             : "No lot of it stands here yet: the lines make the first."}
         </p>
       </PageHead>

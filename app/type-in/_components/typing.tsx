@@ -5,7 +5,7 @@ import { DraftLine } from "@/components/drafts";
 import { Section } from "@/components/frame";
 import { LineageDrawing } from "@/components/lineage";
 import { Button, FormRefusals } from "@/components/ui";
-import { countedInWords } from "@/lib/display/plurals";
+import { countedInWords, listed } from "@/lib/display/plurals";
 import type { CropToType, LotToGoOnFrom, VarietyToGoOn } from "@/lib/registry/notebook-typing/typing-ground";
 import type { NotebookBooking } from "@/lib/schemas/notebook-typing/notebook-booking";
 import type { Refusal } from "@/lib/science/outcome";
@@ -170,15 +170,15 @@ export function Typing({ today, draftKey, crops, varieties, holders, variety }: 
   );
 }
 
-function whatIsBooked(lineage: ReturnType<typeof proposedLineage>): string {
-  const { lots, growOuts, tests } = lineage;
+function whatIsBooked({ lots, growOuts, tests }: ReturnType<typeof proposedLineage>): string {
   const parts = [
-    countedInWords(lots.length, "lot"),
-    countedInWords(growOuts.length, "grow-out"),
-    countedInWords(tests.length, "germination test"),
+    ...(lots.length > 0 ? [countedInWords(lots.length, "lot")] : []),
+    ...(growOuts.length > 0 ? [countedInWords(growOuts.length, "grow-out")] : []),
+    ...(tests.length > 0 ? [countedInWords(tests.length, "germination test")] : []),
+    "the words of every line",
   ];
-  const text = `${parts.slice(0, -1).join(", ")} and ${parts.at(-1)}`;
-  return `${text.charAt(0).toUpperCase()}${text.slice(1)}, and the words of every line.`;
+  const text = listed(parts);
+  return `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
 }
 
 function asDrawn({ id, number, years, parents, kind, effectiveSize }: LotToGoOnFrom) {

@@ -11,7 +11,8 @@ export function CountAgain({ read, today }: { read: ReadTest; today: CivilDay })
   const { test, replicates, totals } = read;
   const exact = test.onFirst === test.onLast;
   const now = exact ? daysBetween(test.onFirst, today) : null;
-  const reached = now !== null && now > 0 && now !== totals.lastDay;
+  // A test of years ago is not counted today.
+  const reached = now !== null && now > 0 && now <= 120 && now !== totals.lastDay;
   const last = exact && test.finalCountDay !== null ? dayInWords(addDays(test.onFirst, test.finalCountDay)) : null;
   const form = (
     <LaterCountsForm

@@ -6,6 +6,7 @@ import { Button, FormRefusals, NumberField } from "@/components/ui";
 import { refusalsForSummary } from "@/lib/display/refusals";
 import type { Refusal } from "@/lib/science/outcome";
 import { storeCounts } from "../../_actions/store";
+import styles from "../../_forms/test-form.module.css";
 import { LiveReading } from "../../_reading/live-reading";
 import { CountSheet } from "../../_sheet/count-sheet";
 import { countedSoFar } from "../../_sheet/counted-so-far";
@@ -78,7 +79,7 @@ export function LaterCountsForm({
   return (
     <form className="stack" onSubmit={store} noValidate>
       <FormRefusals refusals={refusalsForSummary(refusals.filter((refusal) => cellOf(refusal) === null))} />
-      <div className="beside">
+      <div className={`beside ${styles.sides}`}>
         <div className="stack">
           <div onChange={(event) => setSheet({ ...sheet, days: (event.target as HTMLInputElement).value })}>
             <NumberField

@@ -115,10 +115,8 @@ function dayCell(replicate: ReadReplicate, on: number | null, normalWords: strin
 
 const notCounted = <span className="quiet">not counted</span>;
 const notToldApart = (
-  <>
-    <span className="quiet" aria-hidden="true">
-      –
-    </span>
+  <span className={styles.dash}>
+    <span aria-hidden="true">–</span>
     <span className="heard">not told apart</span>
-  </>
+  </span>
 );

@@ -1,7 +1,7 @@
 import type { CivilDay } from "@/lib/science/dates/civil-day";
 import { germinationConditions } from "@/lib/science/germination/germination-conditions";
-import type { TestDraft } from "../../_forms/test-draft";
-import { daysInWords, warmthInWords } from "../../_words/conditions-in-words";
+import type { TestDraft, TestHints } from "../../_forms/test-draft";
+import { daysInWords, mediaInWords, warmthInWords } from "../../_words/conditions-in-words";
 
 const usualDays = "7, 14";
 
@@ -14,7 +14,7 @@ export function newTest({
   today: CivilDay;
   cropKey: string;
   lastBasis: string | null;
-}): { start: TestDraft; hints: { days: string; temperature?: string } } {
+}): { start: TestDraft; hints: TestHints } {
   const conditions = germinationConditions(cropKey);
   const days = conditions
     ? [conditions.firstCountDay, conditions.finalCountDay].filter((day) => day !== null).join(", ")
@@ -29,6 +29,7 @@ export function newTest({
         ? `${daysInWords(conditions)}; ? where nobody wrote it down`
         : "after setting up; ? where nobody wrote it down",
       temperature: conditions ? warmthInWords(conditions) : undefined,
+      method: conditions ? mediaInWords(conditions) : undefined,
     },
   };
 }
