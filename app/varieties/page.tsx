@@ -37,15 +37,7 @@ export default async function Varieties({ searchParams }: { searchParams: Promis
   const units = unitsOf(settings);
   return (
     <div className="sheet stack">
-      <PageHead
-        title="Varieties"
-        figure={
-          <Figure value={counted(varieties.length, "variety")} waiting={varieties.some(inDanger)}>
-            {headSentence(varieties)}
-          </Figure>
-        }
-        actions={actions}
-      />
+      <PageHead title="Varieties" figure={<VarietiesFigure varieties={varieties} />} actions={actions} />
       <DataTable
         caption="Varieties"
         noun="variety"
@@ -65,16 +57,19 @@ function inDanger(row: VarietyRow): boolean {
   return row.places < 2 && (row.lots > 0 || row.holdersNotConfirmed > 0);
 }
 
-/** "are kept. 3 stand in one place only, or in none for certain; of 2 no seed is left on record." */
-function headSentence(varieties: readonly VarietyRow[]): string {
+/** The one figure: how many varieties are in danger, else how many there are. */
+function VarietiesFigure({ varieties }: { varieties: readonly VarietyRow[] }) {
   const danger = varieties.filter(inDanger).length;
   const empty = varieties.filter((row) => row.lots === 0).length;
-  const parts = [
-    danger > 0 ? `${danger} ${danger === 1 ? "stands" : "stand"} in one place only, or in none for certain` : "",
-    empty > 0 ? `of ${empty} no seed is on record` : "",
-  ].filter(Boolean);
-  const verb = varieties.length === 1 ? "is kept here." : "are kept here.";
-  return parts.length > 0
-    ? `${verb} ${parts.join("; ")}.`.replace(". o", ". O")
-    : `${verb} All stand in two places or more.`;
+  const gone = empty === 0 ? "" : ` Of ${empty} no seed is on record.`;
+  const all = counted(varieties.length, "variety");
+  if (danger === 0)
+    return (
+      <Figure value={all}>{`${varieties.length === 1 ? "stands" : "stand"} in two places or more.${gone}`}</Figure>
+    );
+  return (
+    <Figure value={`${danger} of ${all}`} waiting>
+      {`${danger === 1 ? "stands" : "stand"} in one place only, or in none for certain.${gone}`}
+    </Figure>
+  );
 }

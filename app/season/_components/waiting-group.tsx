@@ -61,7 +61,7 @@ function WaitingLine({ line }: { line: SeasonLine }) {
         <Link href={subject.href} className={styles.subject}>
           {subject.words}
         </Link>
-        {of ? <span className={styles.of}>, {of}</span> : null}: {sentence}.
+        {of ? <span className={styles.of}>, {of}</span> : null}: {sentence}
       </p>
       <Link href={hand.href} className={styles.hand}>
         {hand.words}

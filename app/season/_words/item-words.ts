@@ -12,6 +12,7 @@ export interface ItemWords {
   readonly variety: { readonly name: string; readonly crop: string; readonly seedCoat: string | null } | null;
   /** what the subject belongs to: the variety of a lot */
   readonly of: string | null;
+  /** with its full stop */
   readonly sentence: string;
   /** where the hand goes */
   readonly hand: { readonly words: string; readonly href: string };
@@ -34,17 +35,18 @@ export function itemWords(item: Waiting, records: NamedRecords): ItemWords {
     subject,
     variety: mark,
     of,
-    sentence,
+    sentence: /[.!?]$/.test(sentence) ? sentence : `${sentence}.`,
     hand,
   });
   switch (item.rule) {
     case "germination-below-line": {
-      const { test, line, chanceBelow } = item.facts;
+      const { test, line, chanceBelow, better } = item.facts;
       const sure =
         chanceBelow >= 0.95
           ? `surely below ${percent(line, 0)}`
           : `below ${percent(line, 0)} with a chance of ${probability(chanceBelow)}; a larger test would tell`;
-      const words = `${kOfN(test.normal, test.sown)} came up, ${percentSpan(test.low, test.high)}, ${dateInWords(test.date)}: ${sure}`;
+      const other = better === null ? "" : `; ${better.number} comes up better, ${percent(better.germination, 0)}`;
+      const words = `${kOfN(test.normal, test.sown)} came up, ${percentSpan(test.low, test.high)}, ${dateInWords(test.date)}: ${sure}${other}`;
       return made(words, { words: "Look at the lot", href: `/lots/${item.lotId}` });
     }
     case "past-usual-life": {

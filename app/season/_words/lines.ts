@@ -37,7 +37,7 @@ function holderLines(items: readonly Waiting[], records: NamedRecords): SeasonLi
       subject: { words: own[0]?.facts.name ?? "A steward", href },
       variety: null,
       of: counted(varieties.length, "variety"),
-      sentence: `${names}; ${last ? `last heard ${dayInWords(last)}` : "nothing was ever heard"}`,
+      sentence: `${names}; ${last ? `last heard ${dayInWords(last)}` : "nothing was ever heard"}.`,
       hand: { words: "Write their words down", href },
       urgent: false,
     };

@@ -104,7 +104,10 @@ export default async function VarietyPage({ params }: Parameters) {
 
 function placesSentence({ holders }: VarietyRead, places: number): string {
   if (holders.length === 0) return "has seed of it on record.";
-  const open = holders.filter((holder) => !holder.confirmed).length;
-  const rest = open === 0 ? "" : ` Of ${counted(open, "holder")}${places === 0 ? "" : " more"} nothing sure is known.`;
+  const open = holders.filter((holder) => !holder.confirmed && holder.why !== "said no").length;
+  const rest =
+    open === 0
+      ? ""
+      : ` ${counted(open, "holder")}${places === 0 ? "" : " more"} ${open === 1 ? "does" : "do"} not count.`;
   return `${places > 1 ? "hold" : "holds"} seed of it for certain.${rest}`;
 }

@@ -45,13 +45,18 @@ export function varietyRow(row: VarietyRow, renewal: number, units: UnitSettings
           ? row.lots === 0
             ? ""
             : null
-          : { kind: "date", words: dateInWords(row.newestYear), sort: row.newestYear },
+          : { kind: "date", words: dateInWords(yearOf(row.newestYear)), sort: row.newestYear },
       test: testCell(row, renewal),
       kept: keptCell(row),
       aim: row.aim === null ? "" : (aimWords[row.aim]?.words ?? row.aim),
       waits: row.waiting === 0 ? "" : { kind: "waits", words: String(row.waiting), sort: row.waiting },
     },
   };
+}
+
+/** The year of a lot's date: the day does not matter in a list. */
+function yearOf(date: string): string {
+  return /^\d{4}-[\d-]+$/.test(date) ? date.slice(0, 4) : date;
 }
 
 function gramsCell({ grams, balancesUnknown, lots }: VarietyRow, units: UnitSettings): Cell {
@@ -67,8 +72,8 @@ function placesCell({ places, holdersNotConfirmed, lots }: VarietyRow): Cell {
   return places < 2 ? { kind: "waits", words, sort: places } : { kind: "count", words, sort: places };
 }
 
-function testCell({ bestTest, lots }: VarietyRow, renewal: number): Cell {
-  if (bestTest === null) return lots === 0 ? "" : null;
+function testCell({ bestTest, lots, standing }: VarietyRow, renewal: number): Cell {
+  if (bestTest === null) return lots === 0 || standing === "clonal" ? "" : null;
   const { germination, low, high, normal, sown, date } = bestTest;
   return {
     kind: "span",

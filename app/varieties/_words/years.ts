@@ -1,6 +1,7 @@
 import type { YearPoint, YearSeries } from "@/components/charts";
 import { dateInWords } from "@/lib/display/dates";
 import { kOfN, percent, percentSpan } from "@/lib/display/numbers";
+import { mayHoldSeed } from "@/lib/registry/varieties/holders";
 import type { LotOfVariety } from "@/lib/registry/varieties/read-variety";
 import type { TestOfVariety } from "@/lib/registry/varieties/tests-of-variety";
 import { keptWords } from "./kept-words";
@@ -37,6 +38,20 @@ export function diversityByYear(lots: readonly LotOfVariety[]): readonly YearSer
 /** Lots that the chart of diversity cannot place, for their year is not known. */
 export function withoutYear(lots: readonly LotOfVariety[]): number {
   return lots.filter((lot) => lot.yearFirst === null).length;
+}
+
+/** So many lots can be told apart in one chart of germination. */
+const linesAtMost = 6;
+
+/** The tested lots that a chart of germination shows: all of few, else those that may hold seed, the newest of them. */
+export function lotsToShow(lots: readonly LotOfVariety[], tests: readonly TestOfVariety[]): readonly LotOfVariety[] {
+  const tested = new Set(tests.map((test) => test.lotId));
+  const all = lots.filter((lot) => tested.has(lot.id));
+  if (all.length <= linesAtMost) return all;
+  const held = all.filter(mayHoldSeed);
+  return [...(held.length > 0 ? held : all)]
+    .sort((a, b) => ((a.yearLast ?? "") < (b.yearLast ?? "") ? 1 : -1))
+    .slice(0, linesAtMost);
 }
 
 /** Germination of each tested lot by the day of its tests, with exact spans. */

@@ -72,7 +72,7 @@ export async function listVarieties(db: Database, settings: Settings, today: Civ
       lotsEver: lots.length,
       ...amountOf(held),
       places: confirmed.reduce((sum, holder) => sum + holder.places, 0),
-      holdersNotConfirmed: holders.length - confirmed.length,
+      holdersNotConfirmed: holders.filter((holder) => !holder.confirmed && holder.why !== "said no").length,
       newestYear: newest(held)?.year ?? null,
       bestTest: bestTest(held),
       ...keptOf(variety, held, figures, lines),

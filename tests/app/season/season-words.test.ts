@@ -60,7 +60,7 @@ describe("what waits in words", () => {
     const asked = waitingItems(records).filter((item) => item.rule === "holder-not-confirmed");
     const lines = seasonLines("holder-not-confirmed", asked, records);
     expect(lines.map((line) => line.subject.words)).toEqual(["Aldis", "A steward"]);
-    expect(lines[0]?.sentence).toBe("Hollow Pea and Mere Pea; last heard 9 May 2015");
+    expect(lines[0]?.sentence).toBe("Hollow Pea and Mere Pea; last heard 9 May 2015.");
     expect(seasonLines("holder-not-confirmed", asked, records, true)).toHaveLength(3);
   });
 

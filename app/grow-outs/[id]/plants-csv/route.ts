@@ -13,7 +13,7 @@ export async function GET(request: Request, { params }: { params: Promise<{ id: 
   const rows = plants.map((plant) => plantRow(plant, traits, metricUnits));
   return rowsAsCsv(
     request,
-    `plants-${growOut.name.replace(/[^\p{L}\p{N}]+/gu, "-")}`,
+    `plants-${growOut.name.replace(/[^A-Za-z0-9]+/g, "-")}`,
     plantColumns(plants, traits),
     rows,
     { seed: "g" },

@@ -27,7 +27,7 @@ export function WaitsSection({ read }: { read: VarietyRead }) {
               <Link href={words.subject.href}>{words.subject.words}</Link>:{" "}
             </>
           )}
-          {words.sentence}.
+          {words.sentence}
         </p>
         <Link href={words.hand.href} className={styles.hand}>
           {words.hand.words}

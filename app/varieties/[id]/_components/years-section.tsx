@@ -1,16 +1,20 @@
+import Link from "next/link";
 import { OverYears } from "@/components/charts";
 import { Section } from "@/components/frame";
 import { counted, listed } from "@/lib/display/plurals";
 import type { VarietyRead } from "@/lib/registry/varieties/read-variety";
 import { whyNotKept } from "../../_words/kept-words";
-import { diversityByYear, floorOf, germinationByYear, withoutYear } from "../../_words/years";
+import { diversityByYear, floorOf, germinationByYear, lotsToShow, withoutYear } from "../../_words/years";
 
 /** Diversity kept and germination through the years, each with its doubt; and why there is no figure where there is none. */
 export function YearsSection({ read, renewal }: { read: VarietyRead; renewal: number }) {
   const all = diversityByYear(read.lots);
   // A chart of unknowns alone says nothing that the sentence below does not.
   const kept = all.some((each) => each.points.some((point) => point.value !== null)) ? all : [];
-  const germination = germinationByYear(read.tests);
+  const shown = lotsToShow(read.lots, read.tests);
+  const ids = new Set(shown.map((lot) => lot.id));
+  const germination = germinationByYear(read.tests.filter((test) => ids.has(test.lotId)));
+  const left = new Set(read.tests.map((test) => test.lotId)).size - shown.length;
   const why = reasons(read);
   if (read.lots.length === 0) return null;
   const founders = new Set(
@@ -39,11 +43,18 @@ export function YearsSection({ read, renewal }: { read: VarietyRead; renewal: nu
         ))}
         {germination.length > 0 ? (
           <OverYears title="Germination" series={germination} lines={[{ at: renewal, name: "renew" }]}>
-            Every test of its lots, with its exact span.
+            Every test of {left === 0 ? "its lots" : "its newest lots with seed"}, with its exact span.
           </OverYears>
         ) : (
           <p className="quiet">No lot of it was tested yet.</p>
         )}
+        {left > 0 ? (
+          <p>
+            <Link href={`/tests?filter=${encodeURIComponent(read.variety.name)}`}>
+              {counted(left, "more tested lot")} in the list of tests
+            </Link>
+          </p>
+        ) : null}
       </div>
     </Section>
   );

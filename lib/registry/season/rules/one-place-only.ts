@@ -3,7 +3,7 @@ import type { SeasonRecords, WaitingItem } from "../records";
 export interface OnePlace {
   /** places of confirmed holders: 0 or 1 */
   readonly places: number;
-  /** holders that do not count, because nothing sure is known of them */
+  /** holders that do not count as confirmed; one who said that it is gone is none */
   readonly notConfirmed: number;
 }
 
@@ -17,7 +17,10 @@ export function onePlaceOnly({ varieties, holders }: SeasonRecords): WaitingItem
     const confirmed = all.filter((holder) => holder.confirmed);
     const places = confirmed.reduce((sum, holder) => sum + holder.places, 0);
     if (all.length === 0 || places > 1) return [];
-    const facts = { places, notConfirmed: all.length - confirmed.length };
+    const facts = {
+      places,
+      notConfirmed: all.filter((holder) => !holder.confirmed && holder.why !== "said no").length,
+    };
     const urgency = places === 0 ? 0 : 1;
     return [{ rule: "one-place-only", place: "desk", urgency, varietyId: variety.id, lotId: null, facts }];
   });

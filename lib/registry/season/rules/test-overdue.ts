@@ -39,10 +39,14 @@ export function overdueOf(lot: SeasonLot, crop: SeasonCrop | undefined, today: C
   return yearsSince > everyYears ? { yearsSince, everyYears, pastLife } : null;
 }
 
-/** Lots that may hold seed and whose test is overdue. */
+/** Lots that may hold seed and whose test is overdue, the newest harvest first: that is the one that would be sown. */
 export function testOverdue(records: SeasonRecords): WaitingItem<"test-overdue", TestOverdue>[] {
   const { lots, varieties, today } = records;
-  return lots.filter(mayHoldSeed).flatMap((lot) => {
+  const newestFirst = lots.filter(mayHoldSeed).sort((a, b) => {
+    const [one, other] = [a.yearLast ?? "", b.yearLast ?? ""];
+    return one === other ? 0 : one > other ? -1 : 1;
+  });
+  return newestFirst.flatMap((lot) => {
     const crop = varieties.get(lot.varietyId)?.crop;
     if (crop?.clonal) return [];
     const facts = overdueOf(lot, crop, today);

@@ -16,6 +16,16 @@ describe("a lot that germinates below the line", () => {
     expect(waiting(49, 100)[0]).toMatchObject({ urgency: 0, facts: { which: "urgent", line: 0.5 } });
   });
 
+  it("can wait where another lot of the variety comes up well, and names it", () => {
+    const lots = [
+      madeLot({ lastTest: madeTest(10, 100) }),
+      madeLot({ id: "l2", number: "Quern 2", lastTest: madeTest(70, 100) }),
+      madeLot({ id: "l3", number: "Quern 3", lastTest: madeTest(95, 100), gramsOnHand: 0 }),
+    ];
+    const [item] = germinationBelowLine(madeRecords({ lots }));
+    expect(item).toMatchObject({ urgency: 2, facts: { better: { number: "Quern 2" } } });
+  });
+
   it("says with which chance the seed truly lies below the line", () => {
     // One seed, not germinated: Beta(1/2, 3/2) is known in closed form, (2/π)(asin √v + √(v(1 − v))) at v = 1/2.
     const chance = (2 / Math.PI) * (Math.asin(Math.sqrt(0.5)) + 0.5);

@@ -21,6 +21,12 @@ describe("a lot past its usual life", () => {
     expect(pastUsualLife(madeRecords({ lots })).map((item) => item.lotId)).toEqual(["l1"]);
   });
 
+  it("waits once a variety, by its newest lot, and says how many older ones there are", () => {
+    const older = madeLot({ id: "l2", number: "Quern 0", yearFirst: "2010-01-01", yearLast: "2010-12-31" });
+    const items = pastUsualLife(madeRecords({ lots: [older, madeLot(old)] }));
+    expect(items).toMatchObject([{ lotId: "l1", facts: { older: 1 } }]);
+  });
+
   it("is not claimed where the year or the usual life is unknown", () => {
     expect(pastUsualLife(madeRecords({ lots: [madeLot({ year: null, yearFirst: null, yearLast: null })] }))).toEqual(
       [],

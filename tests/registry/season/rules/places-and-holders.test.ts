@@ -28,6 +28,11 @@ describe("a variety in one place only", () => {
     expect(onePlaceOnly(records(held(), silent))[0]?.facts).toEqual({ places: 1, notConfirmed: 1 });
   });
 
+  it("does not count one who said that it is gone among the holders", () => {
+    const gone = held({ stewardId: "s3", confirmed: false, why: "said no" });
+    expect(onePlaceOnly(records(held(), gone))[0]?.facts).toEqual({ places: 1, notConfirmed: 0 });
+  });
+
   it("cannot wait where no place is confirmed at all", () => {
     expect(onePlaceOnly(records(silent))[0]?.urgency).toBe(0);
   });

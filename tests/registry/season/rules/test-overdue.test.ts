@@ -35,6 +35,13 @@ describe("a test that is overdue", () => {
     expect(testOverdue(madeRecords({ lots: [{ ...lot, status: "dead" }] }))).toEqual([]);
   });
 
+  it("is listed with the newest harvest first, those of unknown year last", () => {
+    const of = (id: string, year: number | null) =>
+      madeLot({ id, yearFirst: year && `${year}-01-01`, yearLast: year && `${year}-12-31` } as object);
+    const lots = [of("old", 2001), of("undated", null), of("new", 2015)];
+    expect(testOverdue(madeRecords({ lots })).map((item) => item.lotId)).toEqual(["new", "old", "undated"]);
+  });
+
   it("has a space of 1 to 5 years, and 3 where the usual life is unknown", () => {
     expect(yearsBetweenTests({ ...crop, seedLifeYearsMin: 1 }, false)).toBe(1);
     expect(yearsBetweenTests({ ...crop, seedLifeYearsMin: 20 }, false)).toBe(5);
