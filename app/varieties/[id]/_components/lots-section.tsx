@@ -4,7 +4,7 @@ import { Section } from "@/components/frame";
 import { ExplainedHere, Measured } from "@/components/numbers";
 import { SimpleTable } from "@/components/tables";
 import { dateInWords } from "@/lib/display/dates";
-import { kOfN, percent, percentSpan } from "@/lib/display/numbers";
+import { kOfN, percent, percentSpan, plainNumber } from "@/lib/display/numbers";
 import { counted } from "@/lib/display/plurals";
 import { type UnitSettings, weight } from "@/lib/display/units";
 import { mayHoldSeed } from "@/lib/registry/varieties/holders";
@@ -74,17 +74,18 @@ function LotTable({
             grams: lot.gramsOnHand === null ? <Measured value={null} /> : weight(lot.gramsOnHand, units),
             test: <TestCell lot={lot} renewal={renewal} />,
             kept: <KeptCell lot={lot} />,
-            generations:
-              lot.figures?.generations === null || !lot.figures ? (
-                <Measured value={null} />
-              ) : (
-                Math.round(lot.figures.generations * 10) / 10
-              ),
+            generations: <Generations lot={lot} />,
           },
         }))}
       />
     </div>
   );
+}
+
+function Generations({ lot }: { lot: LotOfVariety }) {
+  if (lot.standing === "clonal") return null;
+  const generations = lot.figures?.generations ?? null;
+  return generations === null ? <Measured value={null} /> : plainNumber(generations, 1);
 }
 
 function KeptCell({ lot }: { lot: LotOfVariety }) {

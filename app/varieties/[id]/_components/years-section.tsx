@@ -45,7 +45,7 @@ export function YearsSection({ read, renewal }: { read: VarietyRead; renewal: nu
           <OverYears title="Germination" series={germination} lines={[{ at: renewal, name: "renew" }]}>
             Every test of {left === 0 ? "its lots" : "its newest lots with seed"}, with its exact span.
           </OverYears>
-        ) : (
+        ) : read.crop.clonal ? null : (
           <p className="quiet">No lot of it was tested yet.</p>
         )}
         {left > 0 ? (
