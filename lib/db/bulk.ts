@@ -49,7 +49,9 @@ function insertion(engine: Engine, table: string, columns: readonly string[]): s
   return `INSERT INTO "${table}" (${names}) SELECT ${values} FROM json_each(?) ORDER BY key`;
 }
 
-/** The marks for so many arguments of a raw statement, as the engine writes them. */
-export function placeholders(engine: Engine, count: number): string {
-  return Array.from({ length: count }, (_none, index) => (engine === "postgresql" ? `$${index + 1}` : "?")).join(", ");
+/** The marks for so many arguments of a raw statement, as the engine writes them; `after`: how many stand before. */
+export function placeholders(engine: Engine, count: number, after = 0): string {
+  return Array.from({ length: count }, (_none, index) =>
+    engine === "postgresql" ? `$${after + index + 1}` : "?",
+  ).join(", ");
 }

@@ -20,44 +20,38 @@ export interface RecordsOfCrops extends FigureRecords {
   readonly crops: ReadonlyMap<string, string>;
 }
 
-/** Reads the records of some crops in nine statements, however many they are, in the order of entry. */
+/** Reads the records of some crops in six statements, however many they are, in the order of entry. */
 export async function readRecords(db: Database, cropIds: readonly string[]): Promise<RecordsOfCrops> {
-  const rows = <T>(sql: string) => db.read.$queryRawUnsafe<T[]>(sql, ...cropIds);
-  const these = placeholders(db.engine, cropIds.length);
+  const rows = <T>(sql: string, times = 1) =>
+    db.read.$queryRawUnsafe<T[]>(sql, ...Array.from({ length: times }, () => cropIds).flat());
+  const these = (time: number) => placeholders(db.engine, cropIds.length, time * cropIds.length);
   const lots = await rows<LotSql>(
     `SELECT l."id", l."number", l."varietyId", l."kind", l."growOutId", l."inbreeding", l."thousandSeedGrams", p."name" AS "holder"
      FROM "Lot" l JOIN "Variety" v ON v."id" = l."varietyId" LEFT JOIN "Person" p ON p."stewardId" = l."holderId"
-     WHERE v."cropId" IN (${these}) ORDER BY l."id"`,
-  );
-  const lotParents = grouped(
-    await rows<ParentSql>(
-      `SELECT x."lotId" AS "of", x."parentLotId" AS "id", x."share" FROM "LotParent" x JOIN "Lot" l ON l."id" = x."lotId"
-       JOIN "Variety" v ON v."id" = l."varietyId" WHERE v."cropId" IN (${these}) ORDER BY x."id"`,
-    ),
-    (row) => row.of,
+     WHERE v."cropId" IN (${these(0)}) ORDER BY l."id"`,
   );
   const growOuts = await rows<GrowOutSql>(
     `SELECT g."id", g."name", g."varietyId", g."plantsStanding", g."malesStanding", g."roguedBeforePollen", g."seedParents", g."seedShares",
      g."seedSharesCv", g."selfingRate", g."foreignPollen" FROM "GrowOut" g JOIN "Variety" v ON v."id" = g."varietyId"
-     WHERE v."cropId" IN (${these}) ORDER BY g."id"`,
+     WHERE v."cropId" IN (${these(0)}) ORDER BY g."id"`,
   );
-  const growOutParents = grouped(
-    await rows<ParentSql>(
-      `SELECT x."growOutId" AS "of", x."lotId" AS "id", x."share" FROM "GrowOutParent" x JOIN "GrowOut" g ON g."id" = x."growOutId"
-       JOIN "Variety" v ON v."id" = g."varietyId" WHERE v."cropId" IN (${these}) ORDER BY x."id"`,
+  // Parents of lots, parents of grow-outs and the seed of kept plants are alike: something of a record, and a number.
+  const links = grouped(
+    await rows<LinkSql>(
+      `SELECT 'lot' AS "kind", x."lotId" AS "of", x."parentLotId" AS "id", x."share" AS "amount", x."id" AS "place" FROM "LotParent" x
+       JOIN "Lot" l ON l."id" = x."lotId" JOIN "Variety" v ON v."id" = l."varietyId" WHERE v."cropId" IN (${these(0)})
+       UNION ALL SELECT 'grow-out', x."growOutId", x."lotId", x."share", x."id" FROM "GrowOutParent" x
+       JOIN "GrowOut" g ON g."id" = x."growOutId" JOIN "Variety" v ON v."id" = g."varietyId" WHERE v."cropId" IN (${these(1)})
+       UNION ALL SELECT 'seed', p."growOutId", p."id", p."seedGrams", p."id" FROM "Plant" p
+       JOIN "GrowOut" g ON g."id" = p."growOutId" JOIN "Variety" v ON v."id" = g."varietyId"
+       WHERE v."cropId" IN (${these(2)}) AND g."seedShares" = 'plants' AND p."kept" ORDER BY 5`,
+      3,
     ),
-    (row) => row.of,
-  );
-  const seeds = grouped(
-    await rows<{ of: string; grams: number | null }>(
-      `SELECT p."growOutId" AS "of", p."seedGrams" AS "grams" FROM "Plant" p JOIN "GrowOut" g ON g."id" = p."growOutId"
-       JOIN "Variety" v ON v."id" = g."varietyId" WHERE v."cropId" IN (${these}) AND g."seedShares" = 'plants' AND p."kept" ORDER BY p."id"`,
-    ),
-    (row) => row.of,
+    (row) => `${row.kind} ${row.of}`,
   );
   const ledger = await rows<LedgerSql>(
     `SELECT e."id", e."lotId", e."onFirst", e."onLast", e."kind", e."amount", e."unit", e."replacesId", e."takenBack" FROM "LedgerEntry" e
-     JOIN "Lot" l ON l."id" = e."lotId" JOIN "Variety" v ON v."id" = l."varietyId" WHERE v."cropId" IN (${these}) ORDER BY e."id"`,
+     JOIN "Lot" l ON l."id" = e."lotId" JOIN "Variety" v ON v."id" = l."varietyId" WHERE v."cropId" IN (${these(0)}) ORDER BY e."id"`,
   );
   const replicates = await rows<TestSql>(
     `SELECT t."id", t."name", t."lotId", t."on", t."onFirst", r."id" AS "replicate", r."sown",
@@ -65,32 +59,33 @@ export async function readRecords(db: Database, cropIds: readonly string[]): Pro
      JOIN "Variety" v ON v."id" = l."varietyId" JOIN "TestReplicate" r ON r."testId" = t."id"
      JOIN "TestCount" c ON c."replicateId" = r."id" AND NOT c."takenBack"
      AND NOT EXISTS (SELECT 1 FROM "TestCount" n WHERE n."replacesId" = c."id")
-     WHERE v."cropId" IN (${these}) GROUP BY t."id", t."name", t."lotId", t."on", t."onFirst", r."id", r."sown" ORDER BY t."id", r."id"`,
+     WHERE v."cropId" IN (${these(0)}) GROUP BY t."id", t."name", t."lotId", t."on", t."onFirst", r."id", r."sown" ORDER BY t."id", r."id"`,
   );
-  const varieties = await rows<VarietySql>(
-    `SELECT v."id", v."name", v."cropId", c."matingSystem", c."selfIncompatible", c."outcrossingPctMin", c."outcrossingPctMax", c."clonal"
-     FROM "Variety" v JOIN "Crop" c ON c."id" = v."cropId" WHERE v."cropId" IN (${these}) ORDER BY v."id"`,
-  );
-  const own = grouped(
-    await rows<{ cropId: string; field: string; value: string }>(
-      `SELECT "cropId", "field", "value" FROM "CropOverride" WHERE "cropId" IN (${these})`,
+  const varieties = grouped(
+    await rows<VarietySql>(
+      `SELECT v."id", v."name", v."cropId", c."matingSystem", c."selfIncompatible", c."outcrossingPctMin", c."outcrossingPctMax", c."clonal",
+       o."field", o."value" FROM "Variety" v JOIN "Crop" c ON c."id" = v."cropId" LEFT JOIN "CropOverride" o ON o."cropId" = c."id"
+       WHERE v."cropId" IN (${these(0)}) ORDER BY v."id"`,
     ),
-    (row) => row.cropId,
+    (row) => row.id,
   );
   return {
-    crops: new Map(varieties.map(({ id, cropId }) => [id, cropId])),
-    varieties: varieties.map((row) => varietyRecord(row, own.get(row.cropId) ?? [])),
-    lots: lots.map((row) => lotRecord(row, lotParents.get(row.id) ?? [])),
-    growOuts: growOuts.map((row) => growOutRecord(row, growOutParents.get(row.id) ?? [], seeds.get(row.id) ?? [])),
+    crops: new Map([...varieties].map(([id, rows]) => [id, rows[0]?.cropId ?? ""])),
+    varieties: [...varieties.values()].flatMap(varietyRecord),
+    lots: lots.map((row) => lotRecord(row, links.get(`lot ${row.id}`) ?? [])),
+    growOuts: growOuts.map((row) =>
+      growOutRecord(row, links.get(`grow-out ${row.id}`) ?? [], links.get(`seed ${row.id}`) ?? []),
+    ),
     ledger: ledger.map((row) => ({ ...row, takenBack: Boolean(row.takenBack) })),
     tests: [...grouped(replicates, (row) => row.id).values()].flatMap(testRecord),
   };
 }
 
-interface ParentSql {
+interface LinkSql {
+  readonly kind: "lot" | "grow-out" | "seed";
   readonly of: string;
   readonly id: string;
-  readonly share: number | null;
+  readonly amount: number | null;
 }
 type LotSql = Omit<LotRecord, "parents">;
 interface GrowOutSql extends Omit<GrowOutRecord, "parents" | "seedShares"> {
@@ -108,11 +103,13 @@ interface TestSql {
   readonly normal: number | bigint;
 }
 
-function varietyRecord(
-  { id, name, cropId: _crop, clonal, ...profile }: VarietySql,
-  own: readonly { field: string; value: string }[],
-): VarietyRecord {
-  return { id, name, profile: profileOfCrop(profile, own), clonal: Boolean(clonal) };
+/** One row for each own value of the crop, at least one. */
+function varietyRecord(rows: readonly VarietySql[]): VarietyRecord[] {
+  const [first] = rows;
+  if (!first) return [];
+  const { id, name, cropId: _crop, clonal, field: _field, value: _value, ...profile } = first;
+  const own = rows.flatMap(({ field, value }) => (field === null || value === null ? [] : [{ field, value }]));
+  return [{ id, name, profile: profileOfCrop(profile, own), clonal: Boolean(clonal) }];
 }
 
 interface VarietySql {
@@ -124,33 +121,31 @@ interface VarietySql {
   readonly outcrossingPctMin: number | null;
   readonly outcrossingPctMax: number | null;
   readonly clonal: boolean | number;
+  readonly field: string | null;
+  readonly value: string | null;
 }
 
-function parents(rows: readonly ParentSql[]): ParentRecord[] {
-  return rows.map(({ id, share }) => ({ id, share }));
+function parents(rows: readonly LinkSql[]): ParentRecord[] {
+  return rows.map(({ id, amount }) => ({ id, share: amount }));
 }
 
-function lotRecord(row: LotSql, from: readonly ParentSql[]): LotRecord {
+function lotRecord(row: LotSql, from: readonly LinkSql[]): LotRecord {
   return { ...row, kind: row.kind as LotKind, parents: parents(from) };
 }
 
 function growOutRecord(
   { seedShares, seedSharesCv, ...row }: GrowOutSql,
-  from: readonly ParentSql[],
-  seeds: readonly { grams: number | null }[],
+  from: readonly LinkSql[],
+  seeds: readonly LinkSql[],
 ): GrowOutRecord {
   return { ...row, parents: parents(from), seedShares: sharesOf(seedShares, seedSharesCv, seeds) };
 }
 
-function sharesOf(
-  kind: string | null,
-  cv: number | null,
-  seeds: readonly { grams: number | null }[],
-): GrowOutRecord["seedShares"] {
+function sharesOf(kind: string | null, cv: number | null, seeds: readonly LinkSql[]): GrowOutRecord["seedShares"] {
   if (kind === "equal") return "equal";
   if (kind === "cv" && cv !== null) return { cv };
   if (kind !== "plants") return null;
-  const grams = seeds.flatMap((plant) => plant.grams ?? []);
+  const grams = seeds.flatMap((plant) => plant.amount ?? []);
   return grams.length === seeds.length && grams.length > 0 ? grams : null;
 }
 
