@@ -75,5 +75,6 @@ function remember(spec: FurtherSpec, record: Fields, names: NameBook): void {
       String(record.id),
       withKeeper(String(record.name), names.nameOf("variety", String(record.varietyId))),
     );
+  if (spec.table === "GerminationTest") names.add("test", String(record.id), String(record.name));
   if (spec.table === "Crop") names.add("crop", String(record.id), String(record.commonName));
 }

@@ -46,6 +46,8 @@ function addNames(names: NameBook, notebook: Notebook, tables: readonly FurtherT
       names.add(kind, name, name);
     }
   }
+  for (const { cells } of tables.find((table) => table.file === "tests_set_up.csv")?.rows ?? [])
+    names.add("test", cells.test ?? "", cells.test ?? "");
   for (const { cells } of tables.find((table) => table.file === "strains.csv")?.rows ?? []) {
     const name = withKeeper(cells.name ?? "", cells.variety);
     names.add("strain", name, name);

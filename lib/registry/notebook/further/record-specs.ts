@@ -229,6 +229,22 @@ export const recordFiles: readonly FurtherSpec[] = [
     ],
   },
   {
+    file: "harvests.csv",
+    table: "Harvest",
+    noun: "harvest",
+    identity: lines,
+    columns: [
+      nameOf("grow-out", needed),
+      nameOf("lot"),
+      date("on"),
+      oneOf("bulked", ["equal seeds", "equal weight", "all together", "kept apart"]),
+      count("seed_parents"),
+      number("grams"),
+      number("mouldy_share"),
+      text("note"),
+    ],
+  },
+  {
     file: "isolation.csv",
     table: "IsolationMethod",
     noun: "isolation method",

@@ -1,6 +1,6 @@
 import { foldName } from "../../names/fold-name";
 import { recordFiles } from "./record-specs";
-import { count, day, type FurtherSpec, nameOf, number, oneOf, text, yesNo } from "./spec";
+import { count, date, day, type FurtherSpec, nameOf, number, oneOf, text, yesNo } from "./spec";
 
 const _lines = { by: "lines" } as const;
 const details = { by: "details" } as const;
@@ -8,6 +8,31 @@ const needed = { needed: true };
 const folded = (cells: Readonly<Record<string, unknown>>) => ({ nameKey: foldName(String(cells.name)) });
 
 const units = ["g", "seeds", "ears", "heads", "pods", "fruits", "packets"];
+
+/** Tests and replicates of which nothing is counted yet: a line of tests.csv is a count. */
+const setUpFiles: readonly FurtherSpec[] = [
+  {
+    file: "tests_set_up.csv",
+    table: "GerminationTest",
+    noun: "test set up",
+    identity: { by: "keyed", columns: 1 },
+    where: { replicates: { none: { counts: { some: {} } } } },
+    columns: [
+      text("test", { needed: true, field: "name" }),
+      nameOf("lot", needed),
+      date("date", { needed: true, field: "on" }),
+    ],
+    fixed: folded,
+  },
+  {
+    file: "replicates_set_up.csv",
+    table: "TestReplicate",
+    noun: "replicate set up",
+    identity: { by: "lines" },
+    where: { counts: { none: {} } },
+    columns: [nameOf("test", needed), text("replicate", { needed: true, field: "name" }), count("sown", needed)],
+  },
+];
 
 /** Further fields of records that the seven files name. */
 const detailFiles: readonly FurtherSpec[] = [
@@ -175,4 +200,4 @@ const placeFiles: readonly FurtherSpec[] = [
 ];
 
 /** All further files, in the order in which their records build on one another. */
-export const furtherSpecs: readonly FurtherSpec[] = [...detailFiles, ...placeFiles, ...recordFiles];
+export const furtherSpecs: readonly FurtherSpec[] = [...setUpFiles, ...detailFiles, ...placeFiles, ...recordFiles];

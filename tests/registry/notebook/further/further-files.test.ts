@@ -89,6 +89,27 @@ async function fillEveryTable(db: Database): Promise<void> {
       finalCountDay: 10,
       note: "n",
     });
+    const running = uuidv7();
+    await put("GerminationTest", {
+      id: running,
+      name: "P9",
+      nameKey: "p9",
+      lotId: lot.id,
+      on: "2026-11",
+      onFirst: "2026-11-01",
+      onLast: "2026-11-30",
+    });
+    await put("TestReplicate", { testId: running, name: "1", sown: 25 });
+    await put("Harvest", {
+      growOutId: growOut.id,
+      lotId: lot.id,
+      ...on,
+      bulked: "equal seeds",
+      seedParents: 9,
+      grams: 120.5,
+      mouldyShare: 0.05,
+      note: "n",
+    });
     await put("Place", {
       id: placeId,
       name: "Top shelf",
