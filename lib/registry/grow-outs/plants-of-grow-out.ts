@@ -28,34 +28,48 @@ interface ScoreRow {
   readonly text: string | null;
 }
 
-/** The plants of a grow-out in the order of entry, with marks and scores that stand. Three statements. */
+interface PlantRow {
+  readonly id: string;
+  readonly name: string;
+  readonly cell: string | null;
+  readonly kept: boolean | number | null;
+  readonly seedGrams: number | null;
+  readonly markId: string | null;
+  readonly tag: string | null;
+  readonly intent: string | null;
+  readonly on: string | null;
+  readonly words: string | null;
+  readonly fate: string | null;
+}
+
+/** The plants of a grow-out in the order of entry, with marks and scores that stand. Two statements. */
 export async function plantsOfGrowOut(db: Database, growOutId: string): Promise<PlantOfGrowOut[]> {
-  const plants = await db.read.plant.findMany({ where: { growOutId }, orderBy: { id: "asc" } });
-  const rows = await db.read.$queryRaw<ScoreRow[]>`
-  SELECT s."plantId", t."name" AS "trait", t."unit", s."value", s."text"
-  FROM "Score" s JOIN "Plant" p ON p."id" = s."plantId" JOIN "Trait" t ON t."id" = s."traitId"
-  WHERE p."growOutId" = ${growOutId} AND NOT s."takenBack" AND NOT EXISTS (SELECT 1 FROM "Score" n WHERE n."replacesId" = s."id")
-  ORDER BY s."id"`;
-  const scores = grouped(rows, (row) => row.plantId);
-  const marks = grouped(
-    await db.read.mark.findMany({ where: { plant: { growOutId } }, orderBy: { id: "asc" } }),
-    (mark) => mark.plantId,
-  );
-  return plants.map((plant) => {
-    const own = marks.get(plant.id) ?? [];
-    const replaced = new Set(own.flatMap((mark) => mark.replacesId ?? []));
-    return {
-      id: plant.id,
-      name: plant.name,
-      cell: plant.cell,
-      kept: plant.kept,
-      seedGrams: plant.seedGrams,
-      marks: own
-        .filter((mark) => !replaced.has(mark.id))
-        .map(({ tag, intent, on, words, fate }) => ({ tag, intent, on, words, fate })),
-      scores: new Map(
-        (scores.get(plant.id) ?? []).map(({ trait, value, text, unit }) => [trait, { value, text, unit }]),
-      ),
-    };
+  const rows = await db.read.$queryRaw<PlantRow[]>`
+    SELECT p."id", p."name", p."cell", p."kept", p."seedGrams", m."id" AS "markId", m."tag", m."intent", m."on", m."words", m."fate"
+    FROM "Plant" p LEFT JOIN "Mark" m ON m."plantId" = p."id" AND NOT EXISTS (SELECT 1 FROM "Mark" n WHERE n."replacesId" = m."id")
+    WHERE p."growOutId" = ${growOutId} ORDER BY p."id", m."id"`;
+  const scored = await db.read.$queryRaw<ScoreRow[]>`
+    SELECT s."plantId", t."name" AS "trait", t."unit", s."value", s."text"
+    FROM "Score" s JOIN "Plant" p ON p."id" = s."plantId" JOIN "Trait" t ON t."id" = s."traitId"
+    WHERE p."growOutId" = ${growOutId} AND NOT s."takenBack" AND NOT EXISTS (SELECT 1 FROM "Score" n WHERE n."replacesId" = s."id")
+    ORDER BY s."id"`;
+  const scores = grouped(scored, (row) => row.plantId);
+  return [...grouped(rows, (row) => row.id)].flatMap(([id, own]): PlantOfGrowOut[] => {
+    const [plant] = own;
+    if (!plant) return [];
+    const { name, cell, kept, seedGrams } = plant;
+    return [
+      {
+        id,
+        name,
+        cell,
+        kept: kept === null ? null : Boolean(kept),
+        seedGrams,
+        marks: own.flatMap(({ markId, tag, intent, on, words, fate }) =>
+          markId === null ? [] : [{ tag, intent: intent ?? "", on: on ?? "", words, fate }],
+        ),
+        scores: new Map((scores.get(id) ?? []).map(({ trait, value, text, unit }) => [trait, { value, text, unit }])),
+      },
+    ];
   });
 }

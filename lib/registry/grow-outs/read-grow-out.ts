@@ -40,7 +40,7 @@ export interface GrowOutRead {
   readonly people: ReadonlyMap<string, string>;
 }
 
-/** A grow-out by its id; null where there is none. Eleven statements where nothing changed since the registry was last read. */
+/** A grow-out by its id; null where there is none. Nine statements where nothing changed since the registry was last read. */
 export async function readGrowOut(db: Database, id: string): Promise<GrowOutRead | null> {
   const growOut = await db.read.growOut.findUnique({ where: { id } });
   if (!growOut) return null;

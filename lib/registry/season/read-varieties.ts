@@ -8,6 +8,7 @@ interface Row {
   readonly name: string;
   readonly nameKey: string;
   readonly seedCoat: string | null;
+  readonly aim: string | null;
   readonly cropId: string;
   readonly cropKey: string;
   readonly commonName: string;
@@ -18,7 +19,7 @@ interface Row {
 }
 
 const varietiesWithCrops = `
-  SELECT v."id", v."name", v."nameKey", v."seedCoat", c."id" AS "cropId", c."key" AS "cropKey", c."commonName", c."matingSystem",
+  SELECT v."id", v."name", v."nameKey", v."seedCoat", v."aim", c."id" AS "cropId", c."key" AS "cropKey", c."commonName", c."matingSystem",
          c."plantsMin", c."seedLifeYearsMin", c."seedLifeYearsMax"
   FROM "Variety" v JOIN "Crop" c ON c."id" = v."cropId"`;
 
@@ -26,10 +27,10 @@ const varietiesWithCrops = `
 export async function readVarieties(db: Database): Promise<Map<string, SeasonVariety>> {
   const rows = await db.read.$queryRawUnsafe<Row[]>(varietiesWithCrops);
   const own = grouped(await db.read.cropOverride.findMany(), (each) => each.cropId);
-  const varieties = rows.map(({ id, name, nameKey, seedCoat, cropId, cropKey, ...profile }): SeasonVariety => {
+  const varieties = rows.map(({ id, name, nameKey, seedCoat, aim, cropId, cropKey, ...profile }): SeasonVariety => {
     const here = profileOfCrop(profile, own.get(cropId) ?? []);
     const crop = { id: cropId, key: cropKey, ...here, clonal: here.matingSystem === "clonal" };
-    return { id, name, nameKey, seedCoat, crop };
+    return { id, name, nameKey, seedCoat, aim, crop };
   });
   varieties.sort((a, b) => order(a.nameKey, b.nameKey) || order(a.name, b.name));
   return new Map(varieties.map((variety) => [variety.id, variety]));

@@ -20,6 +20,7 @@ export interface SeasonVariety {
   readonly name: string;
   readonly nameKey: string;
   readonly seedCoat: string | null;
+  readonly aim: string | null;
   readonly crop: SeasonCrop;
 }
 
@@ -48,6 +49,11 @@ export interface SeasonGrowOut {
   readonly sown: string | null;
   readonly sownFirst: CivilDay | null;
   readonly sownLast: CivilDay | null;
+  readonly stewardId: string | null;
+  readonly purpose: string | null;
+  readonly plantsStanding: number | null;
+  readonly seedParents: number | null;
+  readonly outcome: string | null;
 }
 
 /** A test whose last count may still be to come. */

@@ -1,4 +1,5 @@
 import type { Client, Database } from "@/lib/db";
+import type { RowOf } from "../change-set/records";
 import type { WordOfHolder } from "../varieties/holders";
 import { readOpenMatters } from "./read-open-matters";
 import { readOpenTests } from "./read-open-tests";
@@ -30,6 +31,7 @@ export interface StoredRows {
   readonly containers: readonly { readonly lotId: string; readonly building: string }[];
   readonly people: readonly { readonly stewardId: string; readonly name: string }[];
   readonly growOuts: readonly SeasonGrowOut[];
+  readonly otherNames: readonly RowOf<"VarietyName">[];
   readonly words: readonly (WordOfHolder & { readonly varietyId: string })[];
   readonly tests: readonly OpenTest[];
   readonly matters: readonly OpenMatter[];
@@ -54,7 +56,7 @@ interface Shelf {
 
 const shelves = new WeakMap<Client, Shelf>();
 
-/** The stored rows, kept under the number of the last change: one statement where nothing changed since they were read, ten more where it did. */
+/** The stored rows, kept under the number of the last change: one statement where nothing changed since they were read, eleven more where it did. */
 export async function storedRows(db: Database): Promise<StoredRows> {
   const { _max } = await db.read.changeSet.aggregate({ _max: { number: true } });
   const revision = _max.number ?? 0;
@@ -74,9 +76,22 @@ async function readRows(db: Database): Promise<StoredRows> {
     containers: await db.read.$queryRawUnsafe<{ lotId: string; building: string }[]>(containersWithBuildings),
     people: await db.read.person.findMany({ select: { stewardId: true, name: true } }),
     growOuts: await db.read.growOut.findMany({
-      select: { id: true, name: true, varietyId: true, sown: true, sownFirst: true, sownLast: true },
+      select: {
+        id: true,
+        name: true,
+        varietyId: true,
+        sown: true,
+        sownFirst: true,
+        sownLast: true,
+        stewardId: true,
+        purpose: true,
+        plantsStanding: true,
+        seedParents: true,
+        outcome: true,
+      },
       orderBy: { id: "asc" },
     }),
+    otherNames: await db.read.varietyName.findMany({ orderBy: { id: "asc" } }),
     words: await db.read.holderConfirmation.findMany({
       select: { id: true, varietyId: true, stewardId: true, lotId: true, on: true, onFirst: true, still: true },
     }),

@@ -40,7 +40,7 @@ export interface VarietyRow {
   readonly waiting: number;
 }
 
-/** All varieties by name, as rows of the list. Four statements where nothing changed since it was last read. */
+/** All varieties by name, as rows of the list. Two statements where nothing changed since it was last read. */
 export async function listVarieties(db: Database, settings: Settings, today: CivilDay): Promise<VarietyRow[]> {
   const stored = await storedRows(db);
   const figures = await figuresOfAll(db);
@@ -48,10 +48,8 @@ export async function listVarieties(db: Database, settings: Settings, today: Civ
     select: { varietyId: true, name: true },
     orderBy: { id: "asc" },
   });
-  const aims = await db.read.variety.findMany({ where: { NOT: { aim: null } }, select: { id: true, aim: true } });
   const records = seasonRecords(stored, figures, settings, today);
-  const names = grouped(others, (each) => each.varietyId);
-  const aimOf = new Map(aims.map(({ id, aim }) => [id, aim]));
+  const names = grouped(stored.otherNames, (each) => each.varietyId);
   const lotsOf = grouped(records.lots, (lot) => lot.varietyId);
   const waiting = waitingByVariety(waitingItems(records));
   const lines = founderLinesOf(stored.lots);
@@ -67,7 +65,7 @@ export async function listVarieties(db: Database, settings: Settings, today: Civ
       seedCoat: variety.seedCoat,
       cropKey: variety.crop.key,
       crop: variety.crop.commonName,
-      aim: aimOf.get(variety.id) ?? null,
+      aim: variety.aim,
       lots: held.length,
       lotsEver: lots.length,
       ...amountOf(held),

@@ -1,11 +1,11 @@
 import type { Database } from "@/lib/db";
 import type { Settings } from "@/lib/schemas/settings";
 import type { CivilDay } from "@/lib/science/dates/civil-day";
+import { grouped } from "../change-set/grouped";
 import type { RowOf } from "../change-set/records";
-import { profileOfCrop } from "../crops/profile-of-crop";
 import { figuresOfAll, type LotFigures } from "../figures/read-figures";
 import { seasonRecords } from "../season/read-season-records";
-import type { SeasonLot } from "../season/records";
+import type { SeasonCrop, SeasonGrowOut, SeasonLot, SeasonRecords } from "../season/records";
 import { storedRows } from "../season/stored-rows";
 import { type Waiting, waitingItems } from "../season/waiting";
 import type { Holder } from "./holders";
@@ -18,27 +18,16 @@ export interface LotOfVariety extends SeasonLot {
   readonly standing: LineageStanding;
 }
 
-/** A grow-out of a variety in a line. */
-export interface GrowOutOfVariety {
-  readonly id: string;
-  readonly name: string;
-  readonly sown: string | null;
-  readonly sownFirst: string | null;
-  readonly sownLast: string | null;
-  readonly stewardId: string | null;
-  readonly purpose: string | null;
-  readonly plantsStanding: number | null;
-  readonly seedParents: number | null;
-  readonly outcome: string | null;
+/** A grow-out of a variety in a line, with the lots harvested from it. */
+export interface GrowOutOfVariety extends SeasonGrowOut {
   readonly effectiveSize: number | null;
-  /** lots harvested from it */
   readonly lots: readonly { id: string; number: string }[];
 }
 
 /** A variety with all that its page shows. */
 export interface VarietyRead {
   readonly variety: RowOf<"Variety">;
-  readonly crop: RowOf<"Crop">;
+  readonly crop: SeasonCrop;
   readonly otherNames: readonly RowOf<"VarietyName">[];
   readonly traits: readonly RowOf<"TypeTrait">[];
   readonly strains: readonly RowOf<"Strain">[];
@@ -50,77 +39,65 @@ export interface VarietyRead {
   readonly waiting: readonly Waiting[];
   /** names of stewards by id */
   readonly people: ReadonlyMap<string, string>;
-  /** the numbers of the lots of any variety, by id, for links */
-  readonly lotNumbers: ReadonlyMap<string, string>;
 }
 
-/** A variety by its id; null where there is none. Eleven statements where nothing changed since the registry was last read. */
+/** A variety by its id; null where there is none. Seven statements where nothing changed since the registry was last read. */
 export async function readVariety(
   db: Database,
   id: string,
   settings: Settings,
   today: CivilDay,
 ): Promise<VarietyRead | null> {
+  const inOrder = { orderBy: { id: "asc" } } as const;
   const found = await db.read.variety.findUnique({
     where: { id },
-    include: {
-      crop: { include: { overrides: true } },
-      names: { orderBy: { id: "asc" } },
-      typeTraits: { orderBy: { id: "asc" } },
-      strains: { orderBy: { id: "asc" } },
-      stories: { orderBy: { id: "asc" } },
-    },
+    include: { typeTraits: inOrder, strains: inOrder, stories: inOrder },
   });
   if (!found) return null;
-  const { crop: cropWithOwn, names, typeTraits, strains, stories, ...variety } = found;
-  const { overrides, ...listed } = cropWithOwn;
+  const { typeTraits, strains, stories, ...variety } = found;
   const stored = await storedRows(db);
   const figures = await figuresOfAll(db);
   const records = seasonRecords(stored, figures, settings, today);
-  const matingSystem = records.varieties.get(id)?.crop.matingSystem ?? null;
+  const crop = records.varieties.get(id)?.crop;
+  if (!crop) return null;
   const lines = founderLinesOf(stored.lots);
   const lots = records.lots
     .filter((lot) => lot.varietyId === id)
     .map((lot): LotOfVariety => {
       const own = figures.get(lot.id) ?? null;
-      return { ...lot, figures: own, standing: own ? lineageStanding(own, matingSystem, lines) : "plants not known" };
+      const standing = own ? lineageStanding(own, crop.matingSystem, lines) : "plants not known";
+      return { ...lot, figures: own, standing };
     });
-  const growOuts = await db.read.growOut.findMany({
-    where: { varietyId: id },
-    select: {
-      id: true,
-      name: true,
-      sown: true,
-      sownFirst: true,
-      sownLast: true,
-      stewardId: true,
-      purpose: true,
-      plantsStanding: true,
-      seedParents: true,
-      outcome: true,
-    },
-    orderBy: [{ sownFirst: "asc" }, { id: "asc" }],
-  });
   return {
     variety,
-    crop: profileOfCrop(listed, overrides),
-    otherNames: names,
+    crop,
+    otherNames: stored.otherNames.filter((name) => name.varietyId === id),
     traits: typeTraits,
     strains,
     stories,
     lots,
-    growOuts: growOuts.map((growOut) => {
-      const from = records.lots.filter((lot) => lot.growOutId === growOut.id);
-      return {
-        ...growOut,
-        effectiveSize: from[0]?.effectiveSize ?? null,
-        lots: from.map((lot) => ({ id: lot.id, number: lot.number })),
-      };
-    }),
+    growOuts: growOutsOf(id, records),
     holders: records.holders.get(id) ?? [],
     tests: await testsOfVariety(db, id),
     waiting: waitingItems(records).filter((item) => item.varietyId === id),
     people: records.names,
-    lotNumbers: new Map(stored.lots.map((lot) => [lot.id, lot.number])),
   };
+}
+
+/** The grow-outs of a variety by the first possible day of sowing, those without a date first. */
+function growOutsOf(varietyId: string, { growOuts, lots }: SeasonRecords): GrowOutOfVariety[] {
+  const from = grouped(lots, (lot) => lot.growOutId);
+  return growOuts
+    .filter((growOut) => growOut.varietyId === varietyId)
+    .sort((a, b) =>
+      (a.sownFirst ?? "") < (b.sownFirst ?? "") ? -1 : (a.sownFirst ?? "") > (b.sownFirst ?? "") ? 1 : 0,
+    )
+    .map((growOut) => {
+      const harvested = from.get(growOut.id) ?? [];
+      return {
+        ...growOut,
+        effectiveSize: harvested[0]?.effectiveSize ?? null,
+        lots: harvested.map((lot) => ({ id: lot.id, number: lot.number })),
+      };
+    });
 }

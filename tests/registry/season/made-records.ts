@@ -18,7 +18,7 @@ export const crop: SeasonCrop = {
 };
 
 export function madeVariety(patch: Partial<SeasonVariety> = {}): SeasonVariety {
-  return { id: "v1", name: "Hollow Pea", nameKey: "hollow pea", seedCoat: null, crop, ...patch };
+  return { id: "v1", name: "Hollow Pea", nameKey: "hollow pea", seedCoat: null, aim: null, crop, ...patch };
 }
 
 export function madeTest(normal: number, sown: number, date = "2026-02-01"): LastTest {

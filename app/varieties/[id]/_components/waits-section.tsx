@@ -12,7 +12,14 @@ const shownAtFirst = 6;
 export function WaitsSection({ read }: { read: VarietyRead }) {
   const { waiting, variety, crop, lots } = read;
   if (waiting.length === 0) return null;
-  const own = { id: variety.id, name: variety.name, nameKey: variety.nameKey, seedCoat: variety.seedCoat, crop };
+  const own = {
+    id: variety.id,
+    name: variety.name,
+    nameKey: variety.nameKey,
+    seedCoat: variety.seedCoat,
+    aim: variety.aim,
+    crop,
+  };
   const records = { varieties: new Map([[variety.id, own]]), lots, names: read.people };
   const item = (each: (typeof waiting)[number]) => {
     const words = itemWords(each, records);

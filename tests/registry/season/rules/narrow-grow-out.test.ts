@@ -9,6 +9,11 @@ const growOut = (id: string, year: string | null) => ({
   sown: year,
   sownFirst: year && `${year}-01-01`,
   sownLast: year && `${year}-12-31`,
+  stewardId: null,
+  purpose: null,
+  plantsStanding: null,
+  seedParents: null,
+  outcome: null,
 });
 const from = (growOutId: string, effectiveSize: number | null) =>
   madeLot({ id: `of ${growOutId}`, growOutId, effectiveSize, kind: "harvest" });
