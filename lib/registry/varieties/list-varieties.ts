@@ -44,10 +44,6 @@ export interface VarietyRow {
 export async function listVarieties(db: Database, settings: Settings, today: CivilDay): Promise<VarietyRow[]> {
   const stored = await storedRows(db);
   const figures = await figuresOfAll(db);
-  const others = await db.read.varietyName.findMany({
-    select: { varietyId: true, name: true },
-    orderBy: { id: "asc" },
-  });
   const records = seasonRecords(stored, figures, settings, today);
   const names = grouped(stored.otherNames, (each) => each.varietyId);
   const lotsOf = grouped(records.lots, (lot) => lot.varietyId);
