@@ -21,10 +21,19 @@ export interface ItemWords {
 /** The records in which the names of what waits are looked up. */
 export type NamedRecords = Pick<SeasonRecords, "varieties" | "lots" | "names">;
 
+const maps = new WeakMap<NamedRecords["lots"], ReadonlyMap<string, NamedRecords["lots"][number]>>();
+
+/** Lots by id, made once for a list of them: a thousand items look theirs up. */
+function lotsById(lots: NamedRecords["lots"]): ReadonlyMap<string, NamedRecords["lots"][number]> {
+  const made = maps.get(lots) ?? new Map(lots.map((lot) => [lot.id, lot]));
+  maps.set(lots, made);
+  return made;
+}
+
 /** What waits, as a grower would say it. */
 export function itemWords(item: Waiting, records: NamedRecords): ItemWords {
   const variety = item.varietyId === null ? null : (records.varieties.get(item.varietyId) ?? null);
-  const lot = item.lotId === null ? null : (records.lots.find((each) => each.id === item.lotId) ?? null);
+  const lot = item.lotId === null ? null : (lotsById(records.lots).get(item.lotId) ?? null);
   const mark = variety && { name: variety.name, crop: variety.crop.key, seedCoat: variety.seedCoat };
   const ofLot = lot ? { words: lot.number, href: `/lots/${lot.id}` } : null;
   const ofVariety = variety ? { words: variety.name, href: `/varieties/${variety.id}` } : null;
