@@ -18,6 +18,9 @@ export const searchPlace: Place = { name: "Search", href: "/search" };
 export const registryPlaces: readonly Place[] = [
   { name: "Bring files in", href: "/bring-in" },
   { name: "Take files out", href: "/take-out" },
+  { name: "Grow-outs", href: "/grow-outs" },
+  { name: "Crops", href: "/crops" },
+  { name: "Stewards", href: "/stewards" },
   { name: "History", href: "/history" },
   { name: "Settings", href: "/settings" },
 ];
