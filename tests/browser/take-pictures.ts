@@ -33,7 +33,13 @@ const pictures: readonly {
 }[] = [
   { name: "season", width: 1200, height: 800, ground: "day", go: (page) => page.goto(`${site.base}/season`) },
   { name: "lot", width: 1200, height: 1000, ground: "day", go: (page) => open(page, "/lots", "Thimble 36") },
-  { name: "variety", width: 1200, height: 1100, ground: "day", go: (page) => open(page, "/varieties", "Thimble") },
+  {
+    name: "variety",
+    width: 1200,
+    height: 1100,
+    ground: "day",
+    go: (page) => open(page, "/varieties", "Thimblewright"),
+  },
   { name: "lots-night", width: 1200, height: 700, ground: "night", go: (page) => page.goto(`${site.base}/lots`) },
   { name: "lot-phone", width: 390, height: 844, ground: "glare", go: (page) => open(page, "/lots", "Night 30") },
   {
@@ -69,6 +75,7 @@ try {
     await page.waitForLoadState("networkidle");
     await go(page);
     await page.waitForLoadState("networkidle");
+    await page.evaluate(() => window.scrollTo(0, 0));
     await page.waitForTimeout(600);
     await page.screenshot({ path: `${folder}/${name}.png` });
     console.log(`${folder}/${name}.png`);
