@@ -59,6 +59,11 @@ async function serve(number) {
     process.exitCode = code ?? 0;
   });
   for (const signal of ["SIGINT", "SIGTERM", "SIGHUP"]) process.on(signal, () => server.kill(signal));
+  // Where npm itself is ended, its child would live on and keep the port: then the server ends as well.
+  const parent = process.ppid;
+  setInterval(() => {
+    if (process.ppid !== parent) server.kill("SIGTERM");
+  }, 1000).unref();
   const address = `http://127.0.0.1:${number}`;
   const answer = await firstAnswer(`${address}/ready`, () => ended);
   if (!answer) stop("The server ended before it answered: see the lines above.");
