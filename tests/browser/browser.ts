@@ -22,9 +22,20 @@ async function browserFile(): Promise<string> {
   throw new Error("No browser was found for the tests; install Chromium or Chrome, or name one in KINROW_BROWSER.");
 }
 
+/** Starts the browser; where it will not, the sentence says what to install. */
 export async function startBrowser(): Promise<Browser> {
+  const file = await browserFile();
+  return launched(file).catch((error: Error) => {
+    const why = error.message.split("\n").find((line) => /error while loading|cannot open/.test(line)) ?? error.message;
+    throw new Error(
+      `The browser ${file} did not start (${why.trim()}); install Chromium, or the libraries it names, or name another browser in KINROW_BROWSER.`,
+    );
+  });
+}
+
+function launched(executablePath: string): Promise<Browser> {
   return chromium.launch({
-    executablePath: await browserFile(),
+    executablePath,
     args: [
       "--no-sandbox",
       "--disable-gpu",

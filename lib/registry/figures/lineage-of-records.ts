@@ -84,6 +84,10 @@ function figuresOf(found: LotLineage, unknown: Unknown, size: number | null): Lo
 
 class Graph {
   readonly #places: ReadonlyMap<string, number>;
+  /** of each node, once it was asked for */
+  readonly #parents: (readonly { place: number; share: number }[] | undefined)[] = [];
+  /** the ancestry that was asked for last: founders and assumptions of a lot are asked for one after the other */
+  #last: { readonly id: string; readonly places: readonly number[] } | null = null;
 
   constructor(private readonly nodes: readonly LineageNode[]) {
     this.#places = new Map(nodes.map(({ lot }, place) => [lot.id, place]));
@@ -93,9 +97,14 @@ class Graph {
     return this.#places.get(id) ?? -1;
   }
 
-  #parentsAt(place: number): { place: number; share: number }[] {
-    const lot = this.nodes[place]?.lot;
-    return lot ? parentsOf(lot).map(({ id, share }) => ({ place: this.placeOf(id), share })) : [];
+  #parentsAt(place: number): readonly { place: number; share: number }[] {
+    let parents = this.#parents[place];
+    if (parents === undefined) {
+      const lot = this.nodes[place]?.lot;
+      parents = lot ? parentsOf(lot).map(({ id, share }) => ({ place: this.placeOf(id), share })) : [];
+      this.#parents[place] = parents;
+    }
+    return parents;
   }
 
   /** What is not known of an ancestor is not known of what descends from it. `order`: parents first. */
@@ -133,10 +142,13 @@ class Graph {
   }
 
   /** Places of a node and all its ancestors, in the order of the records. */
-  #ancestry(id: string): number[] {
+  #ancestry(id: string): readonly number[] {
+    if (this.#last?.id === id) return this.#last.places;
     const reached = new Set<number>([this.placeOf(id)]);
     for (const place of reached) for (const parent of this.#parentsAt(place)) reached.add(parent.place);
-    return [...reached].sort((one, other) => one - other);
+    const places = [...reached].sort((one, other) => one - other);
+    this.#last = { id, places };
+    return places;
   }
 
   foundersOf(id: string): number[] {
