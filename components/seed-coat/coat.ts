@@ -1,23 +1,10 @@
-/** The seed coat's patterns and colours, in the words of the trade. Colours are the tokens `--seed-...`. */
-export const coatPatterns = ["plain", "speckle", "eye", "stripe", "two tones", "marbled", "splash", "ring"] as const;
+import { seedCoatColours, seedCoatPatterns } from "@/lib/schemas/varieties/seed-coat-words";
+
+/** The seed coat's patterns and colours. Colours are the tokens `--seed-...`. */
+export const coatPatterns = seedCoatPatterns;
 export type CoatPattern = (typeof coatPatterns)[number];
 
-export const coatColours = [
-  "white",
-  "cream",
-  "buff",
-  "tan",
-  "brown",
-  "black",
-  "red",
-  "wine",
-  "pink",
-  "violet",
-  "slate",
-  "green",
-  "yellow",
-  "orange",
-] as const;
+export const coatColours = seedCoatColours;
 export type CoatColour = (typeof coatColours)[number];
 
 /** The outlines of seeds, by the kind of crop. */

@@ -5,8 +5,8 @@ import { type UnitSettings, weight } from "@/lib/display/units";
 import type { LotRow } from "@/lib/registry/lots/lot-row";
 import { testedTooLongAgo } from "@/lib/registry/lots/test-age";
 import { type LotColumn, usualColumns } from "@/lib/schemas/lots/list-query";
+import { storedSeedCoat } from "@/lib/schemas/varieties/seed-coat";
 import { seedsSpan } from "../_words/seeds-in-words";
-import { storedCoat } from "../_words/stored-coat";
 
 type Told = Omit<Column, "key" | "apart">;
 
@@ -49,7 +49,7 @@ export function lotCells(row: LotRow, { renewal, units, today }: Reading): Row {
       kind: "link",
       words: row.number,
       href: `/lots/${row.id}`,
-      mark: { name: row.variety, crop: row.cropKey, coat: storedCoat(row.seedCoat) },
+      mark: { name: row.variety, crop: row.cropKey, coat: storedSeedCoat(row.seedCoat) },
     },
     variety: { kind: "link", words: row.variety, href: `/varieties/${row.varietyId}` },
     crop: row.crop,

@@ -5,9 +5,9 @@ import { SeedCoat } from "@/components/seed-coat";
 import { ButtonLink } from "@/components/ui";
 import type { LotRead } from "@/lib/registry/lots/read-lot";
 import type { Settings } from "@/lib/schemas/settings";
+import { storedSeedCoat } from "@/lib/schemas/varieties/seed-coat";
 import { giveExplanation } from "../_words/explain-reserve";
 import { giveInWords } from "../_words/give-in-words";
-import { storedCoat } from "../_words/stored-coat";
 
 /** The head of a lot's page: which lot it is, what may be given of it, what can be done with it. */
 export function LotHeading({ read, settings }: { read: LotRead; settings: Settings }) {
@@ -17,7 +17,7 @@ export function LotHeading({ read, settings }: { read: LotRead; settings: Settin
     <PageHead
       kind={<Link href={`/varieties/${lot.varietyId}`}>{lot.variety}</Link>}
       title={`Lot ${lot.number}`}
-      mark={<SeedCoat name={lot.variety} crop={lot.crop.cropKey} coat={storedCoat(lot.seedCoat)} size={64} />}
+      mark={<SeedCoat name={lot.variety} crop={lot.crop.cropKey} coat={storedSeedCoat(lot.seedCoat)} size={64} />}
       figure={
         <Figure value={give.figure} waiting={give.waiting} explanation={giveExplanation(read, settings)}>
           {give.sentence}

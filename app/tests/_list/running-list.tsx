@@ -4,7 +4,7 @@ import { SeedCoat } from "@/components/seed-coat";
 import { dateInWords, dayInWords } from "@/lib/display/dates";
 import { counted } from "@/lib/display/plurals";
 import type { RunningTest } from "@/lib/registry/germination-tests/running-tests";
-import { storedCoat } from "../_words/stored-coat";
+import { storedSeedCoat } from "@/lib/schemas/varieties/seed-coat";
 import styles from "./running-list.module.css";
 
 /** The tests that lie in their damp cloth now, the one longest due first. */
@@ -15,7 +15,7 @@ export function RunningList({ running }: { running: readonly RunningTest[] }) {
       <ul className={styles.list}>
         {running.map((test) => (
           <li key={test.id} className={styles.item}>
-            <SeedCoat name={test.variety.name} coat={storedCoat(test.variety.seedCoat)} size={28} />
+            <SeedCoat name={test.variety.name} coat={storedSeedCoat(test.variety.seedCoat)} size={28} />
             <span>
               <Link href={`/tests/${test.id}#count`}>{test.name}</Link>
               <span className={styles.says}>

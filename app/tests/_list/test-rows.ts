@@ -3,8 +3,8 @@ import { dateInWords } from "@/lib/display/dates";
 import { kOfN, percent, percentSpan, plainNumber } from "@/lib/display/numbers";
 import type { ListedTest } from "@/lib/registry/germination-tests/listed-tests";
 import type { TestTotals } from "@/lib/registry/germination-tests/test-totals";
+import { storedSeedCoat } from "@/lib/schemas/varieties/seed-coat";
 import { normalWord } from "../_words/reading-in-words";
-import { storedCoat } from "../_words/stored-coat";
 
 export const columns: readonly Column[] = [
   { key: "test", name: "Test", kind: "words", phone: "lead" },
@@ -39,7 +39,7 @@ export function testRow(test: ListedTest, renewal: number): Row {
         kind: "link",
         words: test.name,
         href: `/tests/${test.id}`,
-        mark: { name: variety.name, crop: crop.key, coat: storedCoat(variety.seedCoat) },
+        mark: { name: variety.name, crop: crop.key, coat: storedSeedCoat(variety.seedCoat) },
       },
       lot: { kind: "link", words: lot.number, href: `/lots/${lot.id}` },
       variety: { kind: "link", words: variety.name, href: `/varieties/${variety.id}` },

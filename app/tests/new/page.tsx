@@ -6,11 +6,11 @@ import { ButtonLink, Notice } from "@/components/ui";
 import { dateInWords } from "@/lib/display/dates";
 import { lotOfTest } from "@/lib/registry/germination-tests/read-germination-test";
 import { storedTestsOfLot, summedUp } from "@/lib/registry/germination-tests/tests-of-lot";
+import { storedSeedCoat } from "@/lib/schemas/varieties/seed-coat";
 import { current } from "../../_session/current";
 import { MouldCaution, TreatedCaution } from "../_components/cautions";
 import { TestForm } from "../_forms/test-form";
 import { testInWords } from "../_words/reading-in-words";
-import { storedCoat } from "../_words/stored-coat";
 import { ChooseLot } from "./_components/choose-lot";
 import { newTest } from "./_components/new-test";
 
@@ -30,7 +30,9 @@ export default async function NewTest({ searchParams }: { searchParams: Promise<
       <PageHead
         kind={`Germination test of lot ${lot.number}`}
         title={`${variety.name}${lot.year ? `, harvest ${dateInWords(lot.year)}` : ""}`}
-        mark={<SeedCoat name={variety.name} coat={storedCoat(variety.seedCoat)} crop={variety.crop.key} size={44} />}
+        mark={
+          <SeedCoat name={variety.name} coat={storedSeedCoat(variety.seedCoat)} crop={variety.crop.key} size={44} />
+        }
       >
         {last?.germination ? (
           <p className="quiet">

@@ -1,33 +1,6 @@
 import { z } from "zod";
 import { neededChoice } from "./fields";
-
-/** The patterns and colours of a seed-coat mark, in the trade's words. */
-export const seedCoatPatterns = [
-  "plain",
-  "speckle",
-  "eye",
-  "stripe",
-  "two tones",
-  "marbled",
-  "splash",
-  "ring",
-] as const;
-export const seedCoatColours = [
-  "white",
-  "cream",
-  "buff",
-  "tan",
-  "brown",
-  "black",
-  "red",
-  "wine",
-  "pink",
-  "violet",
-  "slate",
-  "green",
-  "yellow",
-  "orange",
-] as const;
+import { seedCoatColours, seedCoatPatterns } from "./seed-coat-words";
 
 /** A variety's own mark as it was chosen; a variety without one has it drawn from its name. */
 export const SeedCoatSchema = z.strictObject({

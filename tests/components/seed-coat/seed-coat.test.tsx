@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { coatColours, coatFromName, coatPatterns, SeedCoat, seedShapes, shapeOfCrop } from "@/components/seed-coat";
 import { tone } from "@/components/seed-coat/coat";
 import { numberOf } from "@/components/seed-coat/number-stream";
-import { SeedCoatSchema, seedCoatColours, seedCoatPatterns } from "@/lib/schemas/varieties/seed-coat";
+import { SeedCoatSchema } from "@/lib/schemas/varieties/seed-coat";
 import crops from "@/lib/science/crops/crops.json";
 
 const names = Array.from({ length: 400 }, (_, index) => `Variety ${index}`);
@@ -36,8 +36,6 @@ describe("a mark drawn from the name", () => {
 
 describe("a chosen mark", () => {
   it("can be any that the registry takes", () => {
-    for (const pattern of seedCoatPatterns) expect(coatPatterns).toContain(pattern);
-    for (const colour of seedCoatColours) expect(coatColours).toContain(colour);
     expect(SeedCoatSchema.safeParse({ pattern: "two tones", ground: "cream", second: "wine" }).success).toBe(true);
   });
 

@@ -6,8 +6,8 @@ import { dateInWords } from "@/lib/display/dates";
 import { plainNumber } from "@/lib/display/numbers";
 import { counted } from "@/lib/display/plurals";
 import type { ReadTest } from "@/lib/registry/germination-tests/read-germination-test";
+import { storedSeedCoat } from "@/lib/schemas/varieties/seed-coat";
 import { betweenInAHundred, standardInWords, upWord } from "../../_words/reading-in-words";
-import { storedCoat } from "../../_words/stored-coat";
 import { germinationExplanation } from "./explanations";
 
 /** The test, its lot, and its one figure with its sentence. */
@@ -23,7 +23,7 @@ export function TestHead({ read }: { read: ReadTest }) {
         </>
       }
       title={test.name}
-      mark={<SeedCoat name={variety.name} coat={storedCoat(variety.seedCoat)} crop={variety.crop.key} size={44} />}
+      mark={<SeedCoat name={variety.name} coat={storedSeedCoat(variety.seedCoat)} crop={variety.crop.key} size={44} />}
       figure={
         result ? (
           <Figure

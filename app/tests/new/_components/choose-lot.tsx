@@ -6,7 +6,7 @@ import { Button, ButtonLink, TextField } from "@/components/ui";
 import { dateInWords } from "@/lib/display/dates";
 import { counted } from "@/lib/display/plurals";
 import { type LotToTest, lotsToTest } from "@/lib/registry/germination-tests/lots-to-test";
-import { storedCoat } from "../../_words/stored-coat";
+import { storedSeedCoat } from "@/lib/schemas/varieties/seed-coat";
 import styles from "./choose-lot.module.css";
 
 type Db = Parameters<typeof lotsToTest>[0];
@@ -57,7 +57,7 @@ export async function ChooseLot({ db, find }: { db: Db; find: string }) {
           <li key={lot.id} className={styles.lot}>
             <SeedCoat
               name={lot.variety.name}
-              coat={storedCoat(lot.variety.seedCoat)}
+              coat={storedSeedCoat(lot.variety.seedCoat)}
               crop={lot.variety.crop.key}
               size={28}
             />
