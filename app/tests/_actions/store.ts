@@ -6,8 +6,8 @@ import { recordCounts } from "@/lib/registry/germination-tests/record-counts";
 import { recordGerminationTest } from "@/lib/registry/germination-tests/record-germination-test";
 import { CorrectedCountSchema } from "@/lib/schemas/germination-test/corrected-count";
 import { LaterCountsSchema } from "@/lib/schemas/germination-test/later-counts";
-import { parsed } from "@/lib/schemas/germination-test/parsed";
 import { TestEntrySchema } from "@/lib/schemas/germination-test/test-entry";
+import { parsed } from "@/lib/schemas/parsed";
 import { accepted, type Outcome } from "@/lib/science/outcome";
 import { current } from "../../_session/current";
 

@@ -4,8 +4,8 @@ import { revalidatePath } from "next/cache";
 import { undoChangeSet } from "@/lib/registry/change-set/undo-change-set";
 import { type BookedNotebook, bookNotebookLines } from "@/lib/registry/notebook-typing/book-notebook-lines";
 import { numbersBeginning } from "@/lib/registry/notebook-typing/typing-ground";
-import { parsed } from "@/lib/schemas/germination-test/parsed";
 import { NotebookBookingSchema } from "@/lib/schemas/notebook-typing/notebook-booking";
+import { parsed } from "@/lib/schemas/parsed";
 import { accepted, type Outcome } from "@/lib/science/outcome";
 import { current } from "../../_session/current";
 

@@ -2,6 +2,7 @@ import { exactInterval } from "@/lib/science/binomial/exact-interval";
 import { compareDays } from "@/lib/science/dates/civil-day";
 import { USUAL_CONFIDENCE } from "@/lib/science/germination/germination-test";
 import { accepted, type Outcome } from "@/lib/science/outcome";
+import { grouped } from "../change-set/grouped";
 import { compareCodePoints } from "./code-point-order";
 import { ledgerBalance } from "./ledger-balance";
 import { type LotFigures, lineageOfRecords } from "./lineage-of-records";
@@ -46,8 +47,8 @@ export function figuresOfRecords(records: AllRecords, only?: ReadonlySet<string>
   if (!followed.ok) return followed;
   const varieties = new Map(records.varieties.map(({ id, name }) => [id, name]));
   const numbers = new Map(records.lots.map(({ id, number }) => [id, number]));
-  const ledger = byLot(records.ledger);
-  const tests = byLot(records.tests);
+  const ledger = grouped(records.ledger, ({ lotId }) => lotId);
+  const tests = grouped(records.tests, ({ lotId }) => lotId);
   const wanted = only === undefined ? records.lots : records.lots.filter(({ id }) => only.has(id));
   const figureOf = (lot: LotRecord): LotFigure => ({
     lot: lot.number,
@@ -88,14 +89,4 @@ export function lastTestOf(tests: readonly TestRecord[]): TestFigure | null {
   if (sown === 0) return null;
   const { low, high } = exactInterval(normal, sown, USUAL_CONFIDENCE);
   return { test: last.name, date: last.date, germination: normal / sown, low, high };
-}
-
-function byLot<Item extends { readonly lotId: string }>(items: readonly Item[]): Map<string, Item[]> {
-  const groups = new Map<string, Item[]>();
-  for (const item of items) {
-    const group = groups.get(item.lotId);
-    if (group) group.push(item);
-    else groups.set(item.lotId, [item]);
-  }
-  return groups;
 }

@@ -7,8 +7,8 @@ import { readLines } from "@/app/type-in/_lines/typed-line";
 import { ownerHere } from "@/lib/access/actor";
 import { figuresOfVariety } from "@/lib/registry/figures/read-figures";
 import { bookNotebookLines } from "@/lib/registry/notebook-typing/book-notebook-lines";
-import { parsed } from "@/lib/schemas/germination-test/parsed";
 import { NotebookBookingSchema } from "@/lib/schemas/notebook-typing/notebook-booking";
+import { parsed } from "@/lib/schemas/parsed";
 import { emptyRegistry, granted } from "@/tests/setup/registry";
 import { notebook, today, typed } from "./typed-lines";
 

@@ -7,7 +7,7 @@ import { recordGerminationTest } from "@/lib/registry/germination-tests/record-g
 import { countsTakenBack, standingCounts } from "@/lib/registry/germination-tests/standing-counts";
 import { CorrectedCountSchema } from "@/lib/schemas/germination-test/corrected-count";
 import { LaterCountsSchema } from "@/lib/schemas/germination-test/later-counts";
-import { parsed } from "@/lib/schemas/germination-test/parsed";
+import { parsed } from "@/lib/schemas/parsed";
 import type { Outcome } from "@/lib/science/outcome";
 import { emptyRegistry, granted } from "@/tests/setup/registry";
 import { entryFor, owner, withLot } from "./with-lot";

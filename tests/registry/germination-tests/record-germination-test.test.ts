@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { undoChangeSet } from "@/lib/registry/change-set/undo-change-set";
 import { recordGerminationTest } from "@/lib/registry/germination-tests/record-germination-test";
-import { parsed } from "@/lib/schemas/germination-test/parsed";
 import { TestEntrySchema } from "@/lib/schemas/germination-test/test-entry";
+import { parsed } from "@/lib/schemas/parsed";
 import type { Outcome } from "@/lib/science/outcome";
 import { emptyRegistry, granted } from "@/tests/setup/registry";
 import { entryFor, owner, withLot } from "./with-lot";

@@ -3,8 +3,8 @@ import { ownerHere } from "@/lib/access/actor";
 import type { Database } from "@/lib/db";
 import { perform } from "@/lib/registry/change-set/perform";
 import { foldName } from "@/lib/registry/names/fold-name";
-import { parsed } from "@/lib/schemas/germination-test/parsed";
 import { type TestEntry, TestEntrySchema } from "@/lib/schemas/germination-test/test-entry";
+import { parsed } from "@/lib/schemas/parsed";
 import { accepted } from "@/lib/science/outcome";
 import { granted } from "@/tests/setup/registry";
 

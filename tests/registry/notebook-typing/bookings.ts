@@ -1,6 +1,6 @@
-import { parsed } from "@/lib/schemas/germination-test/parsed";
 import { type NotebookBooking, NotebookBookingSchema } from "@/lib/schemas/notebook-typing/notebook-booking";
 import type { Told, ToldAmount } from "@/lib/schemas/notebook-typing/told";
+import { parsed } from "@/lib/schemas/parsed";
 import { granted } from "@/tests/setup/registry";
 
 /** A number as told: "12", about where `approximate`. */

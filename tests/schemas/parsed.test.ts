@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { z } from "zod";
+import { parsed } from "@/lib/schemas/parsed";
 import { textsOfForm } from "@/lib/schemas/varieties/form-texts";
-import { parsed } from "@/lib/schemas/varieties/parsed";
 
 describe("what was sent, read by its shape", () => {
   const shape = z.strictObject({ name: z.string().min(1, "is empty; write a name"), counts: z.array(z.number()) });
