@@ -100,7 +100,9 @@ describe.each(["day", "night", "glare", "print"])("in the %s ground", (ground) =
   it("the first page of an empty registry has no serious fault", async () => {
     const page = await inGround(ground, empty.base);
     await page.goto(empty.base);
-    await page.getByRole("button", { name: /demonstration/i }).waitFor();
+    // with records it would lead on to the season; on paper its buttons are left out
+    expect(page.url()).toBe(`${empty.base}/`);
+    await page.locator("main h1").waitFor();
     const faults = await seriousFindings(page);
     await page.context().close();
     expect(faults).toEqual([]);
