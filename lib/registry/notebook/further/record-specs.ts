@@ -2,7 +2,6 @@ import { foldName } from "../../names/fold-name";
 import { count, date, day, type FurtherSpec, nameOf, number, oneOf, text } from "./spec";
 
 const lines = { by: "lines" } as const;
-const _details = { by: "details" } as const;
 const needed = { needed: true };
 const folded = (cells: Readonly<Record<string, unknown>>) => ({ nameKey: foldName(String(cells.name)) });
 
@@ -166,7 +165,7 @@ export const recordFiles: readonly FurtherSpec[] = [
     where: { deviceId: null },
     columns: [
       nameOf("grow-out", needed),
-      oneOf("stage", ["sown", "up", "thinned", "standing", "flowering"], needed),
+      oneOf("stage", ["sown", "up", "thinned", "lifted", "replanted", "standing", "flowering"], needed),
       count("plants", needed),
       count("males"),
       date("on"),
@@ -240,6 +239,8 @@ export const recordFiles: readonly FurtherSpec[] = [
       oneOf("bulked", ["equal seeds", "equal weight", "all together", "kept apart"]),
       count("seed_parents"),
       number("grams"),
+      number("seeds"),
+      count("detasselled"),
       number("mouldy_share"),
       text("note"),
     ],

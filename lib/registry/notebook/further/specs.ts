@@ -2,7 +2,6 @@ import { foldName } from "../../names/fold-name";
 import { recordFiles } from "./record-specs";
 import { count, date, day, type FurtherSpec, nameOf, number, oneOf, text, yesNo } from "./spec";
 
-const _lines = { by: "lines" } as const;
 const details = { by: "details" } as const;
 const needed = { needed: true };
 const folded = (cells: Readonly<Record<string, unknown>>) => ({ nameKey: foldName(String(cells.name)) });
@@ -124,6 +123,12 @@ const detailFiles: readonly FurtherSpec[] = [
       nameOf("grow-out", { needed: true, field: "id" }),
       oneOf("purpose", ["renew", "food", "compare", "teach", "increase"]),
       text("note"),
+      count("plants_planned"),
+      count("seed_parents_planned"),
+      count("detasselled"),
+      count("seed_parents_detasselled"),
+      day("neighbours_looked_on"),
+      day("ended_on"),
     ],
   },
   {

@@ -80,7 +80,16 @@ async function fillEveryTable(db: Database): Promise<void> {
       donorNumber: "007",
       howSure: "guess",
     });
-    await change.update("GrowOut", growOut.id, { purpose: "renew", note: "wet" });
+    await change.update("GrowOut", growOut.id, {
+      purpose: "renew",
+      note: "wet",
+      plantsPlanned: 120,
+      seedParentsPlanned: 60,
+      detasselled: 40,
+      seedParentsDetasselled: 30,
+      neighboursLookedOn: "2030-06-01",
+      endedOn: "2030-10-12",
+    });
     await change.update("GerminationTest", test.id, {
       basis: "sprouted",
       method: "paper roll",
@@ -107,6 +116,8 @@ async function fillEveryTable(db: Database): Promise<void> {
       bulked: "equal seeds",
       seedParents: 9,
       grams: 120.5,
+      seeds: 480,
+      detasselled: 4,
       mouldyShare: 0.05,
       note: "n",
     });
