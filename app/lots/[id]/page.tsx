@@ -2,11 +2,11 @@ import type { Metadata } from "next";
 import Link from "next/link";
 import { notFound } from "next/navigation";
 import { cache } from "react";
+import { Cautions } from "@/components/cautions";
 import { Section } from "@/components/frame";
 import type { SearchParameters } from "@/components/tables";
 import { readLot } from "@/lib/registry/lots/read-lot";
 import { current } from "../../_session/current";
-import { CautionsOfCrop, CautionsOfLot } from "../_parts/cautions";
 import { ContainersOfLot } from "../_parts/containers-of-lot";
 import { JarAnswers } from "../_parts/jar-answers";
 import { LedgerTable } from "../_parts/ledger-table";
@@ -54,13 +54,19 @@ export default async function LotPage(props: Props) {
       <LotHeading read={read} settings={settings} />
       <div className="stack">
         <OpenMatters notes={read.notes} />
-        <CautionsOfLot lot={lot} />
+        <Cautions
+          step="jar"
+          crop={lot.crop.cropKey}
+          cropName={lot.crop.commonName}
+          cropCautions={lot.crop.cropCautions}
+          varietyName={lot.variety}
+          varietyCautions={lot.varietyCautions}
+          treatment={lot.treatment}
+          substance={lot.treatmentSubstance}
+        />
       </div>
       <Section id="jar" title="The jar">
-        <div className="stack">
-          <JarAnswers read={read} settings={settings} units={units} today={today} />
-          <CautionsOfCrop lot={lot} />
-        </div>
+        <JarAnswers read={read} settings={settings} units={units} today={today} />
       </Section>
       <Section id="reserve" title="Kept back">
         <ReserveParts read={read} settings={settings} />

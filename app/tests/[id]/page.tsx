@@ -1,10 +1,10 @@
 import type { Metadata } from "next";
 import { notFound } from "next/navigation";
+import { Cautions } from "@/components/cautions";
 import { Section } from "@/components/frame";
 import { ButtonLink, Notice } from "@/components/ui";
 import { readGerminationTest } from "@/lib/registry/germination-tests/read-germination-test";
 import { current } from "../../_session/current";
-import { MouldCaution, TreatedCaution } from "../_components/cautions";
 import { ComparedSection } from "./_components/compared-section";
 import { CountAgain } from "./_components/count-again";
 import { GerminationOfLot } from "./_components/germination-of-lot";
@@ -29,7 +29,7 @@ export default async function GerminationTestPage({ params }: Params) {
     <div className="sheet">
       <TestHead read={read} />
       <div className="stack">
-        <TreatedCaution treatment={lot.treatment} substance={lot.treatmentSubstance} />
+        <Cautions step="test" treatment={lot.treatment} substance={lot.treatmentSubstance} />
         {odd.length > 0 ? (
           <Notice title="Look at this again" kind="waiting">
             {odd.map((warning) => (
@@ -38,12 +38,7 @@ export default async function GerminationTestPage({ params }: Params) {
           </Notice>
         ) : null}
       </div>
-      {totals.stage === "final" ? null : (
-        <>
-          <CountAgain read={read} today={today} />
-          <MouldCaution />
-        </>
-      )}
+      {totals.stage === "final" ? null : <CountAgain read={read} today={today} />}
       <Section id="replicates" title="What was counted" aside="press a count to put it right">
         <div className="stack-near">
           <ReplicateTable read={read} />

@@ -1,5 +1,6 @@
 import type { Metadata } from "next";
 import { notFound } from "next/navigation";
+import { Cautions } from "@/components/cautions";
 import { PageHead } from "@/components/frame";
 import { SeedCoat } from "@/components/seed-coat";
 import { ButtonLink, Notice } from "@/components/ui";
@@ -8,7 +9,6 @@ import { lotOfTest } from "@/lib/registry/germination-tests/read-germination-tes
 import { storedTestsOfLot, summedUp } from "@/lib/registry/germination-tests/tests-of-lot";
 import { storedSeedCoat } from "@/lib/schemas/varieties/seed-coat";
 import { current } from "../../_session/current";
-import { MouldCaution, TreatedCaution } from "../_components/cautions";
 import { TestForm } from "../_forms/test-form";
 import { testInWords } from "../_words/reading-in-words";
 import { ChooseLot } from "./_components/choose-lot";
@@ -50,7 +50,7 @@ export default async function NewTest({ searchParams }: { searchParams: Promise<
         )}
       </PageHead>
       <div className="stack">
-        <TreatedCaution treatment={lot.treatment} substance={lot.treatmentSubstance} />
+        <Cautions step="test" treatment={lot.treatment} substance={lot.treatmentSubstance} />
         {lot.variety.crop.dryStorage ? null : (
           <Notice title="Seed that may not dry out">
             This crop’s seed dies when it dries: test it fresh and damp.
@@ -61,7 +61,6 @@ export default async function NewTest({ searchParams }: { searchParams: Promise<
           start={start}
           hints={hints}
         />
-        <MouldCaution />
         <p>
           <ButtonLink href="/tests/new" kind="quiet">
             Another lot
