@@ -29,7 +29,11 @@ export default async function GerminationTestPage({ params }: Params) {
     <div className="sheet">
       <TestHead read={read} />
       <div className="stack">
-        <Cautions step="test" treatment={lot.treatment} substance={lot.treatmentSubstance} />
+        <Cautions
+          step={totals.stage === "final" ? "jar" : "test"}
+          treatment={lot.treatment}
+          substance={lot.treatmentSubstance}
+        />
         {odd.length > 0 ? (
           <Notice title="Look at this again" kind="waiting">
             {odd.map((warning) => (
