@@ -8,6 +8,7 @@ import type { ChangeWriter } from "../change-set/writer";
 import { foldName } from "../names/fold-name";
 import { holderOfLot } from "./holder-of-lot";
 import { newLabelCode } from "./new-label-code";
+import { numberFaults } from "./number-faults";
 import { varietyByName } from "./variety-by-name";
 
 export interface RecordedLot {
@@ -90,15 +91,6 @@ async function firstEntry(change: ChangeWriter, lotId: string, input: RecordLotI
     unit: "g",
     other: input.amountKind === "received" ? input.giver : null,
   });
-}
-
-async function numberFaults(tx: Transaction, number: string | null): Promise<Refusal[]> {
-  if (number === null) return [];
-  const taken = await tx.lot.findFirst({ where: { numberKey: foldName(number) }, select: { number: true } });
-  if (!taken) return [];
-  const needed =
-    "a number is given once and for life: write another, or leave it empty and the label code is the number";
-  return [refusal("number-taken", ["number"], number, `is the number of lot ${taken.number} already`, needed)];
 }
 
 async function growOutOf(
