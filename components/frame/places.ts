@@ -8,6 +8,7 @@ export interface Place {
 export const workPlaces: readonly Place[] = [
   { name: "Season", href: "/season" },
   { name: "Varieties", href: "/varieties" },
+  { name: "Grow-outs", href: "/grow-outs" },
   { name: "Lots", href: "/lots" },
   { name: "Tests", href: "/tests" },
 ];
@@ -18,7 +19,6 @@ export const searchPlace: Place = { name: "Search", href: "/search" };
 export const registryPlaces: readonly Place[] = [
   { name: "Bring files in", href: "/bring-in" },
   { name: "Take files out", href: "/take-out" },
-  { name: "Grow-outs", href: "/grow-outs" },
   { name: "Crops", href: "/crops" },
   { name: "Stewards", href: "/stewards" },
   { name: "History", href: "/history" },
