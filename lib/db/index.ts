@@ -10,3 +10,4 @@ export {
   removeDatabase,
 } from "./location";
 export { MigrationRefused, migrate } from "./migrate";
+export { joined, rawSql, readRows, readTogether, type Selection, type Sql, sql } from "./read-together";
