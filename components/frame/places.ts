@@ -11,6 +11,7 @@ export const workPlaces: readonly Place[] = [
   { name: "Grow-outs", href: "/grow-outs" },
   { name: "Lots", href: "/lots" },
   { name: "Tests", href: "/tests" },
+  { name: "Sharing", href: "/sharing" },
 ];
 
 export const searchPlace: Place = { name: "Search", href: "/search" };
