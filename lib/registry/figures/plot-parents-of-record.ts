@@ -2,6 +2,7 @@ import { defaultSelfingRate, type Mating, selfIncompatible, separateSexes } from
 import type { PlotParents } from "@/lib/science/effective-size/plot-parents";
 import type { Assumption } from "@/lib/science/outcome";
 import type { GrowOutRecord } from "./records";
+import { withoutTassels } from "./without-tassels";
 
 /** A grow-out's parents as the calculations take them, with what the crop's profile had to fill in. */
 export interface ParentsOfRecord {
@@ -14,8 +15,8 @@ export interface ParentsOfRecord {
 
 /**
  * Pollen parents are the plants standing less those rogued before pollen shed; where the sexes are separate, the males. An
- * empty selfing rate is the crop's, nothing written of rogues is none. Nothing is known without the plants standing (the
- * males), the seed parents and their shares.
+ * empty selfing rate is the crop's, nothing written of rogues is none. A plant whose tassel was taken has pollen share 0
+ * (see withoutTassels). Nothing is known without the plants standing (the males), the seed parents and their shares.
  */
 export function plotParentsOfRecord(growOut: GrowOutRecord, profile: Mating): ParentsOfRecord {
   const separate = separateSexes(profile);
@@ -35,5 +36,12 @@ export function plotParentsOfRecord(growOut: GrowOutRecord, profile: Mating): Pa
   if (!separate && growOut.roguedBeforePollen === null) {
     assumed.push({ code: "rogues-not-recorded", text: "no plant was rogued before pollen shed" });
   }
-  return { parents: { ...mating, pollenParents: standing - rogued, seedParents, seedShares }, mating, assumed };
+  if (growOut.seedParentsAtMost != null && growOut.seedParentsAtMost > seedParents) {
+    const text = `the seed parents of several harvests, of which some were only counted, are the same plants (${seedParents}, at most ${growOut.seedParentsAtMost})`;
+    assumed.push({ code: "harvests-of-same-plants", text });
+  }
+  const whole: PlotParents = { ...mating, pollenParents: standing - rogued, seedParents, seedShares };
+  if (separate) return { parents: whole, mating, assumed };
+  const { parents, assumed: ofTassels } = withoutTassels(whole, growOut);
+  return { parents, mating, assumed: [...assumed, ...ofTassels] };
 }

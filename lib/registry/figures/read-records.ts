@@ -20,6 +20,12 @@ export interface RecordsOfCrops extends FigureRecords {
   readonly crops: ReadonlyMap<string, string>;
 }
 
+// Seed parents of all harvests of a grow-out together, where there were several and of one at least nobody said which plants they were.
+const seedParentsAtMost = `
+  (SELECT CASE WHEN COUNT(*) > 1 AND SUM(CASE WHEN EXISTS (SELECT 1 FROM "HarvestSeedParent" s WHERE s."harvestId" = h."id"
+     AND s."plantId" IS NOT NULL) THEN 0 ELSE 1 END) > 0 THEN CAST(SUM(h."seedParents") AS INTEGER) END
+   FROM "Harvest" h WHERE h."growOutId" = g."id" AND h."seedParents" IS NOT NULL)`;
+
 /** Reads the records of some crops in six statements, however many they are, in the order of entry. */
 export async function readRecords(db: Database, cropIds: readonly string[]): Promise<RecordsOfCrops> {
   const rows = <T>(sql: string, times = 1) =>
@@ -32,7 +38,8 @@ export async function readRecords(db: Database, cropIds: readonly string[]): Pro
   );
   const growOuts = await rows<GrowOutSql>(
     `SELECT g."id", g."name", g."varietyId", g."plantsStanding", g."malesStanding", g."roguedBeforePollen", g."seedParents", g."seedShares",
-     g."seedSharesCv", g."selfingRate", g."foreignPollen" FROM "GrowOut" g JOIN "Variety" v ON v."id" = g."varietyId"
+     g."seedSharesCv", g."selfingRate", g."foreignPollen", g."detasselled", g."seedParentsDetasselled", ${seedParentsAtMost} AS "seedParentsAtMost"
+     FROM "GrowOut" g JOIN "Variety" v ON v."id" = g."varietyId"
      WHERE v."cropId" IN (${these(0)}) ORDER BY g."id"`,
   );
   // Parents of lots, parents of grow-outs and the seed of kept plants are alike: something of a record, and a number.

@@ -57,6 +57,12 @@ export interface GrowOutRecord {
   readonly seedShares: "equal" | { readonly cv: number } | readonly number[] | null;
   readonly selfingRate: number | null;
   readonly foreignPollen: number | null;
+  /** plants whose tassels were taken before they shed: they stood, and gave no pollen; left out: not known */
+  readonly detasselled?: number | null;
+  /** how many of the seed parents were such plants */
+  readonly seedParentsDetasselled?: number | null;
+  /** seed parents of all its harvests together, where there were several and some were only counted; else null or left out */
+  readonly seedParentsAtMost?: number | null;
 }
 
 export interface LedgerRecord extends BookedEntry {
