@@ -1,4 +1,4 @@
-import { type Database, placeholders } from "@/lib/db";
+import { type Database, joined, readTogether, type Selection, sql } from "@/lib/db";
 import type { LotKind } from "@/lib/schemas/notebook/kinds";
 import { grouped } from "../change-set/grouped";
 import { profileOfCrop } from "../crops/profile-of-crop";
@@ -21,71 +21,128 @@ export interface RecordsOfCrops extends FigureRecords {
 }
 
 // Seed parents of all harvests of a grow-out together, where there were several and of one at least nobody said which plants they were.
-const seedParentsAtMost = `
+const seedParentsAtMost = sql`
   (SELECT CASE WHEN COUNT(*) > 1 AND SUM(CASE WHEN EXISTS (SELECT 1 FROM "HarvestSeedParent" s WHERE s."harvestId" = h."id"
-     AND s."plantId" IS NOT NULL) THEN 0 ELSE 1 END) > 0 THEN CAST(SUM(h."seedParents") AS INTEGER) END
+     AND s."plantId" IS NOT NULL) THEN 0 ELSE 1 END) > 0 THEN SUM(h."seedParents") END
    FROM "Harvest" h WHERE h."growOutId" = g."id" AND h."seedParents" IS NOT NULL)`;
 
-/** Reads the records of some crops in six statements, however many they are, in the order of entry. */
+/** Reads the records of some crops in one statement, however many they are, in the order of entry. */
 export async function readRecords(db: Database, cropIds: readonly string[]): Promise<RecordsOfCrops> {
-  const rows = <T>(sql: string, times = 1) =>
-    db.read.$queryRawUnsafe<T[]>(sql, ...Array.from({ length: times }, () => cropIds).flat());
-  const these = (time: number) => placeholders(db.engine, cropIds.length, time * cropIds.length);
-  const lots = await rows<LotSql>(
-    `SELECT l."id", l."number", l."varietyId", l."kind", l."growOutId", l."inbreeding", l."thousandSeedGrams", p."name" AS "holder"
-     FROM "Lot" l JOIN "Variety" v ON v."id" = l."varietyId" LEFT JOIN "Person" p ON p."stewardId" = l."holderId"
-     WHERE v."cropId" IN (${these(0)}) ORDER BY l."id"`,
-  );
-  const growOuts = await rows<GrowOutSql>(
-    `SELECT g."id", g."name", g."varietyId", g."plantsStanding", g."malesStanding", g."roguedBeforePollen", g."seedParents", g."seedShares",
-     g."seedSharesCv", g."selfingRate", g."foreignPollen", g."detasselled", g."seedParentsDetasselled", ${seedParentsAtMost} AS "seedParentsAtMost"
-     FROM "GrowOut" g JOIN "Variety" v ON v."id" = g."varietyId"
-     WHERE v."cropId" IN (${these(0)}) ORDER BY g."id"`,
-  );
-  // Parents of lots, parents of grow-outs and the seed of kept plants are alike: something of a record, and a number.
-  const links = grouped(
-    await rows<LinkSql>(
-      `SELECT 'lot' AS "kind", x."lotId" AS "of", x."parentLotId" AS "id", x."share" AS "amount", x."id" AS "place" FROM "LotParent" x
-       JOIN "Lot" l ON l."id" = x."lotId" JOIN "Variety" v ON v."id" = l."varietyId" WHERE v."cropId" IN (${these(0)})
-       UNION ALL SELECT 'grow-out', x."growOutId", x."lotId", x."share", x."id" FROM "GrowOutParent" x
-       JOIN "GrowOut" g ON g."id" = x."growOutId" JOIN "Variety" v ON v."id" = g."varietyId" WHERE v."cropId" IN (${these(1)})
-       UNION ALL SELECT 'seed', p."growOutId", p."id", p."seedGrams", p."id" FROM "Plant" p
-       JOIN "GrowOut" g ON g."id" = p."growOutId" JOIN "Variety" v ON v."id" = g."varietyId"
-       WHERE v."cropId" IN (${these(2)}) AND g."seedShares" = 'plants' AND p."kept" ORDER BY 5`,
-      3,
-    ),
-    (row) => `${row.kind} ${row.of}`,
-  );
-  const ledger = await rows<LedgerSql>(
-    `SELECT e."id", e."lotId", e."onFirst", e."onLast", e."kind", e."amount", e."unit", e."replacesId", e."takenBack" FROM "LedgerEntry" e
-     JOIN "Lot" l ON l."id" = e."lotId" JOIN "Variety" v ON v."id" = l."varietyId" WHERE v."cropId" IN (${these(0)}) ORDER BY e."id"`,
-  );
-  const replicates = await rows<TestSql>(
-    `SELECT t."id", t."name", t."lotId", t."on", t."onFirst", r."id" AS "replicate", r."sown",
-     CAST(COALESCE(SUM(c."normal"), 0) AS INTEGER) AS "normal" FROM "GerminationTest" t JOIN "Lot" l ON l."id" = t."lotId"
-     JOIN "Variety" v ON v."id" = l."varietyId" JOIN "TestReplicate" r ON r."testId" = t."id"
-     JOIN "TestCount" c ON c."replicateId" = r."id" AND NOT c."takenBack"
-     AND NOT EXISTS (SELECT 1 FROM "TestCount" n WHERE n."replacesId" = c."id")
-     WHERE v."cropId" IN (${these(0)}) GROUP BY t."id", t."name", t."lotId", t."on", t."onFirst", r."id", r."sown" ORDER BY t."id", r."id"`,
-  );
-  const varieties = grouped(
-    await rows<VarietySql>(
-      `SELECT v."id", v."name", v."cropId", c."matingSystem", c."selfIncompatible", c."outcrossingPctMin", c."outcrossingPctMax", c."clonal",
-       o."field", o."value" FROM "Variety" v JOIN "Crop" c ON c."id" = v."cropId" LEFT JOIN "CropOverride" o ON o."cropId" = c."id"
-       WHERE v."cropId" IN (${these(0)}) ORDER BY v."id"`,
-    ),
-    (row) => row.id,
-  );
+  const found = await readTogether(db, recordsOfCrops(cropIds));
+  const links = grouped(found.links, (row) => `${row.kind} ${row.of}`);
+  const varieties = grouped(found.varieties, (row) => row.id);
   return {
     crops: new Map([...varieties].map(([id, rows]) => [id, rows[0]?.cropId ?? ""])),
     varieties: [...varieties.values()].flatMap(varietyRecord),
-    lots: lots.map((row) => lotRecord(row, links.get(`lot ${row.id}`) ?? [])),
-    growOuts: growOuts.map((row) =>
+    lots: found.lots.map((row) => lotRecord(row, links.get(`lot ${row.id}`) ?? [])),
+    growOuts: found.growOuts.map((row) =>
       growOutRecord(row, links.get(`grow-out ${row.id}`) ?? [], links.get(`seed ${row.id}`) ?? []),
     ),
-    ledger: ledger.map((row) => ({ ...row, takenBack: Boolean(row.takenBack) })),
-    tests: [...grouped(replicates, (row) => row.id).values()].flatMap(testRecord),
+    ledger: found.ledger,
+    tests: [...grouped(found.replicates, (row) => row.id).values()].flatMap(testRecord),
   };
+}
+
+function recordsOfCrops(cropIds: readonly string[]) {
+  const these = cropIds.length > 0 ? joined([...cropIds]) : sql`NULL`;
+  const lots: Selection<LotSql> = {
+    columns: {
+      id: "text",
+      number: "text",
+      varietyId: "text",
+      kind: "text",
+      growOutId: "text",
+      inbreeding: "number",
+      thousandSeedGrams: "number",
+      holder: "text",
+    },
+    rows: sql`
+      SELECT l."id", l."number", l."varietyId", l."kind", l."growOutId", l."inbreeding", l."thousandSeedGrams", p."name" AS "holder"
+      FROM "Lot" l JOIN "Variety" v ON v."id" = l."varietyId" LEFT JOIN "Person" p ON p."stewardId" = l."holderId"
+      WHERE v."cropId" IN (${these}) ORDER BY l."id"`,
+  };
+  const growOuts: Selection<GrowOutSql> = {
+    columns: {
+      id: "text",
+      name: "text",
+      varietyId: "text",
+      plantsStanding: "number",
+      malesStanding: "number",
+      roguedBeforePollen: "number",
+      seedParents: "number",
+      seedShares: "text",
+      seedSharesCv: "number",
+      selfingRate: "number",
+      foreignPollen: "number",
+      detasselled: "number",
+      seedParentsDetasselled: "number",
+      seedParentsAtMost: "number",
+    },
+    rows: sql`
+      SELECT g."id", g."name", g."varietyId", g."plantsStanding", g."malesStanding", g."roguedBeforePollen", g."seedParents", g."seedShares",
+        g."seedSharesCv", g."selfingRate", g."foreignPollen", g."detasselled", g."seedParentsDetasselled",
+        ${seedParentsAtMost} AS "seedParentsAtMost"
+      FROM "GrowOut" g JOIN "Variety" v ON v."id" = g."varietyId"
+      WHERE v."cropId" IN (${these}) ORDER BY g."id"`,
+  };
+  // Parents of lots, parents of grow-outs and the seed of kept plants are alike: something of a record, and a number.
+  const links: Selection<LinkSql> = {
+    columns: { kind: "text", of: "text", id: "text", amount: "number" },
+    rows: sql`
+      SELECT 'lot' AS "kind", x."lotId" AS "of", x."parentLotId" AS "id", x."share" AS "amount", x."id" AS "place" FROM "LotParent" x
+      JOIN "Lot" l ON l."id" = x."lotId" JOIN "Variety" v ON v."id" = l."varietyId" WHERE v."cropId" IN (${these})
+      UNION ALL SELECT 'grow-out', x."growOutId", x."lotId", x."share", x."id" FROM "GrowOutParent" x
+      JOIN "GrowOut" g ON g."id" = x."growOutId" JOIN "Variety" v ON v."id" = g."varietyId" WHERE v."cropId" IN (${these})
+      UNION ALL SELECT 'seed', p."growOutId", p."id", p."seedGrams", p."id" FROM "Plant" p
+      JOIN "GrowOut" g ON g."id" = p."growOutId" JOIN "Variety" v ON v."id" = g."varietyId"
+      WHERE v."cropId" IN (${these}) AND g."seedShares" = 'plants' AND p."kept" ORDER BY 5`,
+  };
+  const ledger: Selection<LedgerRecord> = {
+    columns: {
+      id: "text",
+      lotId: "text",
+      onFirst: "text",
+      onLast: "text",
+      kind: "text",
+      amount: "number",
+      unit: "text",
+      replacesId: "text",
+      takenBack: "flag",
+    },
+    rows: sql`
+      SELECT e."id", e."lotId", e."onFirst", e."onLast", e."kind", e."amount", e."unit", e."replacesId", e."takenBack" FROM "LedgerEntry" e
+      JOIN "Lot" l ON l."id" = e."lotId" JOIN "Variety" v ON v."id" = l."varietyId" WHERE v."cropId" IN (${these}) ORDER BY e."id"`,
+  };
+  const replicates: Selection<TestSql> = {
+    columns: { id: "text", name: "text", lotId: "text", on: "text", onFirst: "text", sown: "number", normal: "number" },
+    rows: sql`
+      SELECT t."id", t."name", t."lotId", t."on", t."onFirst", r."id" AS "replicate", r."sown", COALESCE(SUM(c."normal"), 0) AS "normal"
+      FROM "GerminationTest" t JOIN "Lot" l ON l."id" = t."lotId"
+      JOIN "Variety" v ON v."id" = l."varietyId" JOIN "TestReplicate" r ON r."testId" = t."id"
+      JOIN "TestCount" c ON c."replicateId" = r."id" AND NOT c."takenBack"
+      AND NOT EXISTS (SELECT 1 FROM "TestCount" n WHERE n."replacesId" = c."id")
+      WHERE v."cropId" IN (${these}) GROUP BY t."id", t."name", t."lotId", t."on", t."onFirst", r."id", r."sown" ORDER BY t."id", r."id"`,
+  };
+  const varieties: Selection<VarietySql> = {
+    columns: {
+      id: "text",
+      name: "text",
+      cropId: "text",
+      matingSystem: "text",
+      selfIncompatible: "text",
+      outcrossingPctMin: "number",
+      outcrossingPctMax: "number",
+      clonal: "flag",
+      field: "text",
+      value: "text",
+    },
+    rows: sql`
+      SELECT v."id", v."name", v."cropId", c."matingSystem", c."selfIncompatible", c."outcrossingPctMin", c."outcrossingPctMax", c."clonal",
+        o."field", o."value"
+      FROM "Variety" v JOIN "Crop" c ON c."id" = v."cropId" LEFT JOIN "CropOverride" o ON o."cropId" = c."id"
+      WHERE v."cropId" IN (${these}) ORDER BY v."id"`,
+  };
+  return { lots, growOuts, links, ledger, replicates, varieties };
 }
 
 interface LinkSql {
@@ -99,7 +156,6 @@ interface GrowOutSql extends Omit<GrowOutRecord, "parents" | "seedShares"> {
   readonly seedShares: string | null;
   readonly seedSharesCv: number | null;
 }
-type LedgerSql = Omit<LedgerRecord, "takenBack"> & { readonly takenBack: boolean | number };
 interface TestSql {
   readonly id: string;
   readonly name: string;
@@ -107,7 +163,7 @@ interface TestSql {
   readonly on: string;
   readonly onFirst: string;
   readonly sown: number;
-  readonly normal: number | bigint;
+  readonly normal: number;
 }
 
 /** One row for each own value of the crop, at least one. */
@@ -116,7 +172,7 @@ function varietyRecord(rows: readonly VarietySql[]): VarietyRecord[] {
   if (!first) return [];
   const { id, name, cropId: _crop, clonal, field: _field, value: _value, ...profile } = first;
   const own = rows.flatMap(({ field, value }) => (field === null || value === null ? [] : [{ field, value }]));
-  return [{ id, name, profile: profileOfCrop(profile, own), clonal: Boolean(clonal) }];
+  return [{ id, name, profile: profileOfCrop(profile, own), clonal }];
 }
 
 interface VarietySql {
@@ -127,7 +183,7 @@ interface VarietySql {
   readonly selfIncompatible: string | null;
   readonly outcrossingPctMin: number | null;
   readonly outcrossingPctMax: number | null;
-  readonly clonal: boolean | number;
+  readonly clonal: boolean;
   readonly field: string | null;
   readonly value: string | null;
 }
@@ -159,7 +215,7 @@ function sharesOf(kind: string | null, cv: number | null, seeds: readonly LinkSq
 function testRecord(replicates: readonly TestSql[]): (TestRecord & { id: string })[] {
   const [first] = replicates;
   if (!first) return [];
-  const counts = replicates.map(({ sown, normal }) => ({ sown, normal: Number(normal) }));
+  const counts = replicates.map(({ sown, normal }) => ({ sown, normal }));
   return [
     { id: first.id, name: first.name, lotId: first.lotId, date: first.on, first: first.onFirst, replicates: counts },
   ];
