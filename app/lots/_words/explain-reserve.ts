@@ -3,7 +3,8 @@ import type { Explanation, ExplanationInput } from "@/lib/display/explanation";
 import { percent, plainNumber, wholeNumber } from "@/lib/display/numbers";
 import { counted, listed } from "@/lib/display/plurals";
 import type { LotRead } from "@/lib/registry/lots/read-lot";
-import { assumedEmergence, type ReserveOfVariety, sowingConfidence } from "@/lib/registry/reserve/reserve-of-variety";
+import type { ReserveOfVariety } from "@/lib/registry/reserve/reserve-of-variety";
+import { assumedEmergence, sowingConfidence } from "@/lib/registry/reserve/sowing-for";
 import type { Settings } from "@/lib/schemas/settings";
 import { seedsInWords, seedsOfRule } from "./seeds-in-words";
 

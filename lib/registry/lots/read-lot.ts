@@ -2,28 +2,23 @@ import type { Database } from "@/lib/db";
 import type { Settings } from "@/lib/schemas/settings";
 import type { CivilDay } from "@/lib/science/dates/civil-day";
 import type { Assumption } from "@/lib/science/outcome";
-import { type SowingCount, sowingCount } from "@/lib/science/sowing/sowing-count";
-import { figuresOfVariety, type LotFigures } from "../figures/read-figures";
+import type { SowingCount } from "@/lib/science/sowing/sowing-count";
+import type { LotFigures } from "../figures/read-figures";
 import type { TestOfLot } from "../germination-tests/tests-of-lot";
 import { type Balance, balanceOf } from "../ledger/balance";
 import { entryWarnings } from "../ledger/entry-warnings";
-import { type GiveVerdict, mayGive } from "../reserve/may-give";
-import { type ContainerOfLot, readHoldings, readWords } from "../reserve/read-holdings";
-import {
-  assumedEmergence,
-  type ReserveOfVariety,
-  reserveOfVariety,
-  sowingConfidence,
-} from "../reserve/reserve-of-variety";
+import type { GiveVerdict } from "../reserve/may-give";
+import type { ContainerOfLot } from "../reserve/read-holdings";
+import type { ReserveOfVariety } from "../reserve/reserve-of-variety";
+import { sowingFor } from "../reserve/sowing-for";
 import { founderLinesOf, type LineageStanding, lineageStanding } from "../varieties/lineage-standing";
-import { type Forecast, howLongGood, type NoForecast } from "./how-long-good";
-import { liveSeeds, type SeedCount, seedsIn } from "./live-seeds";
-import { type LotHead, readHead } from "./read-head";
+import type { Forecast, NoForecast } from "./how-long-good";
+import type { SeedCount } from "./live-seeds";
+import type { LotHead } from "./read-head";
+import { readJar } from "./read-jar";
 import { type KinOfLot, readKin } from "./read-kin";
 import { type LedgerRow, readLedger } from "./read-ledger";
 import { type NoteOfLot, readNotes } from "./read-notes";
-import { readTests } from "./read-tests";
-import { testedTooLongAgo } from "./test-age";
 
 /** The seeds to sow of this lot for the plants that are wanted. */
 export interface WhatToSow {
@@ -70,56 +65,32 @@ export async function readLot(
   lotId: string,
   { settings, today, plants = null }: { settings: Settings; today: CivilDay; plants?: number | null },
 ): Promise<LotRead | null> {
-  const lot = await readHead(db.read, lotId);
-  if (!lot) return null;
-  const figures = await figuresOfVariety(db, lot.varietyId);
-  const holdings = await readHoldings(db.read, lot.varietyId, figures);
-  const words = await readWords(db.read, lot.varietyId);
+  const jar = await readJar(db, lotId, { settings, today });
+  if (!jar) return null;
+  const { lot, figures, allFigures, holdings, tests, reserve } = jar;
   const entries = await readLedger(db.read, lotId);
-  const tests = await readTests(db.read, lotId);
   const notes = await readNotes(db.read, lotId);
-  const own = figures.get(lotId) ?? null;
-  const { crop } = lot;
-  const perGram = { min: crop.seedsPerGramMin, max: crop.seedsPerGramMax };
   const balance = balanceOf(entries, lot.thousandSeedGrams);
-  const grams = own?.gramsOnHand ?? null;
-  const lastTest = own?.lastTest ?? null;
-  const seeds = seedsIn(grams, lot.thousandSeedGrams, perGram);
-  const reserve = reserveOfVariety({
-    holderId: lot.holderId,
-    holdings,
-    words,
-    varietyPlantsWanted: lot.plantsWanted,
-    cropPlantsMin: crop.plantsMin,
-    seedsPerGram: perGram,
-    usualLifeYears: crop.seedLifeYearsMax,
-    settings,
-    today,
-  });
-  const keeping = howLongGood({ tests, ...lot, threshold: settings.renewalPlan });
-  const likelyBelow = !("why" in keeping) && keeping.until.likely < today;
-  const aged = lastTest !== null && testedTooLongAgo(lastTest, crop.seedLifeYearsMax, today);
-  const live = liveSeeds(seeds, lastTest);
   const openWarning = notes.some((note) => note.what === "warning" && note.closed === null);
   return {
     lot,
-    figures: own,
-    standing: own ? lineageStanding(own, crop.matingSystem, founderLinesOf(holdings)) : "plants not known",
-    seeds,
-    live: live && aged ? { ...live, grade: "assumed" } : live,
-    aged,
+    figures,
+    standing: figures ? lineageStanding(figures, lot.crop.matingSystem, founderLinesOf(holdings)) : "plants not known",
+    seeds: jar.seeds,
+    live: jar.live,
+    aged: jar.aged,
     balance,
     entries,
     warnings: entryWarnings(balance, lot, today),
     tests,
     kin: await readKin(db.read, lotId),
-    effectiveSizes: new Map([...figures].map(([id, each]) => [id, each.effectiveSize])),
+    effectiveSizes: new Map([...allFigures].map(([id, each]) => [id, each.effectiveSize])),
     containers: holdings.find((each) => each.id === lotId)?.containers ?? [],
     notes,
     reserve,
-    give: mayGive({ lotId, status: lot.status, grams, openWarning, tested: lastTest !== null, likelyBelow }, reserve),
-    keeping,
-    sow: whatToSow(lot, own, reserve, plants),
+    give: jar.giveVerdict(openWarning),
+    keeping: jar.keeping,
+    sow: whatToSow(lot, figures, reserve, plants),
   };
 }
 
@@ -133,15 +104,7 @@ function whatToSow(
   if (plants === null) return null;
   const from = asked !== null && asked !== wanted?.plants ? "asked" : (wanted?.from ?? "asked");
   const test = figures?.lastTest ?? null;
-  const counted = test
-    ? sowingCount({
-        test: { sown: test.sown, normal: test.normal },
-        plantsWanted: plants,
-        emergence: assumedEmergence,
-        confidence: sowingConfidence,
-      })
-    : null;
-  const sowing = counted?.ok ? counted.value : null;
+  const sowing = sowingFor(test, plants);
   const grams = sowing && lot.thousandSeedGrams !== null ? (sowing.seeds * lot.thousandSeedGrams) / 1000 : null;
   return { plants, from, sowing, grams };
 }

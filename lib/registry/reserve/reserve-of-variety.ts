@@ -2,23 +2,13 @@ import type { Settings } from "@/lib/schemas/settings";
 import type { CivilDay } from "@/lib/science/dates/civil-day";
 import type { Assumption } from "@/lib/science/outcome";
 import { type Reserve, reserve } from "@/lib/science/reserve/reserve";
-import { type SowingCount, sowingCount } from "@/lib/science/sowing/sowing-count";
+import type { SowingCount } from "@/lib/science/sowing/sowing-count";
 import type { SeedCount, SeedsPerGram } from "../lots/live-seeds";
 import { type Holder, holdersOf, type WordOfHolder } from "../varieties/holders";
 import { type GoodLot, type LotsToCountOn, lotsToCountOn } from "./good-lots";
 import { type PlantsWanted, plantsWanted } from "./plants-wanted";
 import type { Holding } from "./read-holdings";
-
-/** Plants that come up of the seeds that germinate in a test, where nobody counted it in the field. */
-export const assumedEmergence = 0.8;
-
-export const emergenceAssumed: Assumption = {
-  code: "emergence-of-0.8",
-  text: "of the seeds that germinate in a test, 8 in 10 make a plant in the patch",
-};
-
-/** With how much confidence a sowing is to give the plants that are wanted. */
-export const sowingConfidence = 0.9;
+import { emergenceAssumed, sowingFor } from "./sowing-for";
 
 /** What the reserve of a variety rests on. */
 export interface ReserveQuestion {
@@ -97,14 +87,8 @@ function duplicatesFor(placesElsewhere: number): 0 | 1 {
 
 function mostSeedHungry(good: readonly GoodLot[], plants: number): SowingOfLot | null {
   const sowings = good.flatMap((of): SowingOfLot[] => {
-    const { sown, normal } = of.test;
-    const counted = sowingCount({
-      test: { sown, normal },
-      plantsWanted: plants,
-      emergence: assumedEmergence,
-      confidence: sowingConfidence,
-    });
-    return counted.ok ? [{ of, sowing: counted.value }] : [];
+    const sowing = sowingFor(of.test, plants);
+    return sowing ? [{ of, sowing }] : [];
   });
   return sowings.reduce<SowingOfLot | null>(
     (most, each) => (most === null || each.sowing.seeds > most.sowing.seeds ? each : most),

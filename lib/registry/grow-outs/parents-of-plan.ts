@@ -1,0 +1,90 @@
+import type { Transaction } from "@/lib/db";
+import { type Assumption, accepted, type Outcome, type Refusal, refusal, refused } from "@/lib/science/outcome";
+import { shareFaults } from "../notebook-typing/share-faults";
+import { descendingFrom } from "./descends-from";
+
+/** A lot that is to be sown, as a form names it. */
+export interface ParentTyped {
+  readonly lot: string | null;
+  readonly share: number | null;
+}
+
+export interface ParentsOfPlan {
+  readonly parents: readonly { readonly lotId: string; readonly share: number | null }[];
+  /** what is allowed, and worth saying */
+  readonly warnings: readonly Assumption[];
+}
+
+interface VarietyOfPlan {
+  readonly id: string;
+  readonly cropId: string;
+}
+
+/**
+ * The lots that a grow-out is sown from. Refused: a lot that is not here, of another crop, named twice, or that comes from this very grow-out;
+ * shares that are told in part or do not come to all. A lot of another variety of the crop makes it a cross: allowed, and said.
+ */
+export async function parentsOfPlan(
+  tx: Transaction,
+  variety: VarietyOfPlan,
+  typed: readonly ParentTyped[],
+  growOutId: string | null,
+): Promise<Outcome<ParentsOfPlan>> {
+  const rows = typed.flatMap((each, index) => (each.lot === null ? [] : [{ index, lot: each.lot, share: each.share }]));
+  const lots = new Map(
+    (
+      await tx.lot.findMany({
+        where: { id: { in: rows.map((row) => row.lot) } },
+        select: {
+          id: true,
+          number: true,
+          status: true,
+          variety: { select: { id: true, name: true, cropId: true, crop: true } },
+        },
+      })
+    ).map((lot) => [lot.id, lot]),
+  );
+  const own =
+    growOutId === null
+      ? []
+      : await descendingFrom(
+          tx,
+          variety.cropId,
+          growOutId,
+          rows.map((row) => row.lot),
+        );
+  const faults: Refusal[] = typed.flatMap((each, index) =>
+    each.lot === null && each.share !== null
+      ? [refusal("missing", ["parents", index, "lot"], "", "stands here", "choose the lot, or leave its share empty")]
+      : [],
+  );
+  const warnings: Assumption[] = [];
+  for (const { index, lot: lotId } of rows) {
+    const path = ["parents", index, "lot"];
+    const lot = lots.get(lotId);
+    if (!lot) faults.push(refusal("unknown-lot", path, lotId, "is no lot of this registry", "choose one of the list"));
+    else if (lot.variety.cropId !== variety.cropId) {
+      const wrong = `is ${lot.variety.crop.commonName}, which does not cross with this crop here`;
+      faults.push(refusal("another-crop", path, `lot ${lot.number}`, wrong, "choose a lot of the same crop"));
+    } else if (own.includes(lotId)) {
+      const needed = "choose the lots that it was sown from; no seed is its own ancestor";
+      faults.push(refusal("own-ancestor", path, `lot ${lot.number}`, "comes from this very grow-out", needed));
+    } else if (lot.variety.id !== variety.id) {
+      const text = `lot ${lot.number} is ${lot.variety.name}: with it this is a cross, and is followed as one`;
+      warnings.push({ code: "cross", text });
+    }
+  }
+  const named = rows.map(({ lot, share }) => ({ lot, share }));
+  faults.push(...shareFaults(named, ["parents"]).map((fault) => atField(fault, rows)));
+  if (faults.length > 0) return refused(...faults);
+  const alone = rows.length === 1;
+  return accepted({ parents: rows.map(({ lot, share }) => ({ lotId: lot, share: alone ? 1 : share })), warnings });
+}
+
+/** A fault of a list at the field where a hand can put it right. */
+function atField(fault: Refusal, rows: readonly { readonly index: number }[]): Refusal {
+  const [list, place] = fault.path;
+  if (typeof place === "number")
+    return { ...fault, given: "this lot", path: [list ?? "", rows[place]?.index ?? 0, "lot"] };
+  return { ...fault, path: [list ?? "", rows[0]?.index ?? 0, "share"] };
+}

@@ -1,0 +1,124 @@
+import type { Database } from "@/lib/db";
+import type { Settings } from "@/lib/schemas/settings";
+import type { CivilDay } from "@/lib/science/dates/civil-day";
+import { profileOfCrop } from "../crops/profile-of-crop";
+import { figuresOfVariety, type LotFigures } from "../figures/read-figures";
+import { objectionsTo } from "../lots/objections";
+import { type Holding, readHoldings, readWords } from "../reserve/read-holdings";
+import { reserveOfVariety } from "../reserve/reserve-of-variety";
+import type { LotToSow, ReserveHeld } from "./sowing-plan";
+
+interface Question {
+  readonly settings: Settings;
+  readonly today: CivilDay;
+}
+
+/**
+ * All lots of a variety as they could be sown, the newest first, each with what its holder keeps back of the variety. Six statements where the
+ * figures of its crop are at hand; none where there is no such variety.
+ */
+export async function readLotsToSow(
+  db: Database,
+  varietyId: string,
+  { settings, today }: Question,
+): Promise<LotToSow[]> {
+  const variety = await db.read.variety.findUnique({
+    where: { id: varietyId },
+    select: { name: true, plantsWanted: true, crop: { include: { overrides: true } } },
+  });
+  if (!variety) return [];
+  const { overrides, ...listed } = variety.crop;
+  const crop = profileOfCrop(listed, overrides);
+  const figures = await figuresOfVariety(db, varietyId);
+  const holdings = await readHoldings(db.read, varietyId, figures);
+  const words = await readWords(db.read, varietyId);
+  const against = await readAgainst(db, varietyId);
+  const perGram = { min: crop.seedsPerGramMin, max: crop.seedsPerGramMax };
+  const reserves = new Map<string | null, ReserveHeld>();
+  const reserveOf = (holderId: string | null): ReserveHeld => {
+    const before = reserves.get(holderId);
+    if (before) return before;
+    const kept = reserveOfVariety({
+      holderId,
+      holdings,
+      words,
+      varietyPlantsWanted: variety.plantsWanted,
+      cropPlantsMin: crop.plantsMin,
+      seedsPerGram: perGram,
+      usualLifeYears: crop.seedLifeYearsMax,
+      settings,
+      today,
+    });
+    const good = kept.good.map(({ lot }) => lot.id);
+    const made = { varietyId, holderId, seeds: kept.reserve?.seeds ?? null, onHand: kept.onHand, good };
+    reserves.set(holderId, made);
+    return made;
+  };
+  return holdings
+    .map((lot): LotToSow => {
+      const { id, number, year, holderId, holder, thousandSeedGrams, treatment, gramsOnHand, lastTest } = lot;
+      return {
+        ...{ id, number, year, holderId, holder, thousandSeedGrams, treatment, varietyId, perGram },
+        variety: variety.name,
+        grams: gramsOnHand,
+        test: testOf(lastTest),
+        objections: against.get(id)?.objections(lot) ?? [],
+        treatmentSubstance: against.get(id)?.substance ?? null,
+        reserve: reserveOf(holderId),
+      };
+    })
+    .sort((a, b) =>
+      (a.year ?? "") < (b.year ?? "") ? 1 : (a.year ?? "") > (b.year ?? "") ? -1 : a.number < b.number ? -1 : 1,
+    );
+}
+
+function testOf(test: LotFigures["lastTest"]): LotToSow["test"] {
+  return test && { testId: test.testId, date: test.date, sown: test.sown, normal: test.normal };
+}
+
+/** What is written of each lot of a variety that can stand against sowing it. One statement. */
+async function readAgainst(db: Database, varietyId: string) {
+  const lots = await db.read.$queryRaw<
+    {
+      id: string;
+      kind: string;
+      origin: string | null;
+      statusReason: string | null;
+      substance: string | null;
+      warning: string | null;
+    }[]
+  >`
+    SELECT l."id", l."kind", l."origin", l."statusReason", l."treatmentSubstance" AS "substance", w."reason" AS "warning"
+    FROM "Lot" l LEFT JOIN "Warning" w ON w."lotId" = l."id" AND w."closedOn" IS NULL
+    WHERE l."varietyId" = ${varietyId} ORDER BY l."id", w."id"`;
+  const warnings = new Map<string, string[]>();
+  for (const { id, warning } of lots) {
+    if (warning !== null) warnings.set(id, [...(warnings.get(id) ?? []), warning]);
+  }
+  return new Map(
+    lots.map(({ id, kind, origin, statusReason, substance }) => [
+      id,
+      {
+        substance,
+        objections: (lot: Holding) =>
+          objectionsToSowing({
+            ...{ kind, origin, statusReason },
+            number: lot.number,
+            status: lot.status,
+            treatment: lot.treatment,
+            treatmentSubstance: substance,
+            tested: lot.lastTest !== null,
+            openWarnings: warnings.get(id) ?? [],
+          }).map((each) => each.words),
+      },
+    ]),
+  );
+}
+
+/**
+ * What stands against sowing a lot: as against parting it, but for treated seed, which is meant to be sown, and an empty jar, of which the
+ * ledger speaks.
+ */
+export function objectionsToSowing(lot: Parameters<typeof objectionsTo>[1]): ReturnType<typeof objectionsTo> {
+  return objectionsTo("split", lot).filter(({ code }) => code !== "treated" && code !== "no-seed-left");
+}
