@@ -37,7 +37,7 @@ export function seasonRecords(
 }
 
 function seasonLot(
-  { lastEntry, entries, ...row }: LotRow,
+  { lastEntry, ...row }: LotRow,
   figures: FiguresForSeason | undefined,
   containers: readonly { building: string }[],
   settings: Settings,
@@ -48,7 +48,6 @@ function seasonLot(
   const days = [lastEntry, testedOn?.first ?? null].filter((day): day is string => day !== null).sort();
   return {
     ...row,
-    entries: Number(entries),
     gramsOnHand: figures?.gramsOnHand ?? null,
     effectiveSize: figures?.effectiveSize ?? null,
     diversityRetained: figures?.diversityRetained ?? null,

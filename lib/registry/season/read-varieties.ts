@@ -1,4 +1,4 @@
-import type { Database } from "@/lib/db";
+import { type Selection, sql } from "@/lib/db";
 import { grouped } from "../change-set/grouped";
 import { profileOfCrop } from "../crops/profile-of-crop";
 import type { SeasonVariety } from "./records";
@@ -18,15 +18,43 @@ interface Row {
   readonly seedLifeYearsMax: number | null;
 }
 
-const varietiesWithCrops = `
-  SELECT v."id", v."name", v."nameKey", v."seedCoat", v."aim", c."id" AS "cropId", c."key" AS "cropKey", c."commonName", c."matingSystem",
-         c."plantsMin", c."seedLifeYearsMin", c."seedLifeYearsMax"
-  FROM "Variety" v JOIN "Crop" c ON c."id" = v."cropId"`;
+interface OwnRow {
+  readonly cropId: string;
+  readonly field: string;
+  readonly value: string;
+}
 
-/** All varieties by name, each with its crop as it holds here (own values in place). Two statements. */
-export async function readVarieties(db: Database): Promise<Map<string, SeasonVariety>> {
-  const rows = await db.read.$queryRawUnsafe<Row[]>(varietiesWithCrops);
-  const own = grouped(await db.read.cropOverride.findMany(), (each) => each.cropId);
+/** All varieties, each with its crop as the list has it. */
+export const varietiesWithCrops: Selection<Row> = {
+  columns: {
+    id: "text",
+    name: "text",
+    nameKey: "text",
+    seedCoat: "text",
+    aim: "text",
+    cropId: "text",
+    cropKey: "text",
+    commonName: "text",
+    matingSystem: "text",
+    plantsMin: "number",
+    seedLifeYearsMin: "number",
+    seedLifeYearsMax: "number",
+  },
+  rows: sql`
+    SELECT v."id", v."name", v."nameKey", v."seedCoat", v."aim", c."id" AS "cropId", c."key" AS "cropKey", c."commonName", c."matingSystem",
+           c."plantsMin", c."seedLifeYearsMin", c."seedLifeYearsMax"
+    FROM "Variety" v JOIN "Crop" c ON c."id" = v."cropId"`,
+};
+
+/** The steward's own values of crops, in the order in which they were set. */
+export const ownValuesOfCrops: Selection<OwnRow> = {
+  columns: { cropId: "text", field: "text", value: "text" },
+  rows: sql`SELECT o."cropId", o."field", o."value" FROM "CropOverride" o ORDER BY o."id"`,
+};
+
+/** Varieties by name, each with its crop as it holds here (own values in place). */
+export function seasonVarieties(rows: readonly Row[], ownValues: readonly OwnRow[]): Map<string, SeasonVariety> {
+  const own = grouped(ownValues, (each) => each.cropId);
   const varieties = rows.map(({ id, name, nameKey, seedCoat, aim, cropId, cropKey, ...profile }): SeasonVariety => {
     const here = profileOfCrop(profile, own.get(cropId) ?? []);
     const crop = { id: cropId, key: cropKey, ...here, clonal: here.matingSystem === "clonal" };

@@ -1,9 +1,9 @@
-import type { Client, Database } from "@/lib/db";
+import { type Client, type Database, readTogether, type Selection, sql } from "@/lib/db";
 import type { RowOf } from "../change-set/records";
 import type { WordOfHolder } from "../varieties/holders";
-import { readOpenMatters } from "./read-open-matters";
-import { readOpenTests } from "./read-open-tests";
-import { readVarieties } from "./read-varieties";
+import { openMatters } from "./read-open-matters";
+import { openTests } from "./read-open-tests";
+import { ownValuesOfCrops, seasonVarieties, varietiesWithCrops } from "./read-varieties";
 import type { OpenMatter, OpenTest, SeasonGrowOut, SeasonVariety } from "./records";
 
 /** A lot with what its ledger says of itself. */
@@ -20,7 +20,7 @@ export interface LotRow {
   readonly status: string | null;
   readonly statusReason: string | null;
   readonly founderLines: string | null;
-  readonly entries: number | bigint;
+  readonly entries: number;
   readonly lastEntry: string | null;
 }
 
@@ -37,17 +37,82 @@ export interface StoredRows {
   readonly matters: readonly OpenMatter[];
 }
 
-// One statement for all lots with what their ledgers say of themselves; entries that were corrected or taken back do not count.
-const lotsWithLedger = `
-  SELECT l."id", l."number", l."varietyId", l."holderId", l."kind", l."growOutId", l."year", l."yearFirst", l."yearLast", l."status",
-         l."statusReason", l."founderLines", COUNT(e."id") AS "entries", MAX(e."onFirst") AS "lastEntry"
-  FROM "Lot" l
-  LEFT JOIN "LedgerEntry" e ON e."lotId" = l."id" AND NOT e."takenBack"
-    AND NOT EXISTS (SELECT 1 FROM "LedgerEntry" r WHERE r."replacesId" = e."id")
-  GROUP BY l."id"`;
+// Lots with what their ledgers say of themselves; entries that were corrected or taken back do not count.
+const lots: Selection<LotRow> = {
+  columns: {
+    id: "text",
+    number: "text",
+    varietyId: "text",
+    holderId: "text",
+    kind: "text",
+    growOutId: "text",
+    year: "text",
+    yearFirst: "text",
+    yearLast: "text",
+    status: "text",
+    statusReason: "text",
+    founderLines: "text",
+    entries: "number",
+    lastEntry: "text",
+  },
+  rows: sql`
+    SELECT l."id", l."number", l."varietyId", l."holderId", l."kind", l."growOutId", l."year", l."yearFirst", l."yearLast", l."status",
+           l."statusReason", l."founderLines", COUNT(e."id") AS "entries", MAX(e."onFirst") AS "lastEntry"
+    FROM "Lot" l
+    LEFT JOIN "LedgerEntry" e ON e."lotId" = l."id" AND NOT e."takenBack"
+      AND NOT EXISTS (SELECT 1 FROM "LedgerEntry" r WHERE r."replacesId" = e."id")
+    GROUP BY l."id"`,
+};
 
-const containersWithBuildings = `
-  SELECT c."lotId", COALESCE(p."building", p."id") AS "building" FROM "Container" c JOIN "Place" p ON p."id" = c."placeId"`;
+const containers: Selection<StoredRows["containers"][number]> = {
+  columns: { lotId: "text", building: "text" },
+  rows: sql`
+    SELECT c."lotId", COALESCE(p."building", p."id") AS "building" FROM "Container" c JOIN "Place" p ON p."id" = c."placeId" ORDER BY c."id"`,
+};
+
+const people: Selection<StoredRows["people"][number]> = {
+  columns: { stewardId: "text", name: "text" },
+  rows: sql`SELECT p."stewardId", p."name" FROM "Person" p ORDER BY p."id"`,
+};
+
+const growOuts: Selection<SeasonGrowOut> = {
+  columns: {
+    id: "text",
+    name: "text",
+    varietyId: "text",
+    sown: "text",
+    sownFirst: "text",
+    sownLast: "text",
+    stewardId: "text",
+    purpose: "text",
+    plantsStanding: "number",
+    seedParents: "number",
+    outcome: "text",
+  },
+  rows: sql`
+    SELECT g."id", g."name", g."varietyId", g."sown", g."sownFirst", g."sownLast", g."stewardId", g."purpose", g."plantsStanding",
+           g."seedParents", g."outcome"
+    FROM "GrowOut" g ORDER BY g."id"`,
+};
+
+const otherNames: Selection<RowOf<"VarietyName">> = {
+  columns: { id: "text", varietyId: "text", name: "text", nameKey: "text", kind: "text", source: "text" },
+  rows: sql`SELECT n."id", n."varietyId", n."name", n."nameKey", n."kind", n."source" FROM "VarietyName" n ORDER BY n."id"`,
+};
+
+const words: Selection<StoredRows["words"][number]> = {
+  columns: {
+    id: "text",
+    varietyId: "text",
+    stewardId: "text",
+    lotId: "text",
+    on: "text",
+    onFirst: "text",
+    still: "text",
+  },
+  rows: sql`
+    SELECT w."id", w."varietyId", w."stewardId", w."lotId", w."on", w."onFirst", w."still" FROM "HolderConfirmation" w ORDER BY w."id"`,
+};
 
 interface Shelf {
   readonly revision: number;
@@ -56,46 +121,31 @@ interface Shelf {
 
 const shelves = new WeakMap<Client, Shelf>();
 
-/** The stored rows, kept under the number of the last change: one statement where nothing changed since they were read, eleven more where it did. */
+/** The stored rows, kept under the number of the last change: one statement where nothing changed since they were read, one more where it did. */
 export async function storedRows(db: Database): Promise<StoredRows> {
   const { _max } = await db.read.changeSet.aggregate({ _max: { number: true } });
   const revision = _max.number ?? 0;
   const kept = shelves.get(db.read);
   if (kept?.revision === revision) return kept.rows;
-  const rows = readRows(db);
+  const rows = readStored(db);
   shelves.set(db.read, { revision, rows });
   rows.catch(() => shelves.delete(db.read));
   return rows;
 }
 
-async function readRows(db: Database): Promise<StoredRows> {
-  const lots = await db.read.$queryRawUnsafe<LotRow[]>(lotsWithLedger);
-  return {
-    varieties: await readVarieties(db),
-    lots: lots.sort((a, b) => (a.number < b.number ? -1 : 1)),
-    containers: await db.read.$queryRawUnsafe<{ lotId: string; building: string }[]>(containersWithBuildings),
-    people: await db.read.person.findMany({ select: { stewardId: true, name: true } }),
-    growOuts: await db.read.growOut.findMany({
-      select: {
-        id: true,
-        name: true,
-        varietyId: true,
-        sown: true,
-        sownFirst: true,
-        sownLast: true,
-        stewardId: true,
-        purpose: true,
-        plantsStanding: true,
-        seedParents: true,
-        outcome: true,
-      },
-      orderBy: { id: "asc" },
-    }),
-    otherNames: await db.read.varietyName.findMany({ orderBy: { id: "asc" } }),
-    words: await db.read.holderConfirmation.findMany({
-      select: { id: true, varietyId: true, stewardId: true, lotId: true, on: true, onFirst: true, still: true },
-    }),
-    tests: await readOpenTests(db),
-    matters: await readOpenMatters(db),
-  };
+async function readStored(db: Database): Promise<StoredRows> {
+  const { varieties, ownValues, ...rows } = await readTogether(db, {
+    varieties: varietiesWithCrops,
+    ownValues: ownValuesOfCrops,
+    lots,
+    containers,
+    people,
+    growOuts,
+    otherNames,
+    words,
+    tests: openTests,
+    matters: openMatters,
+  });
+  rows.lots.sort((a, b) => (a.number < b.number ? -1 : 1));
+  return { ...rows, varieties: seasonVarieties(varieties, ownValues) };
 }
