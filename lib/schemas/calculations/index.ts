@@ -1,7 +1,9 @@
 import { alleleCaptureCalculation } from "@/lib/schemas/calculations/allele-capture";
+import { blendAdviceCalculation } from "@/lib/schemas/calculations/blend-advice";
 import type { Calculation } from "@/lib/schemas/calculations/calculation";
 import { dryToCalculation } from "@/lib/schemas/calculations/dry-to";
 import { effectiveSizeCalculation } from "@/lib/schemas/calculations/effective-size";
+import { effectiveSizeSpanCalculation } from "@/lib/schemas/calculations/effective-size-span";
 import { germinationCompareCalculation } from "@/lib/schemas/calculations/germination-compare";
 import { germinationSpeedCalculation } from "@/lib/schemas/calculations/germination-speed";
 import { germinationTestCalculation } from "@/lib/schemas/calculations/germination-test";
@@ -19,7 +21,9 @@ import { viabilityForecastCalculation } from "@/lib/schemas/calculations/viabili
 /** All calculations of the registry: the plants and their lineage, the seed and its tests, the jar, the off-types, the scores. */
 export const calculations: readonly Calculation[] = [
   effectiveSizeCalculation,
+  effectiveSizeSpanCalculation,
   lineageCalculation,
+  blendAdviceCalculation,
   populationPlanCalculation,
   alleleCaptureCalculation,
   germinationTestCalculation,

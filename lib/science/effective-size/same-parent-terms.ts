@@ -42,7 +42,10 @@ export function sameParentTerms(plot: PlotParents): SameParentTerms {
 }
 
 /** Equal pollen needs no list of plants: p*ᵢ = (1 − qᵢ)/(N − 1) without selfing, 1/N with it. */
-function equalPollenTerms(plot: PlotParents, seedParentTerm: number): SameParentTerms {
+export function equalPollenTerms(
+  plot: Pick<PlotParents, "pollenParents" | "selfIncompatible">,
+  seedParentTerm: number,
+): SameParentTerms {
   const n = plot.pollenParents;
   if (plot.selfIncompatible !== true) return { seedParentTerm, pollenParentTerm: 1 / n, crossTerm: 1 / n };
   return {

@@ -1,0 +1,128 @@
+import { normalised, sumOfSquares } from "@/lib/science/effective-size/normalised";
+import { cvOf, isCv, listed, type PlotParents, type Shares } from "@/lib/science/effective-size/plot-parents";
+import { plotParentsAssumed } from "@/lib/science/effective-size/plot-parents-assumed";
+import { sameParentProbability } from "@/lib/science/effective-size/same-parent-probability";
+import { equalPollenTerms, type SameParentTerms } from "@/lib/science/effective-size/same-parent-terms";
+import { spanFaults } from "@/lib/science/effective-size/span-faults";
+import { sumOfSquaresBounds } from "@/lib/science/effective-size/sum-of-squares-bounds";
+import { type Assumption, accepted, type Outcome, refused } from "@/lib/science/outcome";
+
+/** A number of plants as far as it is known: between `low` and `high`, both possible; high null: nothing bounds it. */
+export interface CountBounds {
+  readonly low: number;
+  readonly high: number | null;
+}
+
+/** How the seed was shared among its parents: known, or that nobody wrote it down, or that only the largest share is known. */
+export type SharesKnown = Shares | "unknown" | { readonly largest: number };
+
+export interface EffectiveSizeSpanInput {
+  /** plants that shed pollen; separate sexes: males */
+  readonly pollenParents: CountBounds;
+  /** plants whose seed was kept; among the pollen parents, or females where the sexes are separate */
+  readonly seedParents: CountBounds;
+  readonly sexes?: PlotParents["sexes"];
+  /** s, 0 to 1; default 0 */
+  readonly selfingRate?: number;
+  /** default false */
+  readonly selfIncompatible?: boolean;
+  /** default "unknown": then one plant may have given nearly all of it */
+  readonly seedShares?: SharesKnown;
+  /** F of the parents, 0 to 1; default 0 */
+  readonly inbreeding?: number;
+}
+
+export interface EffectiveSizeSpan {
+  /** plants; the worst that what is recorded allows */
+  readonly low: number;
+  /** plants; the best; null where nothing bounds it */
+  readonly high: number | null;
+  readonly assumed: readonly Assumption[];
+}
+
+/**
+ * The effective size of a grow-out where something was not counted: from the worst to the best that the records allow.
+ *
+ *     Ne = 1 / (κ (1 + F)), at the greatest κ and at the least          κ as in effectiveSize, pollen shared alike
+ *     κ falls with the pollen parents and with the seed parents, and rises with P_MM, so the ends lie at:
+ *     worst: fewest seed parents, fewest pollen parents (no fewer than the seed parents of a hermaphrodite), P_MM largest
+ *     best:  most seed parents (no more than the pollen parents), most pollen parents, P_MM least
+ *     P_MM: 1/seed parents where shares are equal, (1 + cv²)/seed parents, Σq² where listed, sumOfSquaresBounds where only the
+ *     largest is known; where nothing is known from 1/seed parents to 1 (one plant gave nearly all)
+ *     pollen parents without bound: their terms go to 0, which leaves 4·seed parents for equal shares and no selfing
+ *
+ * Both ends equal where nothing is missing: it is then effectiveSize. Refused: bounds in the wrong order or below 1 plant, more
+ * seed than pollen parents of a hermaphrodite, shares that fit no possible count, neither number bounded and nothing to say.
+ * Limits: those of effectiveSize; unequal pollen only lowers both ends.
+ * Example: 10 seed parents, equal, pollen parents between 10 and 60: 10.0 to 26.7.
+ * Source: derived from Ne = 1/Σc²; the case of equal shares is 4·Nf·Nm/(Nm + 3·Nf) at both ends of Nm.
+ */
+export function effectiveSizeSpan(input: EffectiveSizeSpanInput): Outcome<EffectiveSizeSpan> {
+  const faults = spanFaults(input);
+  if (faults.length > 0) return refused(...faults);
+  const separate = input.sexes === "separate";
+  const shares = input.seedShares ?? "unknown";
+  const most = input.pollenParents.high ?? Number.POSITIVE_INFINITY;
+  const mostSeed = Math.min(
+    input.seedParents.high ?? Number.POSITIVE_INFINITY,
+    separate ? Number.POSITIVE_INFINITY : most,
+  );
+  const fewestSeed = Math.max(input.seedParents.low, fewestFor(shares));
+  const fewest = Math.max(
+    input.pollenParents.low,
+    separate ? 1 : fewestSeed,
+    input.selfIncompatible === true && !separate ? 2 : 1,
+  );
+  const worst = sizeAt(input, fewest, seedTerm(shares, fewestSeed, "max"));
+  const best = sizeAt(input, most, seedTerm(shares, mostSeed, "min"));
+  return accepted({ low: worst ?? 0, high: best, assumed: assumedOf(input, fewest, mostSeed) });
+}
+
+/** Ne at one admissible case; null where κ is 0. */
+function sizeAt(input: EffectiveSizeSpanInput, pollenParents: number, seedParentTerm: number): number | null {
+  const terms = termsAt(input, pollenParents, seedParentTerm);
+  const lost = sameParentProbability(terms, input.selfingRate ?? 0) * (1 + (input.inbreeding ?? 0));
+  return lost === 0 ? null : 1 / lost;
+}
+
+function termsAt(input: EffectiveSizeSpanInput, pollenParents: number, seedParentTerm: number): SameParentTerms {
+  if (pollenParents === Number.POSITIVE_INFINITY) return { seedParentTerm, pollenParentTerm: 0, crossTerm: 0 };
+  if (input.sexes === "separate") return { seedParentTerm, pollenParentTerm: 1 / pollenParents, crossTerm: 0 };
+  // A spread alone says nothing of which plant selfed, so chance selfing stays in, as in effectiveSize.
+  const { seedShares } = input;
+  const spreadOnly = typeof seedShares === "object" && isCv(seedShares as Shares) && cvOf(seedShares as Shares) > 0;
+  const selfIncompatible = input.selfIncompatible === true && !spreadOnly;
+  return equalPollenTerms({ pollenParents, selfIncompatible }, seedParentTerm);
+}
+
+/** P_MM of so many seed parents at its largest or least. */
+function seedTerm(shares: SharesKnown, seedParents: number, end: "min" | "max"): number {
+  if (shares === "unknown") return end === "max" ? 1 : 1 / seedParents;
+  if (shares === "equal") return 1 / seedParents;
+  if ("largest" in shares) {
+    const bounds = Number.isFinite(seedParents)
+      ? sumOfSquaresBounds({ plants: seedParents, largest: shares.largest })
+      : accepted({ min: shares.largest ** 2, max: 1 });
+    return bounds.ok ? bounds.value[end] : 1;
+  }
+  const list = listed(shares);
+  return list ? sumOfSquares(normalised(list)) : (1 + cvOf(shares) ** 2) / seedParents;
+}
+
+/** The fewest plants among which shares can be so unlike. */
+export function fewestFor(shares: SharesKnown): number {
+  if (typeof shares === "string") return 1;
+  if ("largest" in shares) return Math.ceil(1 / shares.largest - 1e-9);
+  return isCv(shares) ? Math.ceil(shares.cv ** 2 + 1 - 1e-9) : 1;
+}
+
+function assumedOf(input: EffectiveSizeSpanInput, pollenParents: number, seedParents: number): Assumption[] {
+  const { sexes, selfingRate, selfIncompatible } = input;
+  const many = { pollenParents: Math.max(2, pollenParents), seedParents: Math.max(2, seedParents) };
+  const ofPlot = plotParentsAssumed({ ...many, sexes, selfingRate, selfIncompatible, seedShares: "equal" });
+  const ofParents =
+    input.inbreeding === undefined
+      ? [{ code: "parents-not-inbred", text: "the parents were not inbred (inbreeding 0)" }]
+      : [];
+  return [...ofPlot, ...ofParents];
+}
