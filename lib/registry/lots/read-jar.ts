@@ -1,0 +1,80 @@
+import type { Database } from "@/lib/db";
+import type { Settings } from "@/lib/schemas/settings";
+import type { CivilDay } from "@/lib/science/dates/civil-day";
+import { figuresOfVariety, type LotFigures } from "../figures/read-figures";
+import type { TestOfLot } from "../germination-tests/tests-of-lot";
+import { type GiveVerdict, mayGive } from "../reserve/may-give";
+import { type Holding, readHoldings, readWords } from "../reserve/read-holdings";
+import { type ReserveOfVariety, reserveOfVariety } from "../reserve/reserve-of-variety";
+import { type Forecast, howLongGood, type NoForecast } from "./how-long-good";
+import { liveSeeds, type SeedCount, seedsIn } from "./live-seeds";
+import { type LotHead, readHead } from "./read-head";
+import { readTests } from "./read-tests";
+import { testedTooLongAgo } from "./test-age";
+
+/** A jar with what is in it, how long that is good, and what its holder keeps back. Null is not known. */
+export interface JarRead {
+  readonly lot: LotHead;
+  readonly figures: LotFigures | null;
+  /** of all lots of the variety */
+  readonly allFigures: ReadonlyMap<string, LotFigures>;
+  readonly holdings: readonly Holding[];
+  readonly tests: readonly TestOfLot[];
+  readonly seeds: SeedCount | null;
+  readonly live: SeedCount | null;
+  /** the last test is older than the usual life of the seed: what lived then is only assumed to live */
+  readonly aged: boolean;
+  readonly reserve: ReserveOfVariety;
+  readonly keeping: Forecast | { readonly why: NoForecast };
+  /** may seed be given; `openWarning`: a warning on the lot that nobody has closed */
+  readonly giveVerdict: (openWarning: boolean) => GiveVerdict;
+}
+
+/** Reads a jar. Five statements where the figures of its crop are at hand; null where there is no such lot. */
+export async function readJar(
+  db: Database,
+  lotId: string,
+  { settings, today }: { settings: Settings; today: CivilDay },
+): Promise<JarRead | null> {
+  const lot = await readHead(db.read, lotId);
+  if (!lot) return null;
+  const allFigures = await figuresOfVariety(db, lot.varietyId);
+  const holdings = await readHoldings(db.read, lot.varietyId, allFigures);
+  const words = await readWords(db.read, lot.varietyId);
+  const tests = await readTests(db.read, lotId);
+  const figures = allFigures.get(lotId) ?? null;
+  const { crop } = lot;
+  const perGram = { min: crop.seedsPerGramMin, max: crop.seedsPerGramMax };
+  const grams = figures?.gramsOnHand ?? null;
+  const lastTest = figures?.lastTest ?? null;
+  const seeds = seedsIn(grams, lot.thousandSeedGrams, perGram);
+  const reserve = reserveOfVariety({
+    holderId: lot.holderId,
+    holdings,
+    words,
+    varietyPlantsWanted: lot.plantsWanted,
+    cropPlantsMin: crop.plantsMin,
+    seedsPerGram: perGram,
+    usualLifeYears: crop.seedLifeYearsMax,
+    settings,
+    today,
+  });
+  const keeping = howLongGood({ tests, ...lot, threshold: settings.renewalPlan });
+  const likelyBelow = !("why" in keeping) && keeping.until.likely < today;
+  const aged = lastTest !== null && testedTooLongAgo(lastTest, crop.seedLifeYearsMax, today);
+  const live = liveSeeds(seeds, lastTest);
+  return {
+    lot,
+    figures,
+    allFigures,
+    holdings,
+    tests,
+    seeds,
+    live: live && aged ? { ...live, grade: "assumed" } : live,
+    aged,
+    reserve,
+    keeping,
+    giveVerdict: (openWarning) =>
+      mayGive({ lotId, status: lot.status, grams, openWarning, tested: lastTest !== null, likelyBelow }, reserve),
+  };
+}
