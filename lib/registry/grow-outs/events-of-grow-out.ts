@@ -1,4 +1,4 @@
-import type { Database } from "@/lib/db";
+import { type Selection, sql } from "@/lib/db";
 
 /** Something that was seen or done in a grow-out on a day. What is not of its kind is null. */
 export interface EventOfGrowOut {
@@ -17,16 +17,27 @@ export interface EventOfGrowOut {
   readonly stewardId: string | null;
 }
 
-type Row = Omit<EventOfGrowOut, "plants" | "amount"> & {
-  readonly plants: number | bigint | null;
-  readonly amount: number | bigint | null;
+interface Row extends EventOfGrowOut {
   readonly day: string | null;
-};
+}
 
-/** What was counted, pulled, seen in flower, done for isolation and found near by, in the order of days. One statement. */
-export async function eventsOfGrowOut(db: Database, growOutId: string): Promise<EventOfGrowOut[]> {
-  // A count, pass or note that was corrected does not stand: the one that points to it does.
-  const rows = await db.read.$queryRaw<Row[]>`
+/** What was counted, pulled, seen in flower, done for isolation and found near by. */
+export function eventsSelection(growOutId: string): Selection<Row> {
+  return {
+    columns: {
+      id: "text",
+      kind: "text",
+      on: "text",
+      what: "text",
+      how: "text",
+      plants: "number",
+      amount: "number",
+      note: "text",
+      stewardId: "text",
+      day: "text",
+    },
+    // A count, pass or note that was corrected does not stand: the one that points to it does.
+    rows: sql`
   SELECT s."id", 'count' AS "kind", s."on", s."stage" AS "what", s."thinnedBy" AS "how", s."plants" AS "plants", CAST(NULL AS REAL) AS "amount",
          s."note", s."stewardId", s."onFirst" AS "day"
   FROM "StageCount" s WHERE s."growOutId" = ${growOutId} AND NOT EXISTS (SELECT 1 FROM "StageCount" n WHERE n."replacesId" = s."id")
@@ -41,16 +52,17 @@ export async function eventsOfGrowOut(db: Database, growOutId: string): Promise<
   FROM "IsolationMethod" i WHERE i."growOutId" = ${growOutId}
   UNION ALL
   SELECT b."id", 'neighbour', NULL, b."what", b."bearing", b."plants", CAST(b."distanceMetres" AS REAL), b."note", NULL, b."windowFirst"
-  FROM "NeighbourSource" b WHERE b."growOutId" = ${growOutId}`;
-  return rows
+  FROM "NeighbourSource" b WHERE b."growOutId" = ${growOutId}`,
+  };
+}
+
+/** The events in the order of days; those without a day last. */
+export function eventsInOrder(rows: readonly Row[]): EventOfGrowOut[] {
+  return [...rows]
     .sort((a, b) => compare(a.day ?? "9999", b.day ?? "9999") || compare(a.id, b.id))
-    .map(({ day: _day, ...row }) => ({ ...row, plants: numberOf(row.plants), amount: numberOf(row.amount) }));
+    .map(({ day: _day, ...event }) => event);
 }
 
 function compare(a: string, b: string): number {
   return a < b ? -1 : a > b ? 1 : 0;
-}
-
-function numberOf(value: number | bigint | null): number | null {
-  return value === null ? null : Number(value);
 }

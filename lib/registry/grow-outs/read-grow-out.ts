@@ -1,11 +1,23 @@
-import type { Database } from "@/lib/db";
-import { grouped } from "../change-set/grouped";
+import { type Database, readTogether } from "@/lib/db";
 import type { RowOf } from "../change-set/records";
+import { profileOfCrop } from "../crops/profile-of-crop";
 import { figuresOfAll, type LotFigures } from "../figures/read-figures";
-import type { SeasonVariety } from "../season/records";
-import { storedRows } from "../season/stored-rows";
-import { type EventOfGrowOut, eventsOfGrowOut } from "./events-of-grow-out";
-import { type PlantOfGrowOut, plantsOfGrowOut } from "./plants-of-grow-out";
+import type { SeasonCrop, SeasonVariety } from "../season/records";
+import { type EventOfGrowOut, eventsInOrder, eventsSelection } from "./events-of-grow-out";
+import {
+  type GrowOutHead,
+  harvestedSelection,
+  harvestsSelection,
+  headSelection,
+  ownValuesSelection,
+  type PlotOfGrowOut,
+  parentsSelection,
+  peopleSelection,
+  plotsSelection,
+  type TakenForGrowOut,
+  takenSelection,
+} from "./grow-out-selections";
+import { type PlantOfGrowOut, plantsSelection, plantsWithScores, scoresSelection } from "./plants-of-grow-out";
 
 /** A lot that was sown, with its share of the plants; null: not written. */
 export interface SownLot {
@@ -16,22 +28,48 @@ export interface SownLot {
   readonly year: string | null;
   readonly share: number | null;
   readonly inbreeding: number | null;
+  /** what left its jar for this grow-out, by the entries that stand */
+  readonly taken: readonly TakenForGrowOut[];
+}
+
+/** The crop of a grow-out, the steward's own values in place: how it mates, and the days of its life. */
+export interface CropOfGrowOut extends SeasonCrop {
+  readonly selfIncompatible: string | null;
+  readonly outcrossingPctMin: number | null;
+  readonly outcrossingPctMax: number | null;
+  readonly lifeCycle: string | null;
+  readonly vernalisation: string | null;
+  readonly daysToFlowerMin: number | null;
+  readonly daysToFlowerMax: number | null;
+  readonly daysToSeedMin: number | null;
+  readonly daysToSeedMax: number | null;
+}
+
+export interface VarietyOfGrowOut extends SeasonVariety {
+  readonly crop: CropOfGrowOut;
+  readonly plantsWanted: number | null;
+  readonly seedParentsWanted: number | null;
+  readonly cautions: string | null;
+}
+
+/** A lot that was harvested from a grow-out. */
+export interface HarvestedLot {
+  readonly id: string;
+  readonly number: string;
+  readonly year: string | null;
+  readonly yearFirst: string | null;
+  readonly yearLast: string | null;
+  readonly figures: LotFigures | null;
 }
 
 /** A grow-out with all that its page shows. */
 export interface GrowOutRead {
   readonly growOut: RowOf<"GrowOut">;
-  readonly variety: SeasonVariety;
+  readonly variety: VarietyOfGrowOut;
   readonly steward: string | null;
-  readonly plots: readonly {
-    id: string;
-    name: string;
-    place: string | null;
-    fromOn: string | null;
-    toOn: string | null;
-  }[];
+  readonly plots: readonly PlotOfGrowOut[];
   readonly parents: readonly SownLot[];
-  readonly harvested: readonly { id: string; number: string; year: string | null; figures: LotFigures | null }[];
+  readonly harvested: readonly HarvestedLot[];
   readonly harvests: readonly RowOf<"Harvest">[];
   readonly events: readonly EventOfGrowOut[];
   readonly plants: readonly PlantOfGrowOut[];
@@ -40,55 +78,72 @@ export interface GrowOutRead {
   readonly people: ReadonlyMap<string, string>;
 }
 
-/** A grow-out by its id; null where there is none. Nine statements where nothing changed since the registry was last read. */
+/** A grow-out by its id; null where there is none. One statement, and those of the figures. */
 export async function readGrowOut(db: Database, id: string): Promise<GrowOutRead | null> {
-  const growOut = await db.read.growOut.findUnique({ where: { id } });
-  if (!growOut) return null;
-  const stored = await storedRows(db);
-  const variety = stored.varieties.get(growOut.varietyId);
-  if (!variety) return null;
-  const figures = await figuresOfAll(db);
-  const people = new Map(stored.people.map((person) => [person.stewardId, person.name]));
-  const lots = new Map(stored.lots.map((lot) => [lot.id, lot]));
-  const sown = await db.read.growOutParent.findMany({ where: { growOutId: id }, orderBy: { id: "asc" } });
-  const parents = sown.flatMap((parent): SownLot[] => {
-    const lot = lots.get(parent.lotId);
-    if (!lot) return [];
-    const of = stored.varieties.get(lot.varietyId)?.name ?? "";
-    const inbreeding = figures.get(lot.id)?.inbreeding ?? null;
-    return [
-      {
-        id: lot.id,
-        number: lot.number,
-        varietyId: lot.varietyId,
-        variety: of,
-        year: lot.year,
-        share: parent.share,
-        inbreeding,
-      },
-    ];
+  const found = await readTogether(db, {
+    heads: headSelection(id),
+    own: ownValuesSelection(id),
+    plots: plotsSelection(id),
+    parents: parentsSelection(id),
+    taken: takenSelection(id),
+    harvested: harvestedSelection(id),
+    harvests: harvestsSelection(id),
+    events: eventsSelection(id),
+    plants: plantsSelection(id),
+    scores: scoresSelection(id),
+    people: peopleSelection,
   });
-  const plots = await db.read.$queryRaw<
-    GrowOutRead["plots"]
-  >`SELECT p."id", p."name", p."place", g."fromOn", g."toOn" FROM "GrowOutPlot" g JOIN "Plot" p ON p."id" = g."plotId"
-     WHERE g."growOutId" = ${id} ORDER BY g."id"`;
-  const plants = await plantsOfGrowOut(db, id);
+  const [head] = found.heads;
+  if (!head) return null;
+  const { growOut, variety } = partsOfHead(head, found.own);
+  const figures = await figuresOfAll(db);
+  const people = new Map(found.people.map((person) => [person.stewardId, person.name]));
+  const plants = plantsWithScores(found.plants, found.scores);
   return {
     growOut,
     variety,
     steward: growOut.stewardId === null ? null : (people.get(growOut.stewardId) ?? null),
-    plots,
-    parents,
-    harvested: (grouped(stored.lots, (lot) => lot.growOutId).get(id) ?? []).map((lot) => ({
-      id: lot.id,
-      number: lot.number,
-      year: lot.year,
-      figures: figures.get(lot.id) ?? null,
+    plots: found.plots,
+    parents: found.parents.map((lot) => ({
+      ...lot,
+      inbreeding: figures.get(lot.id)?.inbreeding ?? null,
+      taken: found.taken.filter((entry) => entry.lotId === lot.id),
     })),
-    harvests: await db.read.harvest.findMany({ where: { growOutId: id }, orderBy: { id: "asc" } }),
-    events: await eventsOfGrowOut(db, id),
+    // By number in code-point order, which the engines do not share.
+    harvested: found.harvested
+      .map((lot) => ({ ...lot, figures: figures.get(lot.id) ?? null }))
+      .sort((a, b) => (a.number < b.number ? -1 : 1)),
+    harvests: found.harvests,
+    events: eventsInOrder(found.events),
     plants,
     traits: [...new Set(plants.flatMap((plant) => [...plant.scores.keys()]))],
     people,
+  };
+}
+
+function partsOfHead(
+  head: GrowOutHead,
+  own: readonly { readonly field: string; readonly value: string }[],
+): { growOut: RowOf<"GrowOut">; variety: VarietyOfGrowOut } {
+  const { variety, varietyKey, seedCoat, aim, plantsWanted, seedParentsWanted, varietyCautions, ...rest } = head;
+  const { cropId, cropKey, commonName, matingSystem, selfIncompatible, outcrossingPctMin, outcrossingPctMax, ...more } =
+    rest;
+  const { plantsMin, seedLifeYearsMin, seedLifeYearsMax, lifeCycle, vernalisation, ...days } = more;
+  const { daysToFlowerMin, daysToFlowerMax, daysToSeedMin, daysToSeedMax, ...growOut } = days;
+  const profile = profileOfCrop(
+    {
+      ...{ commonName, matingSystem, selfIncompatible, outcrossingPctMin, outcrossingPctMax, plantsMin },
+      ...{ seedLifeYearsMin, seedLifeYearsMax, lifeCycle, vernalisation },
+      ...{ daysToFlowerMin, daysToFlowerMax, daysToSeedMin, daysToSeedMax },
+    },
+    own,
+  );
+  const crop = { id: cropId, key: cropKey, ...profile, clonal: profile.matingSystem === "clonal" };
+  return {
+    growOut,
+    variety: {
+      ...{ id: growOut.varietyId, name: variety, nameKey: varietyKey, seedCoat, aim },
+      ...{ plantsWanted, seedParentsWanted, cautions: varietyCautions, crop },
+    },
   };
 }
