@@ -23,12 +23,24 @@ export function rounded(value: number, decimals: number): number {
 /** A number with thousands parted by commas and at most `decimals` places; trailing zeros are dropped unless `keep`. */
 export function plainNumber(value: number, decimals = 0, keep = false): string {
   const size = Math.abs(rounded(value, decimals));
-  const text = size.toLocaleString("en-GB", {
-    minimumFractionDigits: keep ? decimals : 0,
-    maximumFractionDigits: decimals,
-    useGrouping: true,
-  });
+  const text = format(decimals, keep).format(size);
   return value < 0 && size !== 0 ? `−${text}` : text;
+}
+
+// A format is dear to make and cheap to use: one for each number of places.
+const formats = new Map<string, Intl.NumberFormat>();
+
+function format(decimals: number, keep: boolean): Intl.NumberFormat {
+  const key = `${decimals} ${keep}`;
+  const made =
+    formats.get(key) ??
+    new Intl.NumberFormat("en-GB", {
+      minimumFractionDigits: keep ? decimals : 0,
+      maximumFractionDigits: decimals,
+      useGrouping: true,
+    });
+  formats.set(key, made);
+  return made;
 }
 
 /** A whole count: "1,240". */
