@@ -22,6 +22,7 @@ export const registryPlaces: readonly Place[] = [
   { name: "Take files out", href: "/take-out" },
   { name: "Crops", href: "/crops" },
   { name: "Stewards", href: "/stewards" },
+  { name: "Methods", href: "/methods" },
   { name: "History", href: "/history" },
   { name: "Settings", href: "/settings" },
 ];

@@ -5,6 +5,7 @@ import styles from "./explanation-body.module.css";
 /** The explanation itself: answer, formula, inputs, what was assumed, how unsure, sources, the command line. */
 export function ExplanationBody({ explanation }: { explanation: Explanation }) {
   const { title, answer, formula, inputs, assumed, unsure, sources, calc } = explanation;
+  const method = calc?.match(/calc -- ([a-z-]+)/)?.[1] ?? (calc?.includes("figures") ? "lineage" : undefined);
   return (
     <div className={styles.body}>
       <p className={styles.title}>
@@ -36,6 +37,12 @@ export function ExplanationBody({ explanation }: { explanation: Explanation }) {
         <p className={styles.calc}>
           <span>The same number from the command line: </span>
           <code>{calc}</code>
+          {method ? (
+            <>
+              {" "}
+              <Link href={`/methods/${method}`}>What this calculation is, and when to doubt it</Link>
+            </>
+          ) : null}
         </p>
       ) : null}
     </div>

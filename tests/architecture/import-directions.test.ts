@@ -21,7 +21,7 @@ const layers: Readonly<Record<string, Layer>> = {
   "lib/cli": { may: ["lib/"] },
   components: {
     may: ["lib/science", "lib/schemas", "lib/display", "components"],
-    packages: ["react", "next", "@tanstack/", "recharts"],
+    packages: ["react", "next", "@tanstack/", "recharts", "temml"],
   },
   app: {
     may: [

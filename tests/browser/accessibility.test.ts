@@ -57,6 +57,8 @@ beforeAll(async () => {
     ["an entry of the history", await linkTo("/history", /^\/history\/.+/)],
     ["settings", "/settings"],
     ["crops", "/crops"],
+    ["methods", "/methods"],
+    ["a method", "/methods/germination-test"],
     ["stewards", "/stewards"],
     ["a page that is not there", "/nowhere"],
   ];

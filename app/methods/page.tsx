@@ -1,0 +1,44 @@
+import type { Metadata } from "next";
+import Link from "next/link";
+import { PageHead, Section } from "@/components/frame";
+import { Figure } from "@/components/numbers";
+import { calculations } from "@/lib/schemas/calculations";
+import { subjects } from "./_words/subjects";
+import styles from "./methods.module.css";
+
+export const metadata: Metadata = { title: "Methods" };
+
+export default function Methods() {
+  const byName = new Map(calculations.map((each) => [each.name, each]));
+  return (
+    <div className="sheet stack">
+      <PageHead
+        title="Methods"
+        kind="Registry"
+        figure={
+          <Figure value={`${calculations.length} calculations`}>
+            stand behind every number here. Each says what it answers and when to doubt it, by which formula and from
+            where, and can be tried.
+          </Figure>
+        }
+      />
+      {subjects.map(({ id, title, names }) => (
+        <Section key={id} id={id} title={title}>
+          <dl className={styles.list}>
+            {names.map((name) => {
+              const each = byName.get(name);
+              return each ? (
+                <div key={name} className={styles.each}>
+                  <dt>
+                    <Link href={`/methods/${name}`}>{each.title}</Link>
+                  </dt>
+                  <dd>{each.answers}</dd>
+                </div>
+              ) : null;
+            })}
+          </dl>
+        </Section>
+      ))}
+    </div>
+  );
+}

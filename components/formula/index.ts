@@ -1,0 +1,1 @@
+export { Formula } from "./formula";
