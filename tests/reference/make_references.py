@@ -12,7 +12,9 @@ import os
 import random
 
 import mpmath as mp
+import reference_blends as blends
 import reference_germination as germination
+import reference_isolation as isolation
 import reference_off_types as off_types
 import reference_populations as populations
 import reference_seed_life as seed_life
@@ -47,6 +49,10 @@ def main():
     write("scorer-agreement", origin, off_types.scorer_agreement_cases(random.Random(11), 100))
     write("off-type-trend", origin, off_types.off_type_trend_cases(random.Random(12), 200))
     write("off-type-frequency", origin, off_types.off_type_frequency_cases(random.Random(13), 100))
+    write("flowering-overlap", origin, isolation.flowering_overlap_cases(random.Random(14), 60))
+    write("pollen-risk", origin, isolation.pollen_risk_cases(random.Random(15), 24, 80))
+    write("bessel-i0-scaled", origin, isolation.bessel_cases())
+    write("blend-advice", origin, blends.blend_advice_cases(random.Random(14), 80, 20))
     write("viability-forecast", origin, seed_life.viability_forecast_cases(random.Random(7), 100))
 
 
