@@ -9,6 +9,7 @@ import { applyFurther } from "@/lib/registry/notebook/further/apply-further";
 import { checkFurther } from "@/lib/registry/notebook/further/check-further";
 import { type FurtherDifference, furtherDifference } from "@/lib/registry/notebook/further/difference-further";
 import type { FurtherTable } from "@/lib/registry/notebook/further/further-table";
+import { furtherSpecs } from "@/lib/registry/notebook/further/specs";
 import { readNotebook } from "@/lib/registry/notebook/read-notebook";
 import { accepted, type Outcome, type Refusal, refused } from "@/lib/science/outcome";
 import { compareFindings, type Finding } from "../notebook-folder/finding";
@@ -59,11 +60,23 @@ export async function importFolder(
     if (check.nothingNew) return accepted(check);
     change.title = `Brought in: ${titleOf(check.difference) || "further records"}`;
     change.onWritten = onWritten;
-    await applyDifference(change, check.difference);
+    const [early, late] = [true, false].map((before) =>
+      check.further.filter((table) => isBeforePlants(table) === before),
+    ) as [FurtherTable[], FurtherTable[]];
     // Plots and crops that the seven files made stand now, so that the further files change them instead of making them again.
-    const applied = await applyFurther(change, await furtherDifference(tx, check.further));
-    return applied.ok ? accepted(check) : applied;
+    const further = async (tables: readonly FurtherTable[]) =>
+      applyFurther(change, await furtherDifference(tx, tables));
+    const applied = await applyDifference(change, check.difference, {
+      beforePlants: () => further(early),
+      scores: late.find((table) => table.file === "scores.csv")?.rows ?? [],
+    });
+    const rest = applied.ok ? await further(late) : applied;
+    return rest.ok ? accepted(check) : rest;
   });
+}
+
+function isBeforePlants({ file }: FurtherTable): boolean {
+  return furtherSpecs.some((spec) => spec.file === file && spec.beforePlants);
 }
 
 async function checked(db: Client | Transaction, files: Files): Promise<Checked> {

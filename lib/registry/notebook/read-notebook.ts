@@ -15,6 +15,7 @@ import { parseDate } from "@/lib/science/dates/parse-date";
 
 import { grouped } from "../change-set/grouped";
 import { standingEntries } from "../ledger/balance";
+import { scoreCell } from "./scores-of-plants";
 
 type Reader = Client | Transaction;
 
@@ -161,7 +162,7 @@ async function readPlants(db: Reader, growOuts: Names): Promise<PlantRow[]> {
   const scores = new Map<string, Record<string, string>>();
   for (const score of await db.score.findMany({ ...byEntry, where: { replacedBy: null, takenBack: false } })) {
     const own = scores.get(score.plantId) ?? {};
-    own[`score:${named(traits, score.traitId)}`] = score.text ?? String(score.value);
+    own[`score:${named(traits, score.traitId)}`] = scoreCell(score);
     scores.set(score.plantId, own);
   }
   return plants.map((plant) => ({

@@ -6,11 +6,11 @@ import type { Fields } from "./cells";
 import { type FurtherDifference, keyText } from "./difference-further";
 import { fieldsOf } from "./fields-of-row";
 import type { FurtherRow } from "./further-table";
-import { type NameBook, nameBook, withKeeper } from "./names";
+import { type NameBook, nameBook, traitName, withKeeper } from "./names";
 import { cellsOf, storedRows } from "./read-further";
 import type { FurtherSpec } from "./spec";
 
-/** Writes what further files add and change, after the seven files stand. Refused with file, line and column where a cell is wrong. */
+/** Writes what further files add and change, after the files that they build on stand. Refused with file, line and column where a cell is wrong. */
 export async function applyFurther(
   change: ChangeWriter,
   differences: readonly FurtherDifference[],
@@ -33,12 +33,19 @@ async function applyOne(
     refusals.push(...outcome.refusals);
     return null;
   };
-  const made = added.flatMap((row) => {
+  const said = added.flatMap((row): Fields[] => {
     const fields = read(row);
-    return fields ? [{ id: uuidv7(), ...withoutNull(fields), ...spec.fixed?.(fields) }] : [];
+    return fields ? [fields] : [];
+  });
+  const standing = await spec.completes?.(change.tx, said);
+  const made = said.flatMap((fields, place) => {
+    if (standing?.has(place)) return [];
+    const record: Fields = { id: uuidv7(), ...withoutNull(fields), ...spec.fixed?.(fields, names) };
+    remember(spec, record, names);
+    return [record];
   });
   await createAny(change, spec.table, made);
-  for (const record of made as Fields[]) remember(spec, record, names);
+  for (const [place, id] of standing ?? []) await change.update(spec.table, id, withoutNull(said[place] ?? {}));
 
   if (changed.length > 0) {
     const ids = new Map(
@@ -76,5 +83,12 @@ function remember(spec: FurtherSpec, record: Fields, names: NameBook): void {
       withKeeper(String(record.name), names.nameOf("variety", String(record.varietyId))),
     );
   if (spec.table === "GerminationTest") names.add("test", String(record.id), String(record.name));
+  if (spec.table === "Trait") {
+    const [variety, crop] = [
+      names.nameOf("variety", String(record.varietyId)),
+      names.nameOf("crop", String(record.cropId)),
+    ];
+    names.add("trait", String(record.id), traitName(String(record.name), variety, crop, String(record.version)));
+  }
   if (spec.table === "Crop") names.add("crop", String(record.id), String(record.commonName));
 }

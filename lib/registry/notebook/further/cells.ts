@@ -2,25 +2,32 @@ import { readCount, readDecimalWithin } from "@/lib/schemas/notebook/cells";
 import { writeDecimal } from "@/lib/schemas/notebook/decimal";
 import { parseDate } from "@/lib/science/dates/parse-date";
 import { accepted, type Outcome, refusal, refused } from "@/lib/science/outcome";
-import type { NameBook } from "./names";
-import type { FurtherColumn } from "./spec";
+import { joinedName, type NameBook, partsOf } from "./names";
+import { type FurtherColumn, joinedParts } from "./spec";
 
 /** The fields of a record that one cell gives. */
 export type Fields = Record<string, unknown>;
 
 const anyNumber = readDecimalWithin({});
 
-/** Reads a cell into the fields of its record. An empty cell gives null. */
-export function readCell(column: FurtherColumn, text: string, names: NameBook): Outcome<Fields> {
+type Cells = Readonly<Record<string, string>>;
+
+/** Reads a cell of a row into the fields of its record. An empty cell gives null. */
+export function readCell(column: FurtherColumn, cells: Cells, names: NameBook): Outcome<Fields> {
   const { field, kind } = column;
+  const text = cells[column.column] ?? "";
+  if (kind.as === "joined") return readJoined(column, cells, names);
   if (text.trim() === "") {
     if (column.needed)
       return refused(refusal("missing", [], null, "stands here", `write the ${column.column.replaceAll("_", " ")}`));
+    if (kind.as === "part") return accepted({});
     return accepted(
       kind.as === "date" ? { [field]: null, [`${field}First`]: null, [`${field}Last`]: null } : { [field]: null },
     );
   }
   switch (kind.as) {
+    case "part":
+      return accepted({});
     case "text":
       return accepted({ [field]: text });
     case "number":
@@ -56,6 +63,25 @@ export function readCell(column: FurtherColumn, text: string, names: NameBook): 
   }
 }
 
+/** The record that several cells name together; none where the first is empty and need not stand. */
+function readJoined({ field, kind, needed }: FurtherColumn, cells: Cells, names: NameBook): Outcome<Fields> {
+  if (kind.as !== "joined") return accepted({});
+  const parts = joinedParts[kind.of].map((part) => cells[part] ?? "");
+  if (parts.every((part) => part.trim() === "") && !needed) return accepted({ [field]: null });
+  const id = names.idOf(kind.of, joinedName(parts));
+  if (id !== null) return accepted({ [field]: id });
+  const shown = parts.filter((part) => part.trim() !== "").join(", ");
+  return refused(
+    refusal(
+      "unknown-name",
+      [],
+      shown,
+      `is no ${kind.of} of this folder or registry`,
+      `write ${joinedParts[kind.of].join(", ")} as they stand there`,
+    ),
+  );
+}
+
 function yesNo(field: string, text: string): Outcome<Fields> {
   const word = text.trim().toLowerCase();
   if (word === "yes" || word === "no") return accepted({ [field]: word === "yes" });
@@ -71,6 +97,12 @@ export function writeCell(column: FurtherColumn, record: Readonly<Record<string,
   const value = record[column.field];
   if (value === null || value === undefined) return "";
   if (column.kind.as === "yes-no") return value ? "yes" : "no";
+  const { kind } = column;
+  if (kind.as === "part" || kind.as === "joined") {
+    const name = names.nameOf(kind.of, String(value));
+    const parts: readonly string[] = joinedParts[kind.of];
+    return name === null ? "" : (partsOf(name)[parts.indexOf(column.column)] ?? "");
+  }
   if (column.kind.as === "name-of") return names.nameOf(column.kind.of, String(value)) ?? "";
   if (typeof value === "number") return writeDecimal(value);
   return String(value);

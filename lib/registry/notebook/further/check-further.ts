@@ -1,9 +1,10 @@
 import type { Client, Transaction } from "@/lib/db";
+import { scorePrefix } from "@/lib/schemas/notebook/columns";
 import type { Notebook } from "@/lib/schemas/notebook/rows";
 import type { Refusal } from "@/lib/science/outcome";
 import { fieldsOf } from "./fields-of-row";
 import type { FurtherTable } from "./further-table";
-import { type NameBook, nameBook, withKeeper } from "./names";
+import { joinedName, type NameBook, nameBook, traitName, withKeeper } from "./names";
 import { furtherSpecs } from "./specs";
 
 /** What is wrong in further files, with file, line and column, before anything is written: names may stand in the folder itself. */
@@ -45,6 +46,20 @@ function addNames(names: NameBook, notebook: Notebook, tables: readonly FurtherT
       const name = withKeeper(cells.name ?? "", cells.steward === "" ? null : cells.steward);
       names.add(kind, name, name);
     }
+  }
+  for (const { cells, extra } of notebook.plants) {
+    const name = joinedName([cells.grow_out, cells.plant]);
+    names.add("plant", name, name);
+    // A score of a trait that nobody defined makes one that all share.
+    for (const column of Object.keys(extra)) {
+      if (!column.startsWith(scorePrefix)) continue;
+      const trait = traitName(column.slice(scorePrefix.length), null, null, 1);
+      names.add("trait", trait, trait);
+    }
+  }
+  for (const { cells } of tables.find((table) => table.file === "traits.csv")?.rows ?? []) {
+    const name = traitName(cells.trait ?? "", cells.trait_variety, cells.trait_crop, cells.trait_version ?? "");
+    names.add("trait", name, name);
   }
   for (const { cells } of tables.find((table) => table.file === "tests_set_up.csv")?.rows ?? [])
     names.add("test", cells.test ?? "", cells.test ?? "");

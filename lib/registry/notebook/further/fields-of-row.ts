@@ -9,10 +9,12 @@ export function fieldsOf(spec: FurtherSpec, row: FurtherRow, names: NameBook): O
   const fields: Fields = {};
   const refusals: Refusal[] = [];
   for (const column of spec.columns) {
-    const outcome = readCell(column, row.cells[column.column] ?? "", names);
+    const outcome = readCell(column, row.cells, names);
     if (outcome.ok) Object.assign(fields, outcome.value);
     else
       refusals.push(...outcome.refusals.map((each) => ({ ...each, path: [spec.file, row.line ?? 0, column.column] })));
   }
+  const whole = refusals.length === 0 ? spec.refuses?.(fields) : null;
+  if (whole) refusals.push({ ...whole, path: [spec.file, row.line ?? 0, ...whole.path] });
   return refusals.length > 0 ? refused(...refusals) : accepted(fields);
 }

@@ -1,19 +1,21 @@
 import type { Client, Transaction } from "@/lib/db";
 import { sameName } from "../../names/fold-name";
-import type { Named } from "./spec";
+import type { Joined, Named } from "./spec";
+
+type Kind = Named | Joined;
 
 /** Records by name and names by record, for each kind that a further file may name. */
 export interface NameBook {
-  idOf(kind: Named, name: string): string | null;
-  nameOf(kind: Named, id: string): string | null;
+  idOf(kind: Kind, name: string): string | null;
+  nameOf(kind: Kind, id: string): string | null;
   /** a record that was made since the book was read */
-  add(kind: Named, id: string, name: string): void;
+  add(kind: Kind, id: string, name: string): void;
 }
 
 export async function nameBook(db: Client | Transaction): Promise<NameBook> {
   const ids = new Map<string, string>();
   const names = new Map<string, string>();
-  const add = (kind: Named, id: string, name: string) => {
+  const add = (kind: Kind, id: string, name: string) => {
     if (!ids.has(`${kind} ${sameName(name)}`)) ids.set(`${kind} ${sameName(name)}`, id);
     names.set(`${kind} ${id}`, name);
   };
@@ -37,6 +39,12 @@ export async function nameBook(db: Client | Transaction): Promise<NameBook> {
     orderBy: { id: "asc" },
   });
   for (const { id, name, varietyId } of strains) add("strain", id, withKeeper(name, names.get(`variety ${varietyId}`)));
+  for (const { id, name, growOutId } of await db.plant.findMany({ select: { id: true, name: true, growOutId: true } }))
+    add("plant", id, joinedName([names.get(`grow-out ${growOutId}`) ?? "", name]));
+  for (const trait of await db.trait.findMany({ orderBy: { id: "asc" } })) {
+    const [variety, crop] = [names.get(`variety ${trait.varietyId}`), names.get(`crop ${trait.cropId}`)];
+    add("trait", trait.id, traitName(trait.name, variety, crop, trait.version));
+  }
   return {
     idOf: (kind, name) => ids.get(`${kind} ${sameName(name)}`) ?? null,
     nameOf: (kind, id) => names.get(`${kind} ${id}`) ?? null,
@@ -47,4 +55,23 @@ export async function nameBook(db: Client | Transaction): Promise<NameBook> {
 /** Two stewards may each have a "top shelf", two varieties each a strain of one keeper. */
 export function withKeeper(name: string, steward: string | null | undefined): string {
   return steward ? `${name} (${steward})` : name;
+}
+
+/** The name of a record that is known by several cells, as one text. */
+export function joinedName(parts: readonly string[]): string {
+  return JSON.stringify(parts.map(sameName));
+}
+
+export function partsOf(name: string): readonly string[] {
+  return JSON.parse(name) as string[];
+}
+
+/** A version of a trait: of one variety, of a crop, or shared by all. */
+export function traitName(
+  name: string,
+  variety: string | null | undefined,
+  crop: string | null | undefined,
+  version: number | string,
+): string {
+  return joinedName([name, variety ?? "", crop ?? "", String(version)]);
 }

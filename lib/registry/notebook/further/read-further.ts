@@ -3,10 +3,8 @@ import { delegateOf } from "../../change-set/records";
 import { writeCell } from "./cells";
 import type { FurtherTable } from "./further-table";
 import { type NameBook, nameBook } from "./names";
-import type { FurtherSpec } from "./spec";
+import type { FurtherSpec, Stored } from "./spec";
 import { furtherSpecs } from "./specs";
-
-type Stored = { id: string } & Record<string, unknown>;
 
 /** Every kind of record that the seven files do not hold, as rows of text in the order of entry. A kind with no record gives no file. */
 export async function readFurther(db: Client | Transaction): Promise<FurtherTable[]> {
@@ -21,9 +19,18 @@ export async function readFurther(db: Client | Transaction): Promise<FurtherTabl
   return tables;
 }
 
+/** The records that belong into a file, in the order of entry. */
 export async function storedRows(db: Client | Transaction, spec: FurtherSpec): Promise<Stored[]> {
   const find = delegateOf(db, spec.table).findMany as unknown as (args: unknown) => Promise<Stored[]>;
-  return find.call(delegateOf(db, spec.table), { where: spec.where ?? {}, orderBy: { id: "asc" } });
+  const rows = await find.call(delegateOf(db, spec.table), { where: spec.where ?? {}, orderBy: { id: "asc" } });
+  const standing = spec.events ? thoseThatStand(rows) : rows;
+  return spec.chosen ? standing.filter(await spec.chosen(db)) : standing;
+}
+
+/** Without those that a later one replaces, and without those that were taken back. */
+function thoseThatStand(rows: readonly Stored[]): Stored[] {
+  const replaced = new Set(rows.map((row) => row.replacesId));
+  return rows.filter((row) => !replaced.has(row.id) && !row.takenBack);
 }
 
 export function cellsOf(spec: FurtherSpec, record: Stored, names: NameBook): Record<string, string> {

@@ -1,4 +1,11 @@
+import type { Client, Transaction } from "@/lib/db";
+import type { Refusal } from "@/lib/science/outcome";
 import type { TableName } from "../../change-set/records";
+import type { Fields } from "./cells";
+import type { NameBook } from "./names";
+
+/** A record as it is stored. */
+export type Stored = { id: string } & Record<string, unknown>;
 
 /** How a field of a record stands in a cell. */
 export type CellKind =
@@ -12,10 +19,21 @@ export type CellKind =
   | { readonly as: "day" }
   | { readonly as: "one-of"; readonly words: readonly string[] }
   /** the id of another record, by its name */
-  | { readonly as: "name-of"; readonly of: Named };
+  | { readonly as: "name-of"; readonly of: Named }
+  /** the id of a record that is known by several cells of the row together, this one the last of them */
+  | { readonly as: "joined"; readonly of: Joined }
+  /** one of the cells before it that belong to such a name */
+  | { readonly as: "part"; readonly of: Joined };
 
 /** Records that have a name in the folder. */
 export type Named = "steward" | "variety" | "lot" | "grow-out" | "test" | "crop" | "place" | "plot" | "strain";
+
+/** Records that are known by several cells together, and those cells: two grow-outs may each have a plant 12. */
+export const joinedParts = {
+  plant: ["grow_out", "plant"],
+  trait: ["trait", "trait_variety", "trait_crop", "trait_version"],
+} as const;
+export type Joined = keyof typeof joinedParts;
 
 export interface FurtherColumn {
   readonly column: string;
@@ -43,7 +61,17 @@ export interface FurtherSpec {
   /** rows of the table that belong into this file */
   readonly where?: Readonly<Record<string, unknown>>;
   /** fields that a new record takes besides its cells */
-  readonly fixed?: (cells: Readonly<Record<string, unknown>>) => Readonly<Record<string, unknown>>;
+  readonly fixed?: (cells: Readonly<Record<string, unknown>>, names: NameBook) => Readonly<Record<string, unknown>>;
+  /** what is wrong with a row as a whole, each of its cells being right; the path is the column */
+  readonly refuses?: (fields: Fields) => Refusal | null;
+  /** true where a record may be replaced by a later one or taken back: only what stands goes out */
+  readonly events?: true;
+  /** true where its records must stand before the plants and their scores do */
+  readonly beforePlants?: true;
+  /** which of the table's records belong into this file, where a condition on the record alone does not tell */
+  readonly chosen?: (db: Client | Transaction) => Promise<(record: Stored) => boolean>;
+  /** records that stand already and only get what a new row says besides: by the row's place, the id */
+  readonly completes?: (tx: Transaction, rows: readonly Fields[]) => Promise<ReadonlyMap<number, string>>;
 }
 
 type Options = { readonly needed?: boolean; readonly field?: string };
@@ -73,3 +101,9 @@ export const nameOf = (of: Named, options: Options & { column?: string } = {}): 
   const name = options.column ?? of.replace("-", "_");
   return column({ as: "name-of", of })(name, { field: `${camel(name)}Id`, ...options });
 };
+/** The cells that name a record together; the field takes its id. */
+export const joined = (of: Joined, options: Omit<Options, "field"> = {}): FurtherColumn[] =>
+  joinedParts[of].map((name, place, all) => ({
+    ...column({ as: place === all.length - 1 ? "joined" : "part", of })(name, { field: `${of}Id` }),
+    needed: (options.needed ?? false) && !name.startsWith(`${of}_`),
+  }));

@@ -1,4 +1,5 @@
 import { foldName } from "../../names/fold-name";
+import { plantFiles } from "./plant-specs";
 import { recordFiles } from "./record-specs";
 import { count, date, day, type FurtherSpec, nameOf, number, oneOf, text, yesNo } from "./spec";
 
@@ -46,6 +47,7 @@ const detailFiles: readonly FurtherSpec[] = [
     file: "own_crops.csv",
     table: "Crop",
     noun: "crop of one's own",
+    beforePlants: true,
     identity: { by: "keyed", columns: 1 },
     where: { own: true },
     columns: [
@@ -205,4 +207,10 @@ const placeFiles: readonly FurtherSpec[] = [
 ];
 
 /** All further files, in the order in which their records build on one another. */
-export const furtherSpecs: readonly FurtherSpec[] = [...setUpFiles, ...detailFiles, ...placeFiles, ...recordFiles];
+export const furtherSpecs: readonly FurtherSpec[] = [
+  ...setUpFiles,
+  ...detailFiles,
+  ...placeFiles,
+  ...plantFiles,
+  ...recordFiles,
+];

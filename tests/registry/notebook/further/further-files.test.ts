@@ -10,6 +10,7 @@ import { furtherSpecs } from "@/lib/registry/notebook/further/specs";
 import { accepted } from "@/lib/science/outcome";
 import { onEveryEngine } from "@/tests/setup/engines";
 import { granted } from "@/tests/setup/registry";
+import { fillPlants } from "./fill-plants";
 
 const owner = ownerHere();
 const encoder = new TextEncoder();
@@ -330,6 +331,7 @@ async function fillEveryTable(db: Database): Promise<void> {
       answer: "weighed",
       answeredAt: "2021-02-01T00:00:00Z",
     });
+    await fillPlants(put, { varietyId: variety.id, cropId: crop.id, growOutId: growOut.id, stewardId });
     return accepted(null);
   }).then(granted);
 }
