@@ -43,7 +43,7 @@ export const typesetFormulas: Readonly<Record<string, readonly string[]>> = {
     String.raw`\text{exact high} = B^{-1}_{1-\alpha/2}(x+1,\,n-x)`,
     String.raw`\text{Wilson: } \frac{\hat p + \frac{z^2}{2n} \pm z\sqrt{\frac{\hat p(1-\hat p)}{n}+\frac{z^2}{4n^2}}}{1+\frac{z^2}{n}}`,
     String.raw`\text{Jeffreys: the middle of } \text{Beta}\!\left(x+\tfrac12,\,n-x+\tfrac12\right)`,
-    String.raw`\text{tolerated range} = Q_{0.975}(r,\infty)\sqrt{\frac{\hat p(1-\hat p)}{\bar n}}`,
+    String.raw`\text{tolerated} = Q_{0.975}(r,\infty)\sqrt{\frac{\hat p(1-\hat p)}{\bar n}}`,
     String.raw`\chi^2 = \sum_i\frac{(x_i-n_i\hat p)^2}{n_i\hat p(1-\hat p)}`,
   ],
   "germination-compare": [
