@@ -5,8 +5,16 @@ import styles from "./formula.module.css";
 export function Formula({ tex, plain }: { tex: string; plain?: string }) {
   const mathml = temml.renderToString(tex, { displayMode: true, throwOnError: true });
   return (
-    // The markup is made here from our own formulas alone; nothing that a person typed goes into it.
-    // biome-ignore lint/security/noDangerouslySetInnerHtml: MathML of a constant
-    <div className={styles.formula} title={plain} dangerouslySetInnerHTML={{ __html: mathml }} />
+    // A long formula scrolls on a small screen, so it can be reached by the keyboard. The markup is made here from our own
+    // formulas alone; nothing that a person typed goes into it.
+    <div
+      className={styles.formula}
+      role="group"
+      aria-label={plain ?? "Formula"}
+      // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable
+      tabIndex={0}
+      // biome-ignore lint/security/noDangerouslySetInnerHtml: MathML of a constant
+      dangerouslySetInnerHTML={{ __html: mathml }}
+    />
   );
 }
