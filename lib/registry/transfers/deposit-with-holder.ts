@@ -6,8 +6,8 @@ import { tolerableDebtGrams } from "../ledger/balance";
 import { amountFaults } from "../ledger/record-ledger-entry";
 import { gramsOfAmount } from "./after-giving";
 import { containerAt } from "./container-at";
-import type { GivenSeed, TransferDraft } from "./given-seed";
 import type { GivingRead } from "./read-giving";
+import type { GivenSeed, TransferDraft } from "./transfer-draft";
 
 /**
  * A safety duplicate in another building of the same holder: a container there. The seed stays in the lot and in its ledger.

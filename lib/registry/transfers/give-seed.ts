@@ -14,10 +14,10 @@ import { type WrittenSplit, writeSplit } from "../lots/write-split";
 import { gramsOfAmount } from "./after-giving";
 import { containerAt } from "./container-at";
 import { depositWithHolder } from "./deposit-with-holder";
-import type { GivenSeed, TransferDraft } from "./given-seed";
 import { type AboutToGive, givingRefusals, givingRules, overruledInWords } from "./giving-rules";
 import { type GivingRead, readGiving } from "./read-giving";
 import { type Recipient, recipientOf } from "./recipient";
+import type { GivenSeed, TransferDraft } from "./transfer-draft";
 import { toldInWords, whatToSay } from "./what-to-say";
 
 /**

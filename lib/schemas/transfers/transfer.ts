@@ -69,10 +69,13 @@ export function takeInSchema(hemisphere: Hemisphere) {
     fromLot: openField(name),
     /** id of the transfer that this answers: a loan that comes back */
     answers: openField(words),
+    /** what was promised with it is kept by this */
+    keepsPromise: ticked,
     number: openField(name),
     year: openField(day(hemisphere)),
     yearWords: openField(words),
-    amount,
+    /** empty: nobody weighed it yet */
+    amount: openField(decimal({ above: 0 })),
     unit,
     thousandSeedGrams: openField(decimal({ above: 0 })),
     /** the strain it is said to be; a name that is new here becomes one */

@@ -10,3 +10,6 @@ export interface GivenSeed {
 
 /** A transfer about to be written. */
 export type TransferDraft = NewRowOf<"Transfer"> & { readonly id: string };
+
+/** Seed that is being taken in: the lot is written with it where nothing else is answered. */
+export type TransferTakenIn = Omit<TransferDraft, "lotId"> & { readonly lotId: string | null };

@@ -1,0 +1,19 @@
+import type { Transaction } from "@/lib/db";
+import { storedTestsOfLot, summedUp } from "../germination-tests/tests-of-lot";
+import { balanceOf } from "../ledger/balance";
+import type { LotToMove } from "./status-moves";
+
+/** What a move in a lot's life rests on, as it is stored. */
+export async function lotToMove(
+  tx: Transaction,
+  lot: { readonly id: string; readonly status: string | null; readonly thousandSeedGrams: number | null },
+): Promise<LotToMove> {
+  const tests = (await storedTestsOfLot(tx, lot.id)).map(summedUp).filter((test) => test.totals.counted);
+  const last = tests.at(-1);
+  const entries = await tx.ledgerEntry.findMany({ where: { lotId: lot.id } });
+  return {
+    status: lot.status,
+    lastTest: last ? { sown: last.totals.sown, normal: last.totals.sums.normal ?? 0 } : null,
+    grams: balanceOf(entries, lot.thousandSeedGrams).grams,
+  };
+}
