@@ -7,9 +7,8 @@ export function Formula({ tex, plain }: { tex: string; plain?: string }) {
   return (
     // A long formula scrolls on a small screen, so it can be reached by the keyboard. The markup is made here from our own
     // formulas alone; nothing that a person typed goes into it.
-    <div
+    <figure
       className={styles.formula}
-      role="group"
       aria-label={plain ?? "Formula"}
       // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable
       tabIndex={0}
