@@ -4,6 +4,7 @@ import type { Calculation } from "@/lib/schemas/calculations/calculation";
 import { dryToCalculation } from "@/lib/schemas/calculations/dry-to";
 import { effectiveSizeCalculation } from "@/lib/schemas/calculations/effective-size";
 import { effectiveSizeSpanCalculation } from "@/lib/schemas/calculations/effective-size-span";
+import { floweringOverlapCalculation } from "@/lib/schemas/calculations/flowering-overlap";
 import { germinationCompareCalculation } from "@/lib/schemas/calculations/germination-compare";
 import { germinationSpeedCalculation } from "@/lib/schemas/calculations/germination-speed";
 import { germinationTestCalculation } from "@/lib/schemas/calculations/germination-test";
@@ -11,6 +12,7 @@ import { lineageCalculation } from "@/lib/schemas/calculations/lineage";
 import { offTypeFrequencyCalculation } from "@/lib/schemas/calculations/off-type-frequency";
 import { offTypeTrendCalculation } from "@/lib/schemas/calculations/off-type-trend";
 import { offTypesCalculation } from "@/lib/schemas/calculations/off-types";
+import { pollenRiskCalculation } from "@/lib/schemas/calculations/pollen-risk";
 import { populationPlanCalculation } from "@/lib/schemas/calculations/population-plan";
 import { reserveCalculation } from "@/lib/schemas/calculations/reserve";
 import { scorerAgreementCalculation } from "@/lib/schemas/calculations/scorer-agreement";
@@ -37,6 +39,8 @@ export const calculations: readonly Calculation[] = [
   offTypesCalculation,
   offTypeTrendCalculation,
   offTypeFrequencyCalculation,
+  pollenRiskCalculation,
+  floweringOverlapCalculation,
   scorerAgreementCalculation,
 ];
 
