@@ -5,7 +5,7 @@ import { accepted, type Outcome } from "@/lib/science/outcome";
 import { grouped } from "../change-set/grouped";
 import { compareCodePoints } from "./code-point-order";
 import { ledgerBalance } from "./ledger-balance";
-import { type LotFigures, lineageOfRecords } from "./lineage-of-records";
+import { type LineageOfRecords, type LotFigures, lineageOfRecords } from "./lineage-of-records";
 import type { FigureRecords, LedgerRecord, LotRecord, TestRecord } from "./records";
 
 /** A germination test in one line: share of normal seedlings with its exact 95 % interval. */
@@ -27,7 +27,7 @@ export interface LotFigure extends LotFigures {
   readonly founders: readonly string[];
   /** the latest test */
   readonly lastTest: TestFigure | null;
-  /** one sentence for each default that moves a figure */
+  /** one sentence for each default that moves a figure; put together when it is asked for, since few lots' are */
   readonly assumed: readonly string[];
 }
 
@@ -50,20 +50,35 @@ export function figuresOfRecords(records: AllRecords, only?: ReadonlySet<string>
   const ledger = grouped(records.ledger, ({ lotId }) => lotId);
   const tests = grouped(records.tests, ({ lotId }) => lotId);
   const wanted = only === undefined ? records.lots : records.lots.filter(({ id }) => only.has(id));
-  const figureOf = (lot: LotRecord): LotFigure => ({
-    lot: lot.number,
-    variety: varieties.get(lot.varietyId) ?? "",
-    holder: lot.holder,
-    gramsOnHand: ledgerBalance(ledger.get(lot.id) ?? [], lot.thousandSeedGrams),
-    ...(followed.value.figures.get(lot.id) ?? nothingKnown),
-    founders: followed.value
-      .foundersOf(lot.id)
-      .map((id) => numbers.get(id) ?? "")
-      .sort(compareCodePoints),
-    lastTest: lastTestOf(tests.get(lot.id) ?? []),
-    assumed: followed.value.assumedFor(lot.id).map(({ text }) => text),
-  });
+  // Many lots come from the same founders: their numbers are put in order once.
+  const founders = new Map<readonly string[], readonly string[]>();
+  const foundersOf = (lotId: string) => {
+    const ids = followed.value.foundersOf(lotId);
+    const known = founders.get(ids) ?? ids.map((id) => numbers.get(id) ?? "").sort(compareCodePoints);
+    founders.set(ids, known);
+    return known;
+  };
+  const figureOf = (lot: LotRecord): LotFigure =>
+    withAssumed(followed.value, lot.id, {
+      lot: lot.number,
+      variety: varieties.get(lot.varietyId) ?? "",
+      holder: lot.holder,
+      gramsOnHand: ledgerBalance(ledger.get(lot.id) ?? [], lot.thousandSeedGrams),
+      ...(followed.value.figures.get(lot.id) ?? nothingKnown),
+      founders: foundersOf(lot.id),
+      lastTest: lastTestOf(tests.get(lot.id) ?? []),
+    });
   return accepted(wanted.map(figureOf).sort((one, other) => compareCodePoints(one.lot, other.lot)));
+}
+
+/** Apart from the rest, so that figures that are kept do not keep the ledgers and tests that they were worked out from. */
+function withAssumed(lineage: LineageOfRecords, lotId: string, rest: Omit<LotFigure, "assumed">): LotFigure {
+  return {
+    ...rest,
+    get assumed() {
+      return lineage.assumedFor(lotId).map(({ text }) => text);
+    },
+  };
 }
 
 const nothingKnown: LotFigures = {

@@ -1,8 +1,8 @@
 import { effectiveSize } from "@/lib/science/effective-size/effective-size";
-import { lineage } from "@/lib/science/lineage/lineage";
+import { lineageOfPedigree } from "@/lib/science/lineage/lineage";
 import type { LotLineage } from "@/lib/science/lineage/lots";
 import { parentsOf } from "@/lib/science/lineage/lots";
-import { pedigree } from "@/lib/science/lineage/pedigree";
+import { type Pedigree, pedigree } from "@/lib/science/lineage/pedigree";
 import { type Assumption, accepted, type Outcome, type Refusal, refused } from "@/lib/science/outcome";
 import { type LineageNode, lineageNodes, lotNode } from "./lineage-nodes";
 import type { FigureRecords } from "./records";
@@ -24,8 +24,8 @@ export interface LineageOfRecords {
   readonly figures: ReadonlyMap<string, LotFigures>;
   /** counts of plants that cannot be, with the place of their grow-out: what descends from it has no figures */
   readonly impossible: readonly Refusal[];
-  /** ids of the founder lots that a lot's ancestry reaches, in the order of the records */
-  foundersOf(lotId: string): string[];
+  /** ids of the founder lots that a lot's ancestry reaches, in the order of the records; one list for all lots of one descent */
+  foundersOf(lotId: string): readonly string[];
   /** every default that moves a lot's figures, each with the grow-outs or lots it was taken for */
   assumedFor(lotId: string): Assumption[];
 }
@@ -43,24 +43,29 @@ export function lineageOfRecords(records: FigureRecords): Outcome<LineageOfRecor
   const nodes = lineageNodes(records);
   const lots = nodes.map(({ lot }) => lot);
   const ordered = pedigree(lots);
-  const followed = ordered.ok ? lineage({ lots }) : ordered;
-  if (!followed.ok) return refused(...followed.refusals.map((each) => placed(each, nodes)));
-  if (!ordered.ok) return ordered;
-  const graph = new Graph(nodes);
-  const known = graph.known([...ordered.value.lots].map(({ id }) => id));
-  const sizes = graph.sizes(followed.value.lots, known);
+  if (!ordered.ok) return refused(...ordered.refusals.map((each) => placed(each, nodes)));
+  const followed = lineageOfPedigree(ordered.value, lots);
+  const graph = new Graph(nodes, ordered.value);
+  const known = graph.known();
+  const sizes = graph.sizes(followed, known);
   const figures = new Map<string, LotFigures>();
   for (const record of records.lots) {
     const place = graph.placeOf(lotNode(record.id));
-    const found = followed.value.lots[place];
+    const found = followed[place];
     const unknown = known[place];
     if (found && unknown !== undefined) figures.set(record.id, figuresOf(found, unknown, sizes.get(place) ?? null));
   }
-  const idAt = (place: number) => records.lots[place]?.id ?? "";
+  const lotIds = records.lots.map(({ id }) => id);
+  const ids = new Map<readonly number[], readonly string[]>();
+  const idsAt = (places: readonly number[]) => {
+    const known = ids.get(places) ?? places.map((place) => lotIds[place] ?? "");
+    ids.set(places, known);
+    return known;
+  };
   return accepted({
     figures,
     impossible: nodes.flatMap((node) => node.impossible),
-    foundersOf: (lotId) => graph.foundersOf(lotNode(lotId)).map(idAt),
+    foundersOf: (lotId) => idsAt(graph.foundersOf(lotNode(lotId))),
     assumedFor: (lotId) => graph.assumedFor(lotNode(lotId)),
   });
 }
@@ -84,13 +89,18 @@ function figuresOf(found: LotLineage, unknown: Unknown, size: number | null): Lo
 
 class Graph {
   readonly #places: ReadonlyMap<string, number>;
+  /** places with every parent before its offspring */
+  readonly #order: readonly number[];
   /** of each node, once it was asked for */
   readonly #parents: (readonly { place: number; share: number }[] | undefined)[] = [];
-  /** the ancestry that was asked for last: founders and assumptions of a lot are asked for one after the other */
-  #last: { readonly id: string; readonly places: readonly number[] } | null = null;
+  #founders: (readonly number[])[] | null = null;
 
-  constructor(private readonly nodes: readonly LineageNode[]) {
+  constructor(
+    private readonly nodes: readonly LineageNode[],
+    { lots }: Pedigree,
+  ) {
     this.#places = new Map(nodes.map(({ lot }, place) => [lot.id, place]));
+    this.#order = lots.map(({ id }) => this.placeOf(id));
   }
 
   placeOf(id: string): number {
@@ -107,11 +117,10 @@ class Graph {
     return parents;
   }
 
-  /** What is not known of an ancestor is not known of what descends from it. `order`: parents first. */
-  known(order: readonly string[]): Unknown[] {
+  /** What is not known of an ancestor is not known of what descends from it. */
+  known(): Unknown[] {
     const known: Unknown[] = this.nodes.map(({ unknown }) => unknown);
-    for (const id of order) {
-      const place = this.placeOf(id);
+    for (const place of this.#order) {
       const above = this.#parentsAt(place).map((parent) => known[parent.place]);
       if (above.includes("all") || known[place] === "all") known[place] = "all";
       else if (above.includes("sizes")) known[place] = "sizes";
@@ -143,16 +152,28 @@ class Graph {
 
   /** Places of a node and all its ancestors, in the order of the records. */
   #ancestry(id: string): readonly number[] {
-    if (this.#last?.id === id) return this.#last.places;
     const reached = new Set<number>([this.placeOf(id)]);
     for (const place of reached) for (const parent of this.#parentsAt(place)) reached.add(parent.place);
-    const places = [...reached].sort((one, other) => one - other);
-    this.#last = { id, places };
-    return places;
+    return [...reached].sort((one, other) => one - other);
   }
 
-  foundersOf(id: string): number[] {
-    return this.#ancestry(id).filter((place) => this.nodes[place]?.lot.kind === "founder");
+  /** Places of the founders that a node's ancestry reaches, in the order of the records; the same list for all nodes of one descent. */
+  foundersOf(id: string): readonly number[] {
+    this.#founders ??= this.#foundersOfAll();
+    return this.#founders[this.placeOf(id)] ?? [];
+  }
+
+  #foundersOfAll(): (readonly number[])[] {
+    const founders: (readonly number[])[] = [];
+    for (const place of this.#order) {
+      if (this.nodes[place]?.lot.kind === "founder") founders[place] = [place];
+      else
+        founders[place] = this.#parentsAt(place).reduce<readonly number[]>(
+          (all, parent) => joined(all, founders[parent.place] ?? []),
+          [],
+        );
+    }
+    return founders;
   }
 
   assumedFor(id: string): Assumption[] {
@@ -169,12 +190,20 @@ class Graph {
       code,
       text: `${text}: ${names.join(", ")}`,
     }));
-    const founders = ancestry.filter((place) => this.nodes[place]?.lot.kind === "founder");
+    const founders = this.foundersOf(id);
     if (founders.length < 2) return assumed;
     const names = founders.map((place) => this.nodes[place]?.name);
     const text = `founder lots were unrelated to each other: ${names.join(", ")}`;
     return [...assumed, { code: "founders-unrelated", text }];
   }
+}
+
+/** Two ascending lists as one, without repeats; one of the two itself where it holds the other. */
+function joined(one: readonly number[], other: readonly number[]): readonly number[] {
+  if (one === other || other.length === 0) return one;
+  if (one.length === 0) return other;
+  const all = [...new Set([...one, ...other])].sort((a, b) => a - b);
+  return all.length === one.length ? one : all.length === other.length ? other : all;
 }
 
 /** Turns `["lots", 7, "seedParents"]` into the place of the record that the seventh node stands for. */

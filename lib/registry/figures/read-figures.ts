@@ -2,7 +2,7 @@ import { type Client, type Database, placeholders } from "@/lib/db";
 import type { Refusal } from "@/lib/science/outcome";
 import { figuresOfRecords, type LotFigure, type TestFigure } from "./figures-of-records";
 import { type RecordsOfCrops, readRecords } from "./read-records";
-import type { TestRecord } from "./records";
+import type { LotRecord, TestRecord } from "./records";
 
 /** Everything worked out of one lot, with the ids that lead to its records. Null is not known. */
 export interface LotFigures extends Omit<LotFigure, "lot" | "variety" | "holder" | "lastTest"> {
@@ -40,14 +40,27 @@ export async function figuresOfVariety(db: Database, varietyId: string): Promise
   return new Map([...(figures ?? [])].filter(([, each]) => each.varietyId === varietyId));
 }
 
-/** The figures of all lots, by lot id. One statement where nothing has changed since they were last read, six more where it has. */
-export async function figuresOfAll(db: Database): Promise<ReadonlyMap<string, LotFigures>> {
-  const crops = await db.read.variety.groupBy({ by: ["cropId"], _max: { revision: true } });
-  const byCrop = await figuresOfCrops(
+interface Whole {
+  readonly parts: readonly Figures[];
+  readonly figures: Figures;
+}
+
+const wholes = new WeakMap<Client, Whole>();
+
+/** The figures of all lots, by lot id; the same map while nothing has changed. One statement then, one more where something has. */
+export async function figuresOfAll(db: Database): Promise<Figures> {
+  const crops = await db.read.variety.groupBy({ by: ["cropId"], _max: { revision: true }, orderBy: { cropId: "asc" } });
+  const parts = await figuresOfCrops(
     db,
     crops.map(({ cropId, _max }) => ({ cropId, revision: _max.revision ?? 0 })),
   );
-  return new Map(byCrop.flatMap((figures) => [...figures]));
+  const kept = wholes.get(db.read);
+  if (kept && kept.parts.length === parts.length && kept.parts.every((part, place) => part === parts[place])) {
+    return kept.figures;
+  }
+  const figures = new Map(parts.flatMap((part) => [...part]));
+  wholes.set(db.read, { parts, figures });
+  return figures;
 }
 
 type Figures = ReadonlyMap<string, LotFigures>;
@@ -82,15 +95,45 @@ function workedOut(records: RecordsOfCrops): ReadonlyMap<string, Figures> {
   const tests = new Map(records.tests.map((test) => [test.name, test]));
   const clonal = new Set(records.varieties.filter((variety) => variety.clonal).map((variety) => variety.id));
   const byCrop = new Map<string, Map<string, LotFigures>>();
-  for (const { lot: number, variety: _variety, holder: _holder, lastTest, ...figure } of outcome.value) {
-    const lot = lots.get(number);
+  for (const figure of outcome.value) {
+    const lot = lots.get(figure.lot);
     const cropId = lot && records.crops.get(lot.varietyId);
     if (!lot || !cropId) continue;
-    const kept = { lotId: lot.id, number, varietyId: lot.varietyId, lineageFigures: !clonal.has(lot.varietyId) };
     const figures = byCrop.get(cropId) ?? new Map<string, LotFigures>();
-    byCrop.set(cropId, figures.set(lot.id, { ...figure, ...kept, lastTest: withCounts(lastTest, tests) }));
+    const lineageFigures = !clonal.has(lot.varietyId);
+    byCrop.set(
+      cropId,
+      figures.set(lot.id, keptFigures(lot, figure, withCounts(figure.lastTest, tests), lineageFigures)),
+    );
   }
   return byCrop;
+}
+
+function keptFigures(
+  { id, number, varietyId }: LotRecord,
+  figure: LotFigure,
+  lastTest: LastTest | null,
+  lineageFigures: boolean,
+): LotFigures {
+  return {
+    lotId: id,
+    number,
+    varietyId,
+    gramsOnHand: figure.gramsOnHand,
+    effectiveSize: figure.effectiveSize,
+    inbreeding: figure.inbreeding,
+    coancestry: figure.coancestry,
+    diversityRetained: figure.diversityRetained,
+    nativeDiversityRetained: figure.nativeDiversityRetained,
+    foreignAncestry: figure.foreignAncestry,
+    generations: figure.generations,
+    founders: figure.founders,
+    lastTest,
+    get assumed() {
+      return figure.assumed;
+    },
+    lineageFigures,
+  };
 }
 
 function withCounts(last: TestFigure | null, tests: ReadonlyMap<string, TestRecord & { id: string }>): LastTest | null {

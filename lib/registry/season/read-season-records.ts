@@ -9,18 +9,33 @@ import { holdersOf } from "../varieties/holders";
 import type { FiguresForSeason, SeasonLot, SeasonRecords } from "./records";
 import { type LotRow, type StoredRows, storedRows } from "./stored-rows";
 
-/** Reads what the rules of the season look at. Two statements where nothing changed since it was last read. */
+/** Reads what the rules of the season look at. Two statements where nothing changed since it was last read; then the same records again. */
 export async function readSeasonRecords(db: Database, settings: Settings, today: CivilDay): Promise<SeasonRecords> {
   return seasonRecords(await storedRows(db), await figuresOfAll(db), settings, today);
 }
 
+type Figures = ReadonlyMap<string, FiguresForSeason>;
+
+interface Kept {
+  readonly figures: Figures;
+  readonly settings: string;
+  readonly records: SeasonRecords;
+}
+
+// Worked out of rows, figures, settings and the day alone: while these are the same, so are they.
+const shelf = new WeakMap<StoredRows, Kept>();
+
 /** The season's records from stored rows and figures: who holds what, when each lot was last in hand, how its last test lies. */
-export function seasonRecords(
-  rows: StoredRows,
-  figures: ReadonlyMap<string, FiguresForSeason>,
-  settings: Settings,
-  today: CivilDay,
-): SeasonRecords {
+export function seasonRecords(rows: StoredRows, figures: Figures, settings: Settings, today: CivilDay): SeasonRecords {
+  const kept = shelf.get(rows);
+  const asSet = JSON.stringify(settings);
+  if (kept?.figures === figures && kept.settings === asSet && kept.records.today === today) return kept.records;
+  const records = worked(rows, figures, settings, today);
+  shelf.set(rows, { figures, settings: asSet, records });
+  return records;
+}
+
+function worked(rows: StoredRows, figures: Figures, settings: Settings, today: CivilDay): SeasonRecords {
   const buildings = grouped(rows.containers, (container) => container.lotId);
   const lots = rows.lots.map((row) => seasonLot(row, figures.get(row.id), buildings.get(row.id) ?? [], settings));
   const lotsOf = grouped(lots, (lot) => lot.varietyId);
@@ -37,7 +52,7 @@ export function seasonRecords(
 }
 
 function seasonLot(
-  { lastEntry, ...row }: LotRow,
+  row: LotRow,
   figures: FiguresForSeason | undefined,
   containers: readonly { building: string }[],
   settings: Settings,
@@ -45,7 +60,7 @@ function seasonLot(
   const lastTest = figures?.lastTest ?? null;
   const tested = lastTest === null ? null : parseDate(lastTest.date, { hemisphere: settings.hemisphere });
   const testedOn = tested?.ok ? tested.value : null;
-  const days = [lastEntry, testedOn?.first ?? null].filter((day): day is string => day !== null).sort();
+  const days = [row.lastEntry, testedOn?.first ?? null].filter((day): day is string => day !== null).sort();
   return {
     ...row,
     gramsOnHand: figures?.gramsOnHand ?? null,

@@ -32,13 +32,18 @@ export type Waiting = ReturnType<(typeof seasonRules)[SeasonRule]>[number];
 
 export const seasonRuleNames = Object.keys(seasonRules) as SeasonRule[];
 
+// The rules look at the records alone: what waits is worked out once for them.
+const shelf = new WeakMap<SeasonRecords, readonly Waiting[]>();
+
 /** All that waits, most urgent first, then in the order of the rules. */
-export function waitingItems(records: SeasonRecords): Waiting[] {
+export function waitingItems(records: SeasonRecords): readonly Waiting[] {
+  const kept = shelf.get(records);
+  if (kept) return kept;
   const all = seasonRuleNames.flatMap((rule): Waiting[] => seasonRules[rule](records));
-  return all
-    .map((item, order) => ({ item, order }))
-    .sort((a, b) => a.item.urgency - b.item.urgency || a.order - b.order)
-    .map(({ item }) => item);
+  // Sorting keeps the order of those that are as urgent.
+  all.sort((a, b) => a.urgency - b.urgency);
+  shelf.set(records, all);
+  return all;
 }
 
 /** The same by the place where the hand goes. */

@@ -1,4 +1,4 @@
-import { addYears, type CivilDay, daysBetween, splitCivilDay } from "./civil-day";
+import { anniversaryNumber, type CivilDay, dayNumber } from "./civil-day";
 import type { FuzzyDate } from "./fuzzy-date";
 
 /** Shortest and longest length of time, in years. */
@@ -14,12 +14,11 @@ export interface YearSpan {
  */
 export function yearsFromDayToDay(from: CivilDay, to: CivilDay): number {
   if (to < from) return -yearsFromDayToDay(to, from);
+  const end = dayNumber(to);
   const apart = Number(to.slice(0, 4)) - Number(from.slice(0, 4));
-  const whole = addYears(from, apart) <= to ? apart : apart - 1;
-  const before = addYears(from, whole);
-  // The year after 9999 has no text; its length is that of a common year.
-  const length = splitCivilDay(before)?.year === 9999 ? 365 : daysBetween(before, addYears(from, whole + 1));
-  return whole + daysBetween(before, to) / length;
+  const whole = anniversaryNumber(from, apart) <= end ? apart : apart - 1;
+  const before = anniversaryNumber(from, whole);
+  return whole + (end - before) / (anniversaryNumber(from, whole + 1) - before);
 }
 
 /** Shortest and longest time from one date to another by their first and last possible days; negative if they can stand the other way round. */

@@ -12,7 +12,6 @@ export interface YearMonthDay {
   readonly day: number;
 }
 
-const SHAPE = /^(\d{4})-(\d{2})-(\d{2})$/;
 const MONTH_LENGTHS = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31] as const;
 const DAYS_IN_400_YEARS = 146_097;
 
@@ -27,10 +26,21 @@ export function daysInMonth(year: number, month: number): number {
 
 /** The numbers of a day, or null where the text is no day of the calendar (`1987-02-30`, `1987-5-2`). */
 export function splitCivilDay(text: string): YearMonthDay | null {
-  const match = SHAPE.exec(text);
-  if (match === null) return null;
-  const [year, month, day] = [Number(match[1]), Number(match[2]), Number(match[3])];
-  return day >= 1 && day <= daysInMonth(year, month) ? { year, month, day } : null;
+  if (text.length !== 10 || text[4] !== "-" || text[7] !== "-") return null;
+  const [year, month, day] = [digits(text, 0, 4), digits(text, 5, 7), digits(text, 8, 10)];
+  // NaN, where something is no digit, is not at most anything.
+  return year >= 0 && day >= 1 && day <= daysInMonth(year, month) ? { year, month, day } : null;
+}
+
+/** The number that the digits of a text make from one place up to another; NaN where one is no digit. A rule reads thousands of days. */
+function digits(text: string, from: number, to: number): number {
+  let number = 0;
+  for (let place = from; place < to; place += 1) {
+    const digit = text.charCodeAt(place) - 48;
+    if (digit < 0 || digit > 9) return Number.NaN;
+    number = number * 10 + digit;
+  }
+  return number;
 }
 
 export function isCivilDay(text: string): boolean {
@@ -50,7 +60,10 @@ export function civilDay(year: number, month: number, day: number): CivilDay {
  * Source: the Gregorian cycle of 400 years = 146,097 days.
  */
 export function dayNumber(day: CivilDay): number {
-  const { year, month, day: dayOfMonth } = known(day);
+  return numberOf(known(day));
+}
+
+function numberOf({ year, month, day: dayOfMonth }: YearMonthDay): number {
   const marchYear = month <= 2 ? year - 1 : year;
   const cycle = Math.floor(marchYear / 400);
   const yearOfCycle = marchYear - cycle * 400;
@@ -85,9 +98,19 @@ export function daysBetween(from: CivilDay, to: CivilDay): number {
 
 /** The same day of another year; 29 February becomes 28 February where that year has none. */
 export function addYears(day: CivilDay, years: number): CivilDay {
-  const { year, month, day: dayOfMonth } = known(day);
-  const wanted = year + Math.trunc(years);
-  return civilDay(wanted, month, Math.min(dayOfMonth, daysInMonth(wanted, month)));
+  const parts = known(day);
+  const then = sameDayOfYear(parts, parts.year + Math.trunc(years));
+  return civilDay(then.year, then.month, then.day);
+}
+
+function sameDayOfYear({ month, day }: YearMonthDay, year: number): YearMonthDay {
+  return { year, month, day: Math.min(day, daysInMonth(year, month)) };
+}
+
+/** The number of the day (as `dayNumber`) that `addYears` gives, also where the year lies beyond 9999. */
+export function anniversaryNumber(day: CivilDay, years: number): number {
+  const parts = known(day);
+  return numberOf(sameDayOfYear(parts, parts.year + Math.trunc(years)));
 }
 
 /** Order of two days: negative, 0 or positive. Text order is day order, since all parts have a fixed width. */
