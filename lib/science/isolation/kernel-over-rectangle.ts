@@ -2,13 +2,13 @@ import { gaussLegendre } from "../quadrature/gauss-legendre";
 import { kernelDensity, kernelScale, type PollenKernel } from "./pollen-kernel";
 import { distanceTo, type Point, type Rectangle } from "./rectangle";
 
-const points = gaussLegendre(6);
-// A panel may be as long as this part of its distance: there the kernels are smooth enough for six points a side.
+const points = gaussLegendre(4);
+// A panel may be as long as this part of its distance: there the kernels are smooth enough for four points a side.
 const nearness = 0.8;
 
 /**
  * ∫ g(|x − u|) du over a rectangle: what plants spread evenly over it send to the place x (pollen for each plant on a m²).
- * Panels are halved until they are short against their distance or the kernel's own scale. To 1e-6 relative.
+ * Panels are halved until they are short against their distance or the kernel's own scale. To 1e-5 relative.
  */
 export function kernelOverRectangle(kernel: PollenKernel, place: Point, rectangle: Rectangle): number {
   // Cut at the place itself, so that the kernel's tip lies at corners.

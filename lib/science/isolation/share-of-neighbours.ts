@@ -87,7 +87,7 @@ function planeOf(place: NeighbourhoodOfPlot, { kernel }: PollenModel & { form: "
     });
   }
   const plot = { x: -own / 2, y: -own / 2, width: own, height: own };
-  return accepted({ form: "plane", kernel, plot, sources, points: 3 });
+  return accepted({ form: "plane", kernel, plot, sources, points: 5 });
 }
 
 function oddsOf(place: NeighbourhoodOfPlot, model: PollenModel & { form: "odds" }): Outcome<PollenRiskInput> {

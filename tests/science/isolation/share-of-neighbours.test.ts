@@ -28,7 +28,7 @@ const maize = (sources: readonly CrossingSource[], more: Partial<NeighbourhoodOf
   shareOfNeighbours({ cropKey: "maize-field", plotM2: 400, plants: null, stigma: null, sources, ...more });
 
 describe("the worked example of three maize neighbours", () => {
-  // looked at in 9 × 9 places there, in 3 × 3 here, which misses the nearest edge: within a tenth
+  // looked at in 9 × 9 places there, in 5 × 5 here, which misses the nearest edge: within a tenth
   // 20 × 20 m; A 1 ha at 150 m, 4 days later, sd 2.5 both; B 36 m² at 40 m; C 100 m² at 60 m, 10 days later: 0.045 %, said 0.01–0.22 %
   const stigma = { peak: 0, sd: 2.5 };
   const given = answered(
