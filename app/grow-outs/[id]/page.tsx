@@ -4,12 +4,16 @@ import { notFound } from "next/navigation";
 import { PageHead, Section } from "@/components/frame";
 import { SeedCoat } from "@/components/seed-coat";
 import type { SearchParameters } from "@/components/tables";
+import { lifeOfGrowOut } from "@/lib/registry/grow-outs/life-of-grow-out";
+import { nextOfGrowOut } from "@/lib/registry/grow-outs/next-of-grow-out";
 import { storedSeedCoat } from "@/lib/schemas/varieties/seed-coat";
 import { current } from "../../_session/current";
 import { HistoryOf } from "../../history/_components/history-of";
 import { unitsOf } from "../../lots/_words/units-of";
 import { HowGrown } from "./_components/how-grown";
+import { LifeSection } from "./_components/life-section";
 import { LotsSown } from "./_components/lots-in-and-out";
+import { NextSteps } from "./_components/next-steps";
 import { SizeFigure } from "./_components/size-figure";
 import { CountsOfGrowOut } from "./_sections/counts-of-grow-out";
 import { HarvestsOfGrowOut } from "./_sections/harvests-of-grow-out";
@@ -30,6 +34,7 @@ export default async function GrowOutPage({ params, searchParams }: Parameters) 
   const read = await growOutOfPage(id);
   if (!read) notFound();
   const { growOut, variety } = read;
+  const life = lifeOfGrowOut(read, today, settings.hemisphere);
   const section = { read, units: unitsOf(settings), today, parameters: await searchParams };
   return (
     <div className="sheet stack">
@@ -43,10 +48,12 @@ export default async function GrowOutPage({ params, searchParams }: Parameters) 
         mark={
           <SeedCoat name={variety.name} crop={variety.crop.key} coat={storedSeedCoat(variety.seedCoat)} size={56} />
         }
-        figure={<SizeFigure read={read} />}
+        figure={<SizeFigure read={read} life={life} />}
       />
+      <NextSteps growOutId={id} next={nextOfGrowOut(read, life, today)} />
+      <LifeSection read={read} life={life} today={today} />
       <div className="beside">
-        <LotsSown read={read} />
+        <LotsSown read={read} units={section.units} />
         <HowGrown read={read} />
       </div>
       <CountsOfGrowOut {...section} />

@@ -11,15 +11,14 @@ export function HowGrown({ read: { growOut, steward, plots } }: { read: GrowOutR
   const plants = (count: number | null) => (count === null ? <Measured value={null} /> : wholeNumber(count));
   const rows = [
     ["Steward", steward ?? "not written"],
-    [
-      "Plot",
-      plots.length === 0
-        ? "not written"
-        : plots.map((plot) => (plot.place ? `${plot.name}, ${plot.place}` : plot.name)).join("; "),
-    ],
+    ["Plot", plots.length === 0 ? "not written" : plots.map(plotInWords).join("; ")],
     ["Purpose", growOut.purpose ?? "not written"],
     ["Sown", growOut.sown === null ? <Measured key="sown" value={null} /> : dateInWords(growOut.sown)],
     ["Seeds sown", plants(growOut.seedsSown)],
+    ...(growOut.plantsPlanned === null ? [] : [["Plants planned", plants(growOut.plantsPlanned)] as const]),
+    ...(growOut.seedParentsPlanned === null
+      ? []
+      : [["Seed parents planned", plants(growOut.seedParentsPlanned)] as const]),
     ["Plants standing", plants(growOut.plantsStanding)],
     ...(growOut.malesStanding === null ? [] : [["Of them males", plants(growOut.malesStanding)] as const]),
     ["Rogued before pollen shed", plants(growOut.roguedBeforePollen)],
@@ -30,6 +29,7 @@ export function HowGrown({ read: { growOut, steward, plots } }: { read: GrowOutR
       "Foreign pollen",
       growOut.foreignPollen === null ? "not assessed; computed as none" : percent(growOut.foreignPollen),
     ],
+    ...(growOut.endedOn === null ? [] : [["Ended", dateInWords(growOut.endedOn)] as const]),
     ["Outcome", growOut.outcome ?? "nothing written"],
   ] as const;
   return (
@@ -43,6 +43,13 @@ export function HowGrown({ read: { growOut, steward, plots } }: { read: GrowOutR
       </dl>
     </Section>
   );
+}
+
+/** A plot with its place and the days on it, as far as they are written. */
+function plotInWords({ name, place, fromOn, toOn }: GrowOutRead["plots"][number]): string {
+  const from = fromOn === null ? "" : `from ${dateInWords(fromOn)}`;
+  const to = toOn === null ? "" : `until ${dateInWords(toOn)}`;
+  return [name, place ?? "", [from, to].filter(Boolean).join(" ")].filter(Boolean).join(", ");
 }
 
 function Particular({ name, children }: { name: string; children: ReactNode }) {

@@ -3,7 +3,8 @@ import { Section } from "@/components/frame";
 import { Measured } from "@/components/numbers";
 import { SimpleTable } from "@/components/tables";
 import { dateInWords } from "@/lib/display/dates";
-import { percent } from "@/lib/display/numbers";
+import { percent, wholeNumber } from "@/lib/display/numbers";
+import { listed } from "@/lib/display/plurals";
 import { type UnitSettings, weight } from "@/lib/display/units";
 import type { GrowOutRead } from "@/lib/registry/grow-outs/read-grow-out";
 
@@ -12,14 +13,16 @@ const sownColumns = [
   { key: "variety", name: "Variety" },
   { key: "year", name: "Year" },
   { key: "share", name: "Share of the plants", kind: "count" },
+  { key: "taken", name: "Out of the jar", kind: "count" },
 ] as const;
 
 /** The lots that were sown, each with its share of the plants. */
-export function LotsSown({ read: { parents, variety } }: { read: GrowOutRead }) {
+export function LotsSown({ read: { growOut, parents, variety }, units }: { read: GrowOutRead; units: UnitSettings }) {
+  const sown = growOut.sown !== null;
   return (
-    <Section id="sown" title="What was sown">
+    <Section id="sown" title={sown ? "What was sown" : "What is to be sown"}>
       {parents.length === 0 ? (
-        <p className="quiet">Which lot was sown is not on record.</p>
+        <p className="quiet">{sown ? "Which lot was sown is not on record." : "Which lot to sow is not said yet."}</p>
       ) : (
         <SimpleTable
           columns={sownColumns}
@@ -32,16 +35,31 @@ export function LotsSown({ read: { parents, variety } }: { read: GrowOutRead }) 
                   lot.variety
                 ) : (
                   <>
-                    <Link href={`/varieties/${lot.varietyId}`}>{lot.variety}</Link>, so this was a cross
+                    <Link href={`/varieties/${lot.varietyId}`}>{lot.variety}</Link>, so this is a cross
                   </>
                 ),
               year: lot.year === null ? <Measured value={null} /> : dateInWords(lot.year),
               share: lot.share === null ? <Measured value={null} /> : percent(lot.share),
+              taken: takenInWords(lot, sown, units),
             },
           }))}
         />
       )}
     </Section>
+  );
+}
+
+/** What its ledger says left the jar for this grow-out; of an old sowing that nobody booked it says nothing. */
+function takenInWords({ id, taken }: GrowOutRead["parents"][number], sown: boolean, units: UnitSettings) {
+  if (taken.length === 0) return sown ? <Measured value={null} /> : "not yet";
+  return (
+    <Link href={`/lots/${id}#ledger`}>
+      {listed(
+        taken.map((entry) =>
+          entry.unit === "g" ? weight(entry.amount, units) : `${wholeNumber(entry.amount)} ${entry.unit}`,
+        ),
+      )}
+    </Link>
   );
 }
 

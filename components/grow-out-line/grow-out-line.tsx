@@ -1,0 +1,198 @@
+import { useId } from "react";
+import { Hatch } from "@/components/doubt/hatch";
+import { spindle } from "@/components/doubt/spindle";
+import type { CivilDay } from "@/lib/science/dates/civil-day";
+import styles from "./grow-out-line.module.css";
+import { type LineScale, lineScale, marksOf, placeOf, ticksOf } from "./line-scale";
+import type { LineStage } from "./line-stage";
+
+/** What each sign means, for those who hear it. */
+const heard = { counted: "on record", assumed: "to be expected", unknown: "not known" } as const;
+
+/**
+ * The life of a grow-out as a stem that grows down its stages, each at its days: solid where it is on record, hatched where it is to be expected,
+ * open where nobody knows. A line across shows today; `open` where its life goes on.
+ */
+export function GrowOutLine({
+  stages,
+  today,
+  open,
+  label,
+}: {
+  stages: readonly LineStage[];
+  today: CivilDay;
+  open: boolean;
+  label: string;
+}) {
+  const hatch = useId();
+  const clip = useId();
+  const scale = lineScale(stages, today, open);
+  const marks = scale ? marksOf(stages, scale) : stages.map(() => 0.5);
+  return (
+    <div className={styles.line}>
+      <svg className={styles.defs} aria-hidden="true" width="0" height="0">
+        <defs>
+          <Hatch id={hatch} gap={4} />
+          <clipPath id={clip} clipPathUnits="objectBoundingBox">
+            <path d={spindle(0, 1, 0.5, 0.5, 1)} />
+          </clipPath>
+        </defs>
+      </svg>
+      {scale ? <Scale scale={scale} today={open ? today : null} /> : null}
+      <ol className={styles.stages} aria-label={label}>
+        {stages.map((stage, index) => (
+          <li key={stage.id} className={styles.stage}>
+            <p className={styles.words}>
+              <span className={styles.name}>{stage.name}</span>
+              <span className={styles.when}>
+                {stage.when}
+                <span className="heard">, {heard[stage.grade]}</span>
+              </span>
+              {stage.note ? <span className={styles.when}>{stage.note}</span> : null}
+            </p>
+            <svg className={styles.track} aria-hidden="true">
+              {scale ? <Strokes scale={scale} today={open ? today : null} /> : null}
+              <Stem stages={stages} marks={marks} index={index} />
+              <Mark stage={stage} scale={scale} at={marks[index] ?? 0.5} hatch={hatch} clip={clip} />
+            </svg>
+          </li>
+        ))}
+      </ol>
+    </div>
+  );
+}
+
+const middle = 24;
+
+function part(share: number): string {
+  return `${Math.round(share * 10_000) / 100}%`;
+}
+
+function Scale({ scale, today }: { scale: LineScale; today: CivilDay | null }) {
+  const now = today === null ? null : placeOf(today, scale);
+  return (
+    <div className={styles.scale} aria-hidden="true">
+      {ticksOf(scale).map(({ day, label }) => {
+        const at = placeOf(day, scale);
+        // A month whose name would run into today's, or over the edge, keeps its stroke and loses its name.
+        const room = at < 0.93 && (now === null || Math.abs(at - now) > 0.09);
+        return label && room ? (
+          <span key={day} style={{ insetInlineStart: part(at) }}>
+            {label}
+          </span>
+        ) : null;
+      })}
+      {now === null ? null : (
+        <span className={styles.today} style={{ insetInlineStart: part(Math.min(now, 0.94)) }}>
+          today
+        </span>
+      )}
+    </div>
+  );
+}
+
+function Strokes({ scale, today }: { scale: LineScale; today: CivilDay | null }) {
+  return (
+    <>
+      {ticksOf(scale).map(({ day, label }) => (
+        <line
+          key={day}
+          x1={part(placeOf(day, scale))}
+          x2={part(placeOf(day, scale))}
+          y1="0"
+          y2="100%"
+          stroke="var(--rule)"
+          strokeWidth="1"
+          strokeDasharray={label ? undefined : "1 5"}
+        />
+      ))}
+      {today === null ? null : (
+        <line
+          x1={part(placeOf(today, scale))}
+          x2={part(placeOf(today, scale))}
+          y1="0"
+          y2="100%"
+          stroke="var(--waiting)"
+          strokeWidth="1.5"
+        />
+      )}
+    </>
+  );
+}
+
+/** The stem comes from the mark above, bends to this one and goes on down. Where it has grown it is whole, where it has not it is broken. */
+function Stem({ stages, marks, index }: { stages: readonly LineStage[]; marks: readonly number[]; index: number }) {
+  const at = part(marks[index] ?? 0.5);
+  const before = index === 0 ? null : part(marks[index - 1] ?? 0.5);
+  const strokeTo = (stage: LineStage | undefined) =>
+    stage?.grade === "counted"
+      ? { stroke: "var(--counted)", strokeWidth: 2.5 }
+      : { stroke: "var(--unknown)", strokeWidth: 1.5, strokeDasharray: "2 4" };
+  return (
+    <>
+      {before === null ? null : (
+        <>
+          <line x1={before} x2={before} y1="0" y2={middle} {...strokeTo(stages[index])} />
+          <line x1={before} x2={at} y1={middle} y2={middle} {...strokeTo(stages[index])} />
+        </>
+      )}
+      {index === stages.length - 1 ? null : (
+        <line x1={at} x2={at} y1={middle} y2="100%" {...strokeTo(stages[index + 1])} />
+      )}
+    </>
+  );
+}
+
+function Mark({
+  stage,
+  scale,
+  at,
+  hatch,
+  clip,
+}: {
+  stage: LineStage;
+  scale: LineScale | null;
+  at: number;
+  hatch: string;
+  clip: string;
+}) {
+  const { first, last, grade } = stage;
+  if (!scale || first === null || last === null || grade === "unknown") {
+    const solid = grade === "counted";
+    return (
+      <circle
+        cx={part(at)}
+        cy={middle}
+        r="6"
+        fill={solid ? "var(--counted)" : "var(--ground)"}
+        stroke={solid ? "var(--counted)" : "var(--unknown)"}
+        strokeWidth="1.5"
+        strokeDasharray={solid ? undefined : "2.5 2"}
+      />
+    );
+  }
+  const low = placeOf(first, scale);
+  const high = placeOf(last, scale);
+  if (grade === "counted" && high - low < 0.035)
+    return <circle cx={part(at)} cy={middle} r="6" fill="var(--counted)" />;
+  const place = { x: part(low), width: part(Math.max(high - low, 0.03)), y: middle - 7, height: 14 };
+  return (
+    <>
+      {grade === "assumed" ? (
+        <>
+          <rect {...place} fill="var(--ground)" clipPath={`url(#${clip})`} />
+          <rect {...place} fill={`url(#${hatch})`} clipPath={`url(#${clip})`} />
+        </>
+      ) : null}
+      <svg {...place} viewBox="0 0 100 14" preserveAspectRatio="none" aria-hidden="true">
+        <path
+          d={spindle(0, 100, 50, 7, 14)}
+          fill={grade === "counted" ? "var(--counted)" : "none"}
+          stroke="var(--counted)"
+          strokeWidth="1"
+          vectorEffect="non-scaling-stroke"
+        />
+      </svg>
+    </>
+  );
+}

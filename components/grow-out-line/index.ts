@@ -1,0 +1,2 @@
+export { GrowOutLine } from "./grow-out-line";
+export type { LineStage } from "./line-stage";

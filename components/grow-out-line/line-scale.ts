@@ -1,0 +1,92 @@
+import { addDays, type CivilDay, civilDay, dayNumber, daysBetween, splitCivilDay } from "@/lib/science/dates/civil-day";
+import type { LineStage } from "./line-stage";
+
+/** The days between which a line is drawn. */
+export interface LineScale {
+  readonly from: CivilDay;
+  readonly to: CivilDay;
+}
+
+/** A stroke across the line where a month or a year begins. */
+export interface Tick {
+  readonly day: CivilDay;
+  readonly label: string | null;
+}
+
+const fewestDays = 60;
+const months = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
+
+/**
+ * From the first day to the last that any stage can mean, with today where it lies near (`untilToday`), and a little room on both sides. Null
+ * where no stage has a day.
+ */
+export function lineScale(stages: readonly LineStage[], today: CivilDay, untilToday: boolean): LineScale | null {
+  const days = stages.flatMap(({ first, last }) => [first, last].filter((day) => day !== null));
+  if (days.length === 0) return null;
+  if (untilToday) days.push(today);
+  days.sort();
+  const [from, to] = [days[0] as CivilDay, days.at(-1) as CivilDay];
+  const room = Math.max(
+    Math.ceil(daysBetween(from, to) * 0.04),
+    Math.ceil((fewestDays - daysBetween(from, to)) / 2),
+    3,
+  );
+  if (from < "0001-01-01" || to > "9990-01-01") return { from, to };
+  return { from: addDays(from, -room), to: addDays(to, room) };
+}
+
+/** Where a day lies between both ends, 0 to 1. */
+export function placeOf(day: CivilDay, { from, to }: LineScale): number {
+  const whole = dayNumber(to) - dayNumber(from);
+  return whole === 0 ? 0.5 : Math.min(1, Math.max(0, (dayNumber(day) - dayNumber(from)) / whole));
+}
+
+/** Strokes at the months of a short line, at the years of a long one; at most about eight of them are named. */
+export function ticksOf({ from, to }: LineScale): Tick[] {
+  const start = splitCivilDay(from);
+  const end = splitCivilDay(to);
+  if (!start || !end) return [];
+  const span = (end.year - start.year) * 12 + end.month - start.month;
+  return span <= 30 ? monthTicks(start, span, from, to) : yearTicks(start.year, end.year, from, to);
+}
+
+function monthTicks(start: { year: number; month: number }, span: number, from: CivilDay, to: CivilDay): Tick[] {
+  const step = span <= 7 ? 1 : span <= 14 ? 3 : 6;
+  const ticks: Tick[] = [];
+  for (let count = 0; count <= span + 1; count += 1) {
+    const place = start.month - 1 + count;
+    const year = start.year + Math.floor(place / 12);
+    const month = place % 12;
+    const day = civilDay(year, month + 1, 1);
+    if (day < from || day > to) continue;
+    const named = month % step === 0;
+    const label = month === 0 ? String(year) : (months[month] ?? null);
+    if (named || step < 6 || month % 3 === 0) ticks.push({ day, label: named ? label : null });
+  }
+  return ticks;
+}
+
+function yearTicks(first: number, last: number, from: CivilDay, to: CivilDay): Tick[] {
+  const step = Math.max(1, Math.ceil((last - first) / 6));
+  return Array.from({ length: last - first + 1 }, (_, index) => first + index).flatMap((year) => {
+    const day = civilDay(year, 1, 1);
+    return day < from || day > to ? [] : [{ day, label: year % step === 0 ? String(year) : null }];
+  });
+}
+
+/** Where the mark of each stage stands, 0 to 1: amid its days; one without days evenly between its neighbours, so that the order is seen. */
+export function marksOf(stages: readonly LineStage[], scale: LineScale): number[] {
+  const known = stages.map(({ first, last }) => {
+    if (first === null || last === null) return null;
+    return (placeOf(first, scale) + placeOf(last, scale)) / 2;
+  });
+  return known.map((place, index) => {
+    if (place !== null) return place;
+    const before = known.slice(0, index).findLastIndex((each) => each !== null);
+    const after = known.findIndex((each, at) => at > index && each !== null);
+    const low = before < 0 ? 0.02 : (known[before] ?? 0);
+    const high = after < 0 ? 0.98 : (known[after] ?? 1);
+    const steps = (after < 0 ? stages.length : after) - before;
+    return low + ((high - low) * (index - before)) / steps;
+  });
+}
