@@ -52,7 +52,7 @@ export default async function Season({
       </div>
     );
   }
-  const groups = seasonGroups(items, records);
+  const groups = seasonGroups(items, records, shownAtFirst);
   const counts = countsByPlace(groups);
   return (
     <div className="sheet stack">
@@ -76,7 +76,8 @@ export default async function Season({
                     rule={group.rule}
                     lines={group.lines}
                     settings={settings}
-                    most={shownAtFirst}
+                    count={group.count}
+                    urgent={group.urgent > 0}
                   />
                 ))}
             </Section>

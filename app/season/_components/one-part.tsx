@@ -31,7 +31,7 @@ export function OneRule({
   return (
     <div className="sheet stack">
       <PageHead title={of ?? ruleWords[rule].title} kind={<Link href="/season">Season</Link>} />
-      <WaitingGroup rule={rule} lines={lines} settings={records.settings} most={null} />
+      <WaitingGroup rule={rule} lines={lines} settings={records.settings} />
     </div>
   );
 }

@@ -4,14 +4,14 @@ import type { SeasonGroup } from "../_words/groups";
 
 /** The one figure of the season: what cannot wait, else what waits at all. */
 export function SeasonFigure({ groups }: { groups: readonly SeasonGroup[] }) {
-  const lines = groups.flatMap((group) => group.lines);
-  const urgent = lines.filter((line) => line.urgent).length;
-  const rest = lines.length - urgent;
-  if (lines.length === 0) return <Figure value="Nothing">waits for a hand. Enjoy the day.</Figure>;
+  const all = groups.reduce((sum, group) => sum + group.count, 0);
+  const urgent = groups.reduce((sum, group) => sum + group.urgent, 0);
+  const rest = all - urgent;
+  if (all === 0) return <Figure value="Nothing">waits for a hand. Enjoy the day.</Figure>;
   if (urgent === 0) {
     return (
-      <Figure value={counted(lines.length, "thing")}>
-        {lines.length === 1 ? "waits" : "wait"} for a hand; all of it can wait a while.
+      <Figure value={counted(all, "thing")}>
+        {all === 1 ? "waits" : "wait"} for a hand; all of it can wait a while.
       </Figure>
     );
   }

@@ -13,33 +13,35 @@ export function WaitingGroup({
   rule,
   lines,
   settings,
-  most,
+  count = lines.length,
+  urgent = lines.some((line) => line.urgent),
 }: {
   rule: SeasonRule;
+  /** those that are shown: all, or the first of them */
   lines: readonly SeasonLine[];
   settings: Settings;
-  /** how many are shown before "all of them"; null: all */
-  most: number | null;
+  /** how many there are, shown or not, and whether one cannot wait */
+  count?: number;
+  urgent?: boolean;
 }) {
   const { title, explanation } = ruleWords[rule];
-  const shown = most === null ? lines : lines.slice(0, most);
   return (
     <div className={styles.group}>
-      <Explained explanation={explanation(settings, lines.length)}>
+      <Explained explanation={explanation(settings, count)}>
         <span className={styles.title}>{title}</span>{" "}
-        <span className={styles.count} data-urgent={lines.some((line) => line.urgent) || undefined}>
-          {lines.length}
+        <span className={styles.count} data-urgent={urgent || undefined}>
+          {count}
         </span>
       </Explained>
       <ul className={styles.items}>
-        {shown.map((line) => (
+        {lines.map((line) => (
           <WaitingLine key={line.key} line={line} />
         ))}
       </ul>
-      {shown.length < lines.length ? (
+      {lines.length < count ? (
         <p className={styles.all}>
           <Link href={`/season?rule=${rule}`}>
-            All {lines.length}
+            All {count}
             <span className="heard">: {title}</span>
           </Link>
         </p>
