@@ -2,16 +2,14 @@ import type { Balance } from "@/lib/registry/ledger/balance";
 import { sameName } from "@/lib/registry/names/fold-name";
 import { separateSexes } from "@/lib/science/crops/mating";
 import type { FuzzyDate } from "@/lib/science/dates/fuzzy-date";
+import { PLANTS_SEED_FACTOR } from "@/lib/science/harvest/plants-seed-factor";
+import { unusualSeedWeight } from "@/lib/science/seed-weight/unusual-seed-weight";
 import { type Check, grouped, profileOf } from "./check";
 import type { BookedLine } from "./check-ledger";
 import { type Entry, tainted } from "./entries";
 
-/** Seed weight this many times off the crop's is worth a look. */
-const WEIGHT_FACTOR = 10;
 /** A weigh-in above the balance by more than this part is worth a look. */
 const WEIGH_IN_EXCESS = 0.05;
-/** So is seed of single plants that comes to more than this many times the harvest. */
-const PLANTS_SEED_FACTOR = 2;
 
 /** What looks implausible is a warning, never a fault. */
 export function warnImplausible(check: Check, balances: ReadonlyMap<string, Balance<BookedLine>>): void {
@@ -45,10 +43,9 @@ function warn(
 function warnSeedWeight(check: Check, lot: Entry<"lots">): void {
   const weight = lot.cells.thousand_seed_grams;
   const profile = profileOf(check, lot.cells.variety);
-  if (weight === null || !profile?.seedsPerGramMin || !profile.seedsPerGramMax) return;
-  const [lightest, heaviest] = [1000 / profile.seedsPerGramMax, 1000 / profile.seedsPerGramMin];
-  if (weight <= heaviest * WEIGHT_FACTOR && weight >= lightest / WEIGHT_FACTOR) return;
-  const usual = `${shortNumber(lightest)} to ${shortNumber(heaviest)} g`;
+  const unusual = weight === null || profile === null ? null : unusualSeedWeight(weight, profile);
+  if (unusual === null || profile === null) return;
+  const usual = `${shortNumber(unusual.lightest)} to ${shortNumber(unusual.heaviest)} g`;
   const sentence = `${weight} g for a thousand seeds is far from the ${usual} that are usual for ${profile.commonName}`;
   warn(check, lot, "thousand_seed_grams", "seed-weight-unusual", sentence);
 }
