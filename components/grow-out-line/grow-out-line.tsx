@@ -50,11 +50,13 @@ export function GrowOutLine({
               </span>
               {stage.note ? <span className={styles.when}>{stage.note}</span> : null}
             </p>
-            <svg className={styles.track} aria-hidden="true">
-              {scale ? <Strokes scale={scale} today={open ? today : null} /> : null}
-              <Stem stages={stages} marks={marks} index={index} />
-              <Mark stage={stage} scale={scale} at={marks[index] ?? 0.5} hatch={hatch} clip={clip} />
-            </svg>
+            <div className={styles.track}>
+              <svg aria-hidden="true">
+                {scale ? <Strokes scale={scale} today={open ? today : null} /> : null}
+                <Stem stages={stages} marks={marks} index={index} />
+                <Mark stage={stage} scale={scale} at={marks[index] ?? 0.5} hatch={hatch} clip={clip} />
+              </svg>
+            </div>
           </li>
         ))}
       </ol>
@@ -124,21 +126,21 @@ function Strokes({ scale, today }: { scale: LineScale; today: CivilDay | null })
 function Stem({ stages, marks, index }: { stages: readonly LineStage[]; marks: readonly number[]; index: number }) {
   const at = part(marks[index] ?? 0.5);
   const before = index === 0 ? null : part(marks[index - 1] ?? 0.5);
-  const strokeTo = (stage: LineStage | undefined) =>
-    stage?.grade === "counted"
+  // A life that came to a stage has come through those before it, whether or not anybody wrote of them.
+  const grownTo = stages.findLastIndex((stage) => stage.grade === "counted");
+  const strokeTo = (to: number) =>
+    to <= grownTo
       ? { stroke: "var(--counted)", strokeWidth: 2.5 }
       : { stroke: "var(--unknown)", strokeWidth: 1.5, strokeDasharray: "2 4" };
   return (
     <>
       {before === null ? null : (
         <>
-          <line x1={before} x2={before} y1="0" y2={middle} {...strokeTo(stages[index])} />
-          <line x1={before} x2={at} y1={middle} y2={middle} {...strokeTo(stages[index])} />
+          <line x1={before} x2={before} y1="0" y2={middle} {...strokeTo(index)} />
+          <line x1={before} x2={at} y1={middle} y2={middle} {...strokeTo(index)} />
         </>
       )}
-      {index === stages.length - 1 ? null : (
-        <line x1={at} x2={at} y1={middle} y2="100%" {...strokeTo(stages[index + 1])} />
-      )}
+      {index === stages.length - 1 ? null : <line x1={at} x2={at} y1={middle} y2="100%" {...strokeTo(index + 1)} />}
     </>
   );
 }

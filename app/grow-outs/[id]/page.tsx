@@ -35,6 +35,7 @@ export default async function GrowOutPage({ params, searchParams }: Parameters) 
   if (!read) notFound();
   const { growOut, variety } = read;
   const life = lifeOfGrowOut(read, today, settings.hemisphere);
+  const next = nextOfGrowOut(read, life, today);
   const section = { read, units: unitsOf(settings), today, parameters: await searchParams };
   return (
     <div className="sheet stack">
@@ -50,7 +51,7 @@ export default async function GrowOutPage({ params, searchParams }: Parameters) 
         }
         figure={<SizeFigure read={read} life={life} />}
       />
-      <NextSteps growOutId={id} next={nextOfGrowOut(read, life, today)} />
+      {next.length > 0 ? <NextSteps growOutId={id} next={next} /> : null}
       <LifeSection read={read} life={life} today={today} />
       <div className="beside">
         <LotsSown read={read} units={section.units} />
@@ -60,6 +61,7 @@ export default async function GrowOutPage({ params, searchParams }: Parameters) 
       <PlantsOfGrowOut {...section} />
       <HarvestsOfGrowOut {...section} />
       <NeighboursOfGrowOut {...section} />
+      {next.length > 0 ? null : <NextSteps growOutId={id} next={next} />}
       {growOut.note ? (
         <Section id="note" title="Note">
           <p className="told">{growOut.note}</p>

@@ -1,16 +1,15 @@
 "use client";
 
 import Link from "next/link";
-import { useRouter } from "next/navigation";
-import { type FormEvent, type ReactNode, useActionState, useEffect, useState } from "react";
-import { DraftLine, useDraft } from "@/components/drafts";
+import type { ReactNode } from "react";
+import { DraftLine } from "@/components/drafts";
 import { Button, FormRefusals } from "@/components/ui";
-import { refusalsByField, refusalsForSummary } from "@/lib/display/refusals";
-import { type FormDeed, textsOf } from "./form-answer";
+import { refusalsForSummary } from "@/lib/display/refusals";
+import type { FormDeed } from "./form-answer";
 import styles from "./lot-form.module.css";
+import { type FieldOf, useFormAnswer } from "./use-form-answer";
 
-/** What a field needs of the form: its name, what stands in it, and why that was refused. */
-export type FieldOf = (name: string) => { name: string; value: string; refusals: readonly string[] };
+export type { FieldOf } from "./use-form-answer";
 
 /**
  * A form about a lot: keeps what is typed on the device, gives refusals back to their fields with what was typed, and leads on when it is
@@ -36,30 +35,7 @@ export function LotForm({
   standing: ReactNode;
   children: (field: FieldOf) => ReactNode;
 }) {
-  const router = useRouter();
-  const draft = useDraft(draftKey, textsStored);
-  const [answer, send, sending] = useActionState(deed, { typed: start, refusals: [], done: null });
-  const [restored, setRestored] = useState<Readonly<Record<string, string>> | null>(null);
-  const { found, forget } = draft;
-  useEffect(() => {
-    if (found?.draft) setRestored(found.draft);
-  }, [found]);
-  useEffect(() => {
-    if (answer.done === null) return;
-    forget();
-    router.push(answer.done);
-    // What other pages hold of it is read anew; done here, for a page that is drawn anew meanwhile would lose the way.
-    router.refresh();
-  }, [answer.done, forget, router]);
-  // Once the server has answered, its copy of what was typed leads.
-  const typed = answer.refusals.length > 0 ? answer.typed : (restored ?? start);
-  const byField = refusalsByField(answer.refusals);
-  const field: FieldOf = (name) => ({ name, value: typed[name] ?? "", refusals: byField[name] ?? [] });
-  const keep = (event: FormEvent<HTMLFormElement>) => draft.keep(textsOf(new FormData(event.currentTarget)));
-  const again = () => {
-    forget();
-    setRestored(null);
-  };
+  const { answer, send, sending, field, keep, kept, restored, again } = useFormAnswer(draftKey, deed, start);
   if (answer.done !== null) {
     return (
       <p role="status">
@@ -68,9 +44,9 @@ export function LotForm({
     );
   }
   return (
-    <form action={send} onInput={keep} className={styles.form} noValidate>
+    <form action={send} onInput={(event) => keep(event.currentTarget)} className={styles.form} noValidate>
       <FormRefusals refusals={refusalsForSummary(answer.refusals, labels)} />
-      <div key={restored === null ? "begun" : "restored"} className={styles.fields}>
+      <div key={restored ? "restored" : "begun"} className={styles.fields}>
         {children(field)}
       </div>
       <p className={styles.standing}>{standing}</p>
@@ -80,7 +56,7 @@ export function LotForm({
         </Button>
         <Link href={back}>Leave it</Link>
       </div>
-      <DraftLine kept={draft.kept} restored={restored !== null} again={again} />
+      <DraftLine kept={kept} restored={restored} again={again} />
     </form>
   );
 }
@@ -108,10 +84,4 @@ export function Seldom({ title, open, children }: { title: string; open: boolean
       <div className={styles.fields}>{children}</div>
     </details>
   );
-}
-
-function textsStored(stored: unknown): Record<string, string> | null {
-  if (typeof stored !== "object" || stored === null) return null;
-  const texts = Object.entries(stored).filter((each): each is [string, string] => typeof each[1] === "string");
-  return Object.fromEntries(texts);
 }

@@ -13,7 +13,7 @@ export function NextSteps({ growOutId, next }: { growOutId: string; next: readon
   const shown = new Set(steps.map((step) => step.href.split("?")[0]));
   const others = othersOf(growOutId).filter((other) => !shown.has(other.href));
   return (
-    <Section id="next" title="What comes next">
+    <Section id="next" title={steps.length === 0 ? "Nothing waits" : "What comes next"}>
       {steps.length === 0 ? null : (
         <ol className={styles.steps}>
           {steps.map((step, index) => (
@@ -27,7 +27,7 @@ export function NextSteps({ growOutId, next }: { growOutId: string; next: readon
         </ol>
       )}
       <nav aria-label="What can be written of it" className={styles.others}>
-        <span>{steps.length === 0 ? "Nothing waits. Write of it:" : "Or write of it:"}</span>
+        <span>{steps.length === 0 ? "Write of it:" : "Or write of it:"}</span>
         {others.map((other) => (
           <Link key={other.href} href={other.href}>
             {other.words}
