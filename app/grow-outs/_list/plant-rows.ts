@@ -1,47 +1,95 @@
 import type { Cell, Column, Row } from "@/components/tables";
-import { plainNumber } from "@/lib/display/numbers";
+import { scoreInWords } from "@/lib/display/scores";
 import { type UnitSettings, weight } from "@/lib/display/units";
-import type { PlantOfGrowOut } from "@/lib/registry/grow-outs/plants-of-grow-out";
+import { markShown, type PlantOfGrowOut, type StandingScore } from "@/lib/registry/grow-outs/plants-of-grow-out";
+import { plantCellText } from "@/lib/registry/plants/cells-of-plant";
+import type { TraitLine } from "@/lib/registry/traits/list-traits";
+import { traitColumn } from "@/lib/schemas/plants/save-plants";
+
+type People = ReadonlyMap<string, string>;
 
 const firstColumns: readonly Column[] = [
   { key: "plant", name: "Plant", kind: "words", phone: "lead" },
+  { key: "intent", name: "Intent", kind: "words", phone: "aside" },
   { key: "cell", name: "Cell", kind: "words" },
   { key: "kept", name: "Kept", kind: "words" },
-  { key: "seed", name: "Seed", kind: "count", phone: "aside" },
-  { key: "marks", name: "Marks", kind: "words", phone: "none" },
+  { key: "seed", name: "Seed", kind: "count" },
+  { key: "words", name: "Words", kind: "words" },
 ];
 
-/** The columns of a grow-out's plants: one a trait that was scored; marks only where a plant has one. */
-export function plantColumns(plants: readonly PlantOfGrowOut[], traits: readonly string[]): readonly Column[] {
-  const marked = plants.some((plant) => plant.marks.length > 0);
+/** The columns of a grow-out's plants: one a trait that was scored; of the others those in which anything stands. */
+export function plantColumns(plants: readonly PlantOfGrowOut[], traits: readonly TraitLine[]): readonly Column[] {
+  const said: Readonly<Record<string, (plant: PlantOfGrowOut) => boolean>> = {
+    plant: () => true,
+    intent: (plant) => plant.marks.length > 0,
+    cell: (plant) => plant.cell !== null,
+    kept: (plant) => plant.kept !== null,
+    seed: (plant) => plant.seedGrams !== null,
+    words: (plant) => plant.marks.some((mark) => mark.words ?? mark.fate),
+  };
   return [
-    ...firstColumns.filter((column) => column.key !== "marks" || marked),
+    ...firstColumns.filter((column) => plants.some((plant) => said[column.key]?.(plant))),
     ...traits.map(
-      (trait): Column => ({ key: `score:${trait}`, name: trait, kind: "count", phone: "under", phoneName: trait }),
+      ({ id, newest: { name } }): Column => ({
+        key: traitColumn(id),
+        name,
+        kind: "words",
+        phone: "under",
+        phoneName: name,
+      }),
     ),
   ];
 }
 
-/** A plant as a row. What was not scored is unknown, never nought. */
-export function plantRow(plant: PlantOfGrowOut, traits: readonly string[], units: UnitSettings): Row {
-  const scores = traits.map((trait): readonly [string, Cell] => {
-    const score = plant.scores.get(trait);
-    if (score === undefined) return [`score:${trait}`, null];
-    if (score.value === null) return [`score:${trait}`, score.text ?? ""];
-    const words = `${plainNumber(score.value, 2)}${score.unit ? `\u00a0${score.unit}` : ""}`;
-    return [`score:${trait}`, { kind: "count", words, sort: score.value }];
-  });
+/** A plant as a row. What was not scored is unknown, never nought; two people's marks and scores stand side by side, each with who gave it. */
+export function plantRow(
+  plant: PlantOfGrowOut,
+  traits: readonly TraitLine[],
+  units: UnitSettings,
+  people: People,
+  said: Saying = scoreInWords,
+): Row {
   const seed: Cell =
     plant.seedGrams === null ? null : { kind: "count", words: weight(plant.seedGrams, units), sort: plant.seedGrams };
+  const several = plant.marks.length > 1;
+  const intents = plant.marks.map((mark) => (several ? by(mark.intent, mark.stewardId, people) : mark.intent));
+  const words = plant.marks.flatMap((mark) => [mark.words, mark.fate].filter(Boolean));
   return {
     id: plant.id,
     cells: {
-      plant: plant.name,
+      plant: plantCellText("tag", plant, markShown(plant)),
+      intent: intents.join("; "),
       cell: plant.cell ?? "",
       kept: plant.kept === null ? null : plant.kept ? "yes" : "no",
       seed,
-      marks: plant.marks.map((mark) => [mark.tag, mark.intent, mark.words].filter(Boolean).join(" ")).join("; "),
-      ...Object.fromEntries(scores),
+      words: words.join("; "),
+      ...Object.fromEntries(
+        traits.map((trait) => [
+          traitColumn(trait.id),
+          scoreCell(trait, plant.scores.get(trait.id) ?? [], people, said),
+        ]),
+      ),
     },
   };
+}
+
+/** How a score is said; a table that goes out says it as it is stored. */
+type Saying = typeof scoreInWords;
+
+function scoreCell(trait: TraitLine, scores: readonly StandingScore[], people: People, saying: Saying): Cell {
+  const last = scores.at(-1);
+  if (!last) return null;
+  const words = scores.map((score) => {
+    const version = trait.versions.find((each) => each.id === score.traitId) ?? trait.newest;
+    const old = version.id === trait.newest.id ? "" : ` (version ${version.version})`;
+    const said = `${saying(version, score)}${old}`;
+    return scores.length > 1 ? by(said, score.stewardId, people) : said;
+  });
+  // Two people's scores are not made one number.
+  if (scores.length > 1 || last.value === null) return words.join("; ");
+  return { kind: "count", words: words.join("; "), sort: last.value };
+}
+
+function by(said: string, stewardId: string | null, people: People): string {
+  return `${said}, ${stewardId === null ? "by somebody" : (people.get(stewardId) ?? "a steward")}`;
 }

@@ -1,5 +1,29 @@
-import { type Selection, sql } from "@/lib/db";
+import { readTogether, type Selection, sql } from "@/lib/db";
 import { grouped } from "../change-set/grouped";
+import type { RowOf } from "../change-set/records";
+import { type TraitLine, traitLines, traitsOfGrowOut } from "../traits/list-traits";
+
+/** A mark that stands: no later one replaces it. */
+export interface StandingMark {
+  readonly id: string;
+  readonly tag: string | null;
+  readonly intent: string;
+  readonly on: string;
+  readonly words: string | null;
+  readonly fate: string | null;
+  readonly stewardId: string | null;
+}
+
+/** A score that stands: neither replaced nor taken back. */
+export interface StandingScore {
+  readonly id: string;
+  /** the version of the trait by which it was given */
+  readonly traitId: string;
+  readonly value: number | null;
+  readonly text: string | null;
+  readonly on: string | null;
+  readonly stewardId: string | null;
+}
 
 /** A plant with what was seen of it. */
 export interface PlantOfGrowOut {
@@ -8,94 +32,83 @@ export interface PlantOfGrowOut {
   readonly cell: string | null;
   readonly kept: boolean | null;
   readonly seedGrams: number | null;
-  /** tags and intents, in the order in which they were given */
-  readonly marks: readonly {
-    tag: string | null;
-    intent: string;
-    on: string;
-    words: string | null;
-    fate: string | null;
-  }[];
-  /** by trait: the newest score; nothing where it was not scored */
-  readonly scores: ReadonlyMap<string, { value: number | null; text: string | null; unit: string | null }>;
+  /** in the order in which they were given; two stewards may each have marked it */
+  readonly marks: readonly StandingMark[];
+  /** by trait (its first version), in the order in which they were given; nothing where it was not scored */
+  readonly scores: ReadonlyMap<string, readonly StandingScore[]>;
 }
 
-interface ScoreRow {
-  readonly plantId: string;
-  readonly trait: string;
-  readonly unit: string | null;
-  readonly value: number | null;
-  readonly text: string | null;
+export interface PlantsRead {
+  readonly plants: readonly PlantOfGrowOut[];
+  /** every trait that the variety's plants may be scored by, and those by which some here were */
+  readonly traits: readonly TraitLine[];
 }
 
-interface PlantRow {
-  readonly id: string;
-  readonly name: string;
-  readonly cell: string | null;
-  readonly kept: boolean | null;
-  readonly seedGrams: number | null;
-  readonly markId: string | null;
-  readonly tag: string | null;
-  readonly intent: string | null;
-  readonly on: string | null;
-  readonly words: string | null;
-  readonly fate: string | null;
-}
+type PlantRow = Pick<PlantOfGrowOut, "id" | "name" | "cell" | "kept" | "seedGrams">;
+type MarkRow = StandingMark & { readonly plantId: string };
+type ScoreRow = StandingScore & { readonly plantId: string };
 
-/** The plants of a grow-out in the order of entry, a row a mark that stands. */
-export function plantsSelection(growOutId: string): Selection<PlantRow> {
-  return {
+/** The plants of a grow-out, the marks and scores that stand, and the traits, each in the order of entry. */
+export function plantSelections(growOutId: string) {
+  const plants: Selection<PlantRow> = {
+    columns: { id: "text", name: "text", cell: "text", kept: "flag", seedGrams: "number" },
+    rows: sql`SELECT p.* FROM "Plant" p WHERE p."growOutId" = ${growOutId} ORDER BY p."id"`,
+  };
+  const marks: Selection<MarkRow> = {
     columns: {
-      id: "text",
-      name: "text",
-      cell: "text",
-      kept: "flag",
-      seedGrams: "number",
-      markId: "text",
-      tag: "text",
-      intent: "text",
-      on: "text",
-      words: "text",
-      fate: "text",
+      ...{ id: "text", plantId: "text", tag: "text", intent: "text" },
+      ...{ on: "text", words: "text", fate: "text", stewardId: "text" },
     },
-    rows: sql`
-    SELECT p."id", p."name", p."cell", p."kept", p."seedGrams", m."id" AS "markId", m."tag", m."intent", m."on", m."words", m."fate"
-    FROM "Plant" p LEFT JOIN "Mark" m ON m."plantId" = p."id" AND NOT EXISTS (SELECT 1 FROM "Mark" n WHERE n."replacesId" = m."id")
-    WHERE p."growOutId" = ${growOutId} ORDER BY p."id", m."id"`,
+    rows: sql`SELECT m.* FROM "Mark" m JOIN "Plant" p ON p."id" = m."plantId"
+      WHERE p."growOutId" = ${growOutId} AND NOT EXISTS (SELECT 1 FROM "Mark" n WHERE n."replacesId" = m."id") ORDER BY m."id"`,
   };
-}
-
-/** The scores of its plants that stand, in the order of entry. */
-export function scoresSelection(growOutId: string): Selection<ScoreRow> {
-  return {
-    columns: { plantId: "text", trait: "text", unit: "text", value: "number", text: "text" },
-    rows: sql`
-    SELECT s."plantId", t."name" AS "trait", t."unit", s."value", s."text"
-    FROM "Score" s JOIN "Plant" p ON p."id" = s."plantId" JOIN "Trait" t ON t."id" = s."traitId"
-    WHERE p."growOutId" = ${growOutId} AND NOT s."takenBack" AND NOT EXISTS (SELECT 1 FROM "Score" n WHERE n."replacesId" = s."id")
-    ORDER BY s."id"`,
+  const scores: Selection<ScoreRow> = {
+    columns: {
+      ...{ id: "text", plantId: "text", traitId: "text" },
+      ...{ value: "number", text: "text", on: "text", stewardId: "text" },
+    },
+    rows: sql`SELECT s.* FROM "Score" s JOIN "Plant" p ON p."id" = s."plantId"
+      WHERE p."growOutId" = ${growOutId} AND NOT s."takenBack"
+        AND NOT EXISTS (SELECT 1 FROM "Score" n WHERE n."replacesId" = s."id") ORDER BY s."id"`,
   };
+  return { plants, marks, scores, traits: traitsOfGrowOut(growOutId) };
 }
 
 /** The plants with their marks and scores. */
-export function plantsWithScores(rows: readonly PlantRow[], scored: readonly ScoreRow[]): PlantOfGrowOut[] {
-  const scores = grouped(scored, (row) => row.plantId);
-  return [...grouped(rows, (row) => row.id)].flatMap(([id, own]): PlantOfGrowOut[] => {
-    const [plant] = own;
-    if (!plant) return [];
-    const { name, cell, kept, seedGrams } = plant;
-    return [
-      {
-        id,
-        name,
-        cell,
-        kept,
-        seedGrams,
-        marks: own.flatMap(({ markId, tag, intent, on, words, fate }) =>
-          markId === null ? [] : [{ tag, intent: intent ?? "", on: on ?? "", words, fate }],
-        ),
-        scores: new Map((scores.get(id) ?? []).map(({ trait, value, text, unit }) => [trait, { value, text, unit }])),
-      },
-    ];
-  });
+export function plantsRead(found: {
+  readonly plants: readonly PlantRow[];
+  readonly marks: readonly MarkRow[];
+  readonly scores: readonly ScoreRow[];
+  readonly traits: readonly RowOf<"Trait">[];
+}): PlantsRead {
+  const traits = traitLines(found.traits);
+  const lineOf = new Map(traits.flatMap((line) => line.versions.map((version) => [version.id, line.id] as const)));
+  const marksOf = grouped(found.marks, (mark) => mark.plantId);
+  const scoresOf = grouped(found.scores, (score) => score.plantId);
+  return {
+    traits,
+    plants: found.plants.map((plant) => ({
+      ...plant,
+      marks: (marksOf.get(plant.id) ?? []).map(({ plantId: _plant, ...mark }) => mark),
+      scores: grouped(
+        (scoresOf.get(plant.id) ?? []).map(({ plantId: _plant, ...score }) => score),
+        (score) => lineOf.get(score.traitId) ?? score.traitId,
+      ),
+    })),
+  };
+}
+
+/** The plants of a grow-out. One statement; `db` may be a transaction's own reading. */
+export async function plantsOfGrowOut(db: Parameters<typeof readTogether>[0], growOutId: string): Promise<PlantsRead> {
+  return plantsRead(await readTogether(db, plantSelections(growOutId)));
+}
+
+/** The mark that a plant's row shows: the newest. */
+export function markShown(plant: Pick<PlantOfGrowOut, "marks">): StandingMark | null {
+  return plant.marks.at(-1) ?? null;
+}
+
+/** The score that a plant's cell shows: the newest. */
+export function scoreShown(plant: Pick<PlantOfGrowOut, "scores">, traitId: string): StandingScore | null {
+  return plant.scores.get(traitId)?.at(-1) ?? null;
 }

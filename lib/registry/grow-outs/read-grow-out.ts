@@ -3,6 +3,7 @@ import type { RowOf } from "../change-set/records";
 import { profileOfCrop } from "../crops/profile-of-crop";
 import { figuresOfAll, type LotFigures } from "../figures/read-figures";
 import type { SeasonCrop, SeasonVariety } from "../season/records";
+import type { TraitLine } from "../traits/list-traits";
 import { type EventOfGrowOut, eventsInOrder, eventsSelection } from "./events-of-grow-out";
 import {
   type GrowOutHead,
@@ -17,7 +18,7 @@ import {
   type TakenForGrowOut,
   takenSelection,
 } from "./grow-out-selections";
-import { type PlantOfGrowOut, plantsSelection, plantsWithScores, scoresSelection } from "./plants-of-grow-out";
+import { type PlantOfGrowOut, plantSelections, plantsRead } from "./plants-of-grow-out";
 
 /** A lot that was sown, with its share of the plants; null: not written. */
 export interface SownLot {
@@ -73,8 +74,8 @@ export interface GrowOutRead {
   readonly harvests: readonly RowOf<"Harvest">[];
   readonly events: readonly EventOfGrowOut[];
   readonly plants: readonly PlantOfGrowOut[];
-  /** names of the traits that were scored, in the order of first use */
-  readonly traits: readonly string[];
+  /** the traits by which some of them were scored */
+  readonly traits: readonly TraitLine[];
   readonly people: ReadonlyMap<string, string>;
 }
 
@@ -89,8 +90,7 @@ export async function readGrowOut(db: Database, id: string): Promise<GrowOutRead
     harvested: harvestedSelection(id),
     harvests: harvestsSelection(id),
     events: eventsSelection(id),
-    plants: plantsSelection(id),
-    scores: scoresSelection(id),
+    ...plantSelections(id),
     people: peopleSelection,
   });
   const [head] = found.heads;
@@ -98,7 +98,7 @@ export async function readGrowOut(db: Database, id: string): Promise<GrowOutRead
   const { growOut, variety } = partsOfHead(head, found.own);
   const figures = await figuresOfAll(db);
   const people = new Map(found.people.map((person) => [person.stewardId, person.name]));
-  const plants = plantsWithScores(found.plants, found.scores);
+  const { plants, traits } = plantsRead(found);
   return {
     growOut,
     variety,
@@ -116,7 +116,7 @@ export async function readGrowOut(db: Database, id: string): Promise<GrowOutRead
     harvests: found.harvests,
     events: eventsInOrder(found.events),
     plants,
-    traits: [...new Set(plants.flatMap((plant) => [...plant.scores.keys()]))],
+    traits: traits.filter((trait) => plants.some((plant) => plant.scores.has(trait.id))),
     people,
   };
 }

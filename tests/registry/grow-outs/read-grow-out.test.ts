@@ -79,8 +79,8 @@ describe("a grow-out", () => {
   it("shows the scores that stand; what was not scored is not there", async () => {
     const { db, id } = await grown();
     const read = await readGrowOut(db, id);
-    expect(read?.traits).toEqual(["vigour"]);
-    expect(read?.plants[0]?.scores.get("vigour")).toMatchObject({ value: 6 });
+    expect(read?.traits.map((trait) => trait.newest.name)).toEqual(["vigour"]);
+    expect(read?.plants[0]?.scores.get(read.traits[0]?.id ?? "")).toMatchObject([{ value: 6 }]);
     expect(read?.plants[0]?.marks).toMatchObject([{ tag: "7", intent: "keep" }]);
     expect(read?.plants[1]).toMatchObject({ kept: null, seedGrams: null });
     expect(read?.plants[1]?.scores.size).toBe(0);

@@ -7,7 +7,7 @@ import { plantColumns, plantRow } from "../../_list/plant-rows";
 
 /** Plants with their tags and scores, a column a trait. */
 export function PlantsSection({
-  read: { plants, traits, growOut },
+  read: { plants, traits, growOut, people },
   units,
   parameters,
 }: {
@@ -24,7 +24,7 @@ export function PlantsSection({
         caption="Plants and scores"
         noun="plant"
         columns={columns}
-        rows={plants.map((plant) => plantRow(plant, traits, units))}
+        rows={plants.map((plant) => plantRow(plant, traits, units, people))}
         path={`/grow-outs/${growOut.id}`}
         address={readTableAddress(parameters, columns)}
         filterLabel="Find a plant"
