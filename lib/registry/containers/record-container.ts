@@ -67,10 +67,10 @@ function plainFields(input: ContainerInput) {
 }
 
 /** The holder's place of that name; a name that is new here becomes a place. */
-async function placeOf(
+export async function placeOf(
   tx: Transaction,
   change: ChangeWriter,
-  input: ContainerInput,
+  input: Pick<ContainerInput, "place" | "placeKind" | "building">,
   holderId: string | null,
 ): Promise<string | null> {
   if (input.place === null) return null;
