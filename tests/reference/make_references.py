@@ -18,6 +18,7 @@ import reference_isolation as isolation
 import reference_off_types as off_types
 import reference_populations as populations
 import reference_seed_life as seed_life
+import reference_selection as selection
 
 HERE = os.path.dirname(os.path.abspath(__file__))
 
@@ -53,6 +54,9 @@ def main():
     write("pollen-risk", origin, isolation.pollen_risk_cases(random.Random(15), 24, 80))
     write("bessel-i0-scaled", origin, isolation.bessel_cases())
     write("blend-advice", origin, blends.blend_advice_cases(random.Random(14), 80, 20))
+    write("choose-plants", origin, selection.choose_plants_cases(random.Random(16), 300))
+    write("selection-response", origin, selection.selection_response_cases(random.Random(17), 300))
+    write("realised-heritability", origin, selection.realised_heritability_cases(random.Random(18), 300))
     write("viability-forecast", origin, seed_life.viability_forecast_cases(random.Random(7), 100))
 
 

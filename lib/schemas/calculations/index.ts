@@ -1,6 +1,7 @@
 import { alleleCaptureCalculation } from "@/lib/schemas/calculations/allele-capture";
 import { blendAdviceCalculation } from "@/lib/schemas/calculations/blend-advice";
 import type { Calculation } from "@/lib/schemas/calculations/calculation";
+import { choosePlantsCalculation } from "@/lib/schemas/calculations/choose-plants";
 import { dryToCalculation } from "@/lib/schemas/calculations/dry-to";
 import { effectiveSizeCalculation } from "@/lib/schemas/calculations/effective-size";
 import { effectiveSizeSpanCalculation } from "@/lib/schemas/calculations/effective-size-span";
@@ -14,8 +15,10 @@ import { offTypeTrendCalculation } from "@/lib/schemas/calculations/off-type-tre
 import { offTypesCalculation } from "@/lib/schemas/calculations/off-types";
 import { pollenRiskCalculation } from "@/lib/schemas/calculations/pollen-risk";
 import { populationPlanCalculation } from "@/lib/schemas/calculations/population-plan";
+import { realisedHeritabilityCalculation } from "@/lib/schemas/calculations/realised-heritability";
 import { reserveCalculation } from "@/lib/schemas/calculations/reserve";
 import { scorerAgreementCalculation } from "@/lib/schemas/calculations/scorer-agreement";
+import { selectionResponseCalculation } from "@/lib/schemas/calculations/selection-response";
 import { sowingCountCalculation } from "@/lib/schemas/calculations/sowing-count";
 import { thousandSeedWeightCalculation } from "@/lib/schemas/calculations/thousand-seed-weight";
 import { viabilityForecastCalculation } from "@/lib/schemas/calculations/viability-forecast";
@@ -41,6 +44,9 @@ export const calculations: readonly Calculation[] = [
   offTypeFrequencyCalculation,
   pollenRiskCalculation,
   floweringOverlapCalculation,
+  choosePlantsCalculation,
+  realisedHeritabilityCalculation,
+  selectionResponseCalculation,
   scorerAgreementCalculation,
 ];
 
