@@ -69,7 +69,7 @@ try {
     "/history",
     "/settings",
   ];
-  printRows("Pages at 2,000 lots", await measurePages(db, folder, paths));
+  printRows("Pages at 2,000 lots", await measurePages(db, folder, lot.id, paths));
 } finally {
   await db.close();
   rmSync(folder, { recursive: true, force: true });
