@@ -1,0 +1,125 @@
+import { uuidv7 } from "uuidv7";
+import type { Actor } from "@/lib/access/actor";
+import type { Database } from "@/lib/db";
+import type { RoguePassCorrection, RogueWalkInput } from "@/lib/schemas/grow-outs/field-counts";
+import type { CivilDay } from "@/lib/science/dates/civil-day";
+import { accepted, type Outcome, refused } from "@/lib/science/outcome";
+import { type Performed, perform } from "../change-set/perform";
+import { spokenOf } from "./counts-in-step";
+import { recordToCorrect, stewardFaults } from "./field-entries";
+import type { PassOnRecord } from "./field-records";
+import { fieldWarnings } from "./field-warnings";
+import { growOutOf } from "./grow-out-of";
+import { readInField } from "./in-field";
+import { keepInStep } from "./keep-in-step";
+import { walkFaults } from "./pass-faults";
+import type { FieldEntry } from "./record-stage-counts";
+import { walksOf } from "./walks";
+
+/**
+ * Records a walk through the plants: a line for each reason why plants were pulled, or one line of 0 where none was found. The plants rogued
+ * before and after pollen shed follow. Refused with what would be right: more pulled than looked at or than stood, none pulled where nobody
+ * says how many were looked at, fewer left than were passed by, a day before the sowing or still to come, fewer left than gave seed.
+ */
+export async function recordRogueWalk(
+  db: Database,
+  actor: Actor,
+  growOutId: string,
+  input: RogueWalkInput,
+  today: CivilDay,
+): Promise<Outcome<Performed<FieldEntry>>> {
+  const known = await growOutOf(db.read, growOutId);
+  if (!known.ok) return known;
+  const pulled = input.pulled.reduce((sum, line) => sum + line.plants, 0);
+  const said = pulled === 0 ? "walked, none found" : `${pulled} pulled`;
+  const operation = { action: "record" as const, title: `Grow-out ${known.value.name}: ${said}, ${input.on.text}` };
+  return perform(db, actor, operation, async (change, tx) => {
+    const found = await readInField(tx, growOutId, today);
+    if (!found.ok) return found;
+    const field = found.value;
+    const faults = [
+      ...walkFaults({ ...walkOf(input), pulled }, field.passes, field.counts, field.growOut),
+      ...(await stewardFaults(tx, input.stewardId)),
+    ];
+    if (faults.length > 0) return refused(...faults);
+    const lines = input.pulled.length > 0 ? input.pulled : [{ reason: null, plants: 0 }];
+    const rows = lines.map(
+      ({ reason, plants }): PassOnRecord => ({
+        id: uuidv7(),
+        ...walkOf(input),
+        pulled: plants,
+        reason,
+        stage: input.stage,
+        timing: input.timing,
+        note: input.note,
+        stewardId: input.stewardId,
+        replacesId: null,
+      }),
+    );
+    await change.createAll(
+      "RoguePass",
+      rows.map((row) => stored(row, growOutId)),
+    );
+    const is = { counts: field.counts, passes: [...field.passes, ...rows] };
+    const apart = await keepInStep(change, field, is, spokenOf({ passes: rows }), ["pulled"]);
+    if (apart.length > 0) return refused(...apart);
+    change.touch(field.row.varietyId);
+    const warnings = fieldWarnings({ ...field, ...is });
+    return accepted({
+      growOutId,
+      ids: rows.map((row) => row.id),
+      warnings: rows.flatMap((row) => warnings.get(row.id) ?? []),
+    });
+  });
+}
+
+/** Corrects a line of a walk by a new one that points to it; the old one stays to be read and counts no more. */
+export async function correctRoguePass(
+  db: Database,
+  actor: Actor,
+  passId: string,
+  input: RoguePassCorrection,
+  today: CivilDay,
+): Promise<Outcome<Performed<FieldEntry>>> {
+  const old = await recordToCorrect(db.read, "RoguePass", passId);
+  if (!old.ok) return old;
+  const { growOutId, name, stewardId } = old.value;
+  const operation = { action: "correct" as const, title: `Grow-out ${name}: rogue pass corrected`, reason: input.why };
+  return perform(db, actor, operation, async (change, tx) => {
+    const found = await readInField(tx, growOutId, today);
+    if (!found.ok) return found;
+    const field = found.value;
+    const { pulled, reason, stage, timing, note } = input;
+    const row: PassOnRecord = {
+      id: uuidv7(),
+      ...walkOf(input),
+      ...{ pulled, reason, stage, timing, note },
+      stewardId,
+      replacesId: passId,
+    };
+    const others = field.passes.filter((pass) => pass.id !== passId);
+    // The other lines of the same walk looked at the same plants.
+    const walk = walksOf([...others, row]).find(({ passes }) => passes.some((pass) => pass.id === row.id));
+    const apartFrom = others.filter((pass) => !walk?.passes.some((own) => own.id === pass.id));
+    const judged = { ...walkOf(input), pulled: walk?.pulled ?? pulled };
+    const faults = walkFaults(judged, apartFrom, field.counts, field.growOut);
+    if (faults.length > 0) return refused(...faults);
+    await change.create("RoguePass", stored(row, growOutId));
+    const is = { counts: field.counts, passes: [...others, row] };
+    const before = field.passes.filter((pass) => pass.id === passId);
+    const apart = await keepInStep(change, field, is, spokenOf({ passes: [...before, row] }), ["pulled"]);
+    if (apart.length > 0) return refused(...apart);
+    change.touch(field.row.varietyId);
+    const warnings = fieldWarnings({ ...field, ...is }).get(row.id) ?? [];
+    return accepted({ growOutId, ids: [row.id], warnings });
+  });
+}
+
+function walkOf({ on, looked, left }: Pick<RogueWalkInput, "on" | "looked" | "left">) {
+  return { on: on.text, onFirst: on.first, onLast: on.last, looked, left };
+}
+
+/** A pass always has its day. */
+function stored(row: PassOnRecord, growOutId: string) {
+  return { ...row, growOutId, on: row.on ?? "", onFirst: row.onFirst ?? "", onLast: row.onLast ?? "" };
+}
