@@ -1,0 +1,31 @@
+import { dateInWords } from "@/lib/display/dates";
+import { kOfN } from "@/lib/display/numbers";
+import { type UnitSettings, weight } from "@/lib/display/units";
+import type { LotForCross } from "@/lib/registry/grow-outs/read-plan-ground";
+import type { LotToSow } from "@/lib/registry/grow-outs/sowing-plan";
+
+/** A lot in a list to choose from: its number, its year, what is in the jar. */
+export function lotOption(lot: LotToSow, units: UnitSettings): { value: string; words: string } {
+  const parts = [
+    lot.number,
+    lot.year === null ? "year unknown" : dateInWords(lot.year),
+    lot.grams === null ? "amount unknown" : weight(lot.grams, units),
+    lot.holder,
+  ];
+  return { value: lot.id, words: parts.filter(Boolean).join(", ") };
+}
+
+/** A lot of another variety in the same list. */
+export function crossOption({ id, number, variety, year }: LotForCross): { value: string; words: string } {
+  const of = year === null ? variety : `${variety}, ${dateInWords(year)}`;
+  return { value: id, words: `${number} of ${of}: a cross` };
+}
+
+/** What a jar and its last test say, in a line. */
+export function jarInALine({ grams, test, holder }: LotToSow, units: UnitSettings): string {
+  const held = grams === null ? "How much is in the jar nobody knows" : `${weight(grams, units)} in the jar`;
+  const whose = holder === null ? "" : ` with ${holder}`;
+  const tested =
+    test === null ? "never tested" : `${kOfN(test.normal, test.sown)} came up in ${dateInWords(test.date)}`;
+  return `${held}${whose}; ${tested}.`;
+}
