@@ -10,6 +10,7 @@ import { checkFurther } from "@/lib/registry/notebook/further/check-further";
 import { type FurtherDifference, furtherDifference } from "@/lib/registry/notebook/further/difference-further";
 import type { FurtherTable } from "@/lib/registry/notebook/further/further-table";
 import { furtherSpecs } from "@/lib/registry/notebook/further/specs";
+import { linkTransfers } from "@/lib/registry/notebook/link-transfers";
 import { readNotebook } from "@/lib/registry/notebook/read-notebook";
 import { accepted, type Outcome, type Refusal, refused } from "@/lib/science/outcome";
 import { compareFindings, type Finding } from "../notebook-folder/finding";
@@ -71,7 +72,9 @@ export async function importFolder(
       scores: late.find((table) => table.file === "scores.csv")?.rows ?? [],
     });
     const rest = applied.ok ? await further(late) : applied;
-    return rest.ok ? accepted(check) : rest;
+    if (!rest.ok) return rest;
+    await linkTransfers(change);
+    return accepted(check);
   });
 }
 

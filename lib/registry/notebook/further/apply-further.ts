@@ -72,6 +72,14 @@ function withoutNull(fields: Fields): Fields {
   return Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== null && value !== undefined));
 }
 
+/** The name of one more transfer of a kind, lot and day. */
+function freeName(names: NameBook, name: string): string {
+  if (names.idOf("transfer", name) === null) return name;
+  let count = 2;
+  while (names.idOf("transfer", `${name} (${count})`) !== null) count += 1;
+  return `${name} (${count})`;
+}
+
 function remember(spec: FurtherSpec, record: Fields, names: NameBook): void {
   const keeper = typeof record.stewardId === "string" ? names.nameOf("steward", record.stewardId) : null;
   if (spec.table === "Place") names.add("place", String(record.id), withKeeper(String(record.name), keeper));
@@ -89,6 +97,10 @@ function remember(spec: FurtherSpec, record: Fields, names: NameBook): void {
       names.nameOf("crop", String(record.cropId)),
     ];
     names.add("trait", String(record.id), traitName(String(record.name), variety, crop, String(record.version)));
+  }
+  if (spec.table === "Transfer") {
+    const name = `${record.kind} ${names.nameOf("lot", String(record.lotId)) ?? ""} ${record.on}`;
+    names.add("transfer", String(record.id), freeName(names, name));
   }
   if (spec.table === "Crop") names.add("crop", String(record.id), String(record.commonName));
 }

@@ -4,7 +4,7 @@ import type { Notebook } from "@/lib/schemas/notebook/rows";
 import type { Refusal } from "@/lib/science/outcome";
 import { fieldsOf } from "./fields-of-row";
 import type { FurtherTable } from "./further-table";
-import { joinedName, type NameBook, nameBook, traitName, withKeeper } from "./names";
+import { joinedName, type NameBook, nameBook, namesOfTransfers, traitName, withKeeper } from "./names";
 import { furtherSpecs } from "./specs";
 
 /** What is wrong in further files, with file, line and column, before anything is written: names may stand in the folder itself. */
@@ -66,6 +66,11 @@ function addNames(names: NameBook, notebook: Notebook, tables: readonly FurtherT
   for (const { cells } of tables.find((table) => table.file === "strains.csv")?.rows ?? []) {
     const name = withKeeper(cells.name ?? "", cells.variety);
     names.add("strain", name, name);
+  }
+  const transferNames = namesOfTransfers();
+  for (const { cells } of tables.find((table) => table.file === "transfers.csv")?.rows ?? []) {
+    const name = transferNames(cells.kind ?? "", cells.lot ?? "", cells.on ?? "");
+    names.add("transfer", name, name);
   }
   for (const { cells } of tables.find((table) => table.file === "own_crops.csv")?.rows ?? [])
     names.add("crop", cells.crop ?? "", cells.crop ?? "");

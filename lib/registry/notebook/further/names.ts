@@ -45,6 +45,10 @@ export async function nameBook(db: Client | Transaction): Promise<NameBook> {
     const [variety, crop] = [names.get(`variety ${trait.varietyId}`), names.get(`crop ${trait.cropId}`)];
     add("trait", trait.id, traitName(trait.name, variety, crop, trait.version));
   }
+  const transferNames = namesOfTransfers();
+  const select = { id: true, kind: true, lotId: true, on: true } as const;
+  for (const { id, kind, lotId, on } of await db.transfer.findMany({ select, orderBy: { id: "asc" } }))
+    add("transfer", id, transferNames(kind, names.get(`lot ${lotId}`) ?? "", on));
   return {
     idOf: (kind, name) => ids.get(`${kind} ${sameName(name)}`) ?? null,
     nameOf: (kind, id) => names.get(`${kind} ${id}`) ?? null,
@@ -55,6 +59,19 @@ export async function nameBook(db: Client | Transaction): Promise<NameBook> {
 /** Two stewards may each have a "top shelf", two varieties each a strain of one keeper. */
 export function withKeeper(name: string, steward: string | null | undefined): string {
   return steward ? `${name} (${steward})` : name;
+}
+
+/**
+ * Names transfers in their order by kind, lot and day: "loan Quern 1 2024-05-03"; the second that is so called, "loan Quern 1 2024-05-03 (2)".
+ */
+export function namesOfTransfers(): (kind: string, lot: string, on: string) => string {
+  const counts = new Map<string, number>();
+  return (kind, lot, on) => {
+    const name = `${kind} ${lot} ${on}`;
+    const count = (counts.get(name) ?? 0) + 1;
+    counts.set(name, count);
+    return count === 1 ? name : `${name} (${count})`;
+  };
 }
 
 /** The name of a record that is known by several cells, as one text. */

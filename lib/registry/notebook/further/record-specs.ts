@@ -1,3 +1,4 @@
+import { moments, organs, stages } from "@/lib/schemas/grow-outs/field-kinds";
 import { foldName } from "../../names/fold-name";
 import { count, date, day, type FurtherSpec, nameOf, number, oneOf, text } from "./spec";
 
@@ -162,10 +163,10 @@ export const recordFiles: readonly FurtherSpec[] = [
     table: "StageCount",
     noun: "count of plants",
     identity: lines,
-    where: { deviceId: null },
+    events: true,
     columns: [
       nameOf("grow-out", needed),
-      oneOf("stage", ["sown", "up", "thinned", "lifted", "replanted", "standing", "flowering"], needed),
+      oneOf("stage", stages, needed),
       count("plants", needed),
       count("males"),
       date("on"),
@@ -179,6 +180,7 @@ export const recordFiles: readonly FurtherSpec[] = [
     table: "RoguePass",
     noun: "rogue pass",
     identity: lines,
+    events: true,
     columns: [
       nameOf("grow-out", needed),
       date("on", needed),
@@ -197,11 +199,12 @@ export const recordFiles: readonly FurtherSpec[] = [
     table: "FloweringNote",
     noun: "flowering note",
     identity: lines,
+    events: true,
     where: { growOutId: { not: null } },
     columns: [
       nameOf("grow-out", needed),
-      oneOf("organ", ["flower", "pollen", "silk"], needed),
-      oneOf("moment", ["first", "half", "last"], needed),
+      oneOf("organ", organs, needed),
+      oneOf("moment", moments, needed),
       date("on", needed),
       nameOf("steward"),
       text("note"),
@@ -286,7 +289,15 @@ export const recordFiles: readonly FurtherSpec[] = [
     table: "Promise",
     noun: "promise",
     identity: lines,
-    columns: [nameOf("variety"), nameOf("lot"), nameOf("steward"), text("words", needed), day("due"), day("kept_on")],
+    columns: [
+      nameOf("variety"),
+      nameOf("lot"),
+      nameOf("steward"),
+      nameOf("transfer"),
+      text("words", needed),
+      day("due"),
+      day("kept_on"),
+    ],
   },
   {
     file: "confirmations.csv",

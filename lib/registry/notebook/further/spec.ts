@@ -26,7 +26,17 @@ export type CellKind =
   | { readonly as: "part"; readonly of: Joined };
 
 /** Records that have a name in the folder. */
-export type Named = "steward" | "variety" | "lot" | "grow-out" | "test" | "crop" | "place" | "plot" | "strain";
+export type Named =
+  | "steward"
+  | "variety"
+  | "lot"
+  | "grow-out"
+  | "test"
+  | "crop"
+  | "place"
+  | "plot"
+  | "strain"
+  | "transfer";
 
 /** Records that are known by several cells together, and those cells: two grow-outs may each have a plant 12. */
 export const joinedParts = {

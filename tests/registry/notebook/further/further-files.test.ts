@@ -277,7 +277,9 @@ async function fillEveryTable(db: Database): Promise<void> {
       toOn: "2020-07-01",
       note: "n",
     });
+    const transferId = uuidv7();
     await put("Transfer", {
+      id: transferId,
       kind: "loan",
       lotId: lot.id,
       newLotId: lot.id,
@@ -294,6 +296,7 @@ async function fillEveryTable(db: Database): Promise<void> {
       note: "n",
     });
     await put("Promise", {
+      transferId,
       varietyId: variety.id,
       lotId: lot.id,
       stewardId,
