@@ -1,6 +1,7 @@
 import type { Prisma, Transaction } from "@/lib/db";
 import { accepted, type Outcome, refusal, refused } from "@/lib/science/outcome";
 import { profileOfCrop } from "../crops/profile-of-crop";
+import { plantsToPull } from "./harvest-warnings";
 
 /** A grow-out with what its harvests are checked against. */
 const read = {
@@ -12,6 +13,7 @@ const read = {
 
 export type GrowOutForHarvest = Prisma.GrowOutGetPayload<{ include: typeof read }> & {
   readonly profile: Prisma.CropGetPayload<object>;
+  readonly toPull: ReadonlyMap<string, string>;
 };
 
 /** Reads a grow-out inside the change that harvests it. */
@@ -20,5 +22,5 @@ export async function growOutForHarvest(tx: Transaction, id: string): Promise<Ou
   if (!growOut)
     return refused(refusal("unknown", ["growOut"], id, "is no grow-out of this registry", "choose one of the list"));
   const { crop } = growOut.variety;
-  return accepted({ ...growOut, profile: profileOfCrop(crop, crop.overrides) });
+  return accepted({ ...growOut, profile: profileOfCrop(crop, crop.overrides), toPull: plantsToPull(growOut.plants) });
 }

@@ -14,7 +14,10 @@ const WEIGHING_ERROR_SHARE = 0.01;
 export function seedParentsTold({
   seedParents,
   parents,
-}: Pick<HarvestInput, "seedParents" | "parents">): number | null {
+}: {
+  readonly seedParents: number | null;
+  readonly parents: readonly { readonly lost: string | null }[];
+}): number | null {
   return seedParents ?? (parents.length > 0 ? keptParents(parents).length : null);
 }
 
