@@ -19,6 +19,7 @@ import reference_off_types as off_types
 import reference_populations as populations
 import reference_seed_life as seed_life
 import reference_selection as selection
+import reference_storage as storage
 
 HERE = os.path.dirname(os.path.abspath(__file__))
 
@@ -54,6 +55,8 @@ def main():
     write("pollen-risk", origin, isolation.pollen_risk_cases(random.Random(15), 24, 80))
     write("bessel-i0-scaled", origin, isolation.bessel_cases())
     write("blend-advice", origin, blends.blend_advice_cases(random.Random(14), 80, 20))
+    write("seed-moisture", origin, storage.seed_moisture_cases(random.Random(19), 300))
+    write("viability", origin, storage.viability_cases(random.Random(20), 300))
     write("choose-plants", origin, selection.choose_plants_cases(random.Random(16), 300))
     write("selection-response", origin, selection.selection_response_cases(random.Random(17), 300))
     write("realised-heritability", origin, selection.realised_heritability_cases(random.Random(18), 300))

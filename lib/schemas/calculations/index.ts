@@ -18,9 +18,11 @@ import { populationPlanCalculation } from "@/lib/schemas/calculations/population
 import { realisedHeritabilityCalculation } from "@/lib/schemas/calculations/realised-heritability";
 import { reserveCalculation } from "@/lib/schemas/calculations/reserve";
 import { scorerAgreementCalculation } from "@/lib/schemas/calculations/scorer-agreement";
+import { seedMoistureCalculation } from "@/lib/schemas/calculations/seed-moisture";
 import { selectionResponseCalculation } from "@/lib/schemas/calculations/selection-response";
 import { sowingCountCalculation } from "@/lib/schemas/calculations/sowing-count";
 import { thousandSeedWeightCalculation } from "@/lib/schemas/calculations/thousand-seed-weight";
+import { viabilityCalculation } from "@/lib/schemas/calculations/viability";
 import { viabilityForecastCalculation } from "@/lib/schemas/calculations/viability-forecast";
 
 /** All calculations of the registry: the plants and their lineage, the seed and its tests, the jar, the off-types, the scores. */
@@ -34,9 +36,11 @@ export const calculations: readonly Calculation[] = [
   germinationTestCalculation,
   germinationCompareCalculation,
   germinationSpeedCalculation,
+  viabilityCalculation,
   viabilityForecastCalculation,
   sowingCountCalculation,
   thousandSeedWeightCalculation,
+  seedMoistureCalculation,
   dryToCalculation,
   reserveCalculation,
   offTypesCalculation,
