@@ -75,9 +75,7 @@ export async function blendLots(db: Database, actor: Actor, input: BlendInput): 
     );
     await change.create(
       "LotParent",
-      ...parts.map(({ lot, share, grams, seeds }) => ({
-        ...{ id: uuidv7(), lotId, parentLotId: lot.id, share, grams, seeds },
-      })),
+      ...parts.map(({ lot, share }) => ({ id: uuidv7(), lotId, parentLotId: lot.id, share })),
     );
     const words = wordsOfPersons(lots, input);
     await change.create("LotMaking", {

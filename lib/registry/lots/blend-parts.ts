@@ -1,10 +1,11 @@
 import type { BlendInput } from "@/lib/schemas/lots/blend-lots";
+import { amountOfPart } from "@/lib/science/blend/amount-of-part";
 import { type Refusal, refusal } from "@/lib/science/outcome";
 import type { BookedEntry } from "../ledger/balance";
 import { debtRefusal } from "../ledger/debt-refusal";
 import { amountFaults } from "../ledger/record-ledger-entry";
 import { type LotRead, lastCounted, lotInHand } from "./lot-in-hand";
-import { type Objection, objectionsTo } from "./objections";
+import { type Objection, objectionsTo, strainObjections } from "./objections";
 
 /** Part of a blend: what is taken of a lot, in grams, seeds and living seeds. */
 export interface BlendPart {
@@ -22,17 +23,6 @@ type TypedPart = BlendInput["parts"][number];
 /** What stands against mixing these lots, apart from the amounts. */
 export function objectionsToBlend(lots: readonly LotRead[]): Objection[] {
   return [...lots.flatMap((lot) => objectionsTo("blend", lotInHand(lot))), ...strainObjections(lots)];
-}
-
-/** Strains of one variety that nobody has shown to be one: grown side by side, and looked at. */
-function strainObjections(lots: readonly LotRead[]): Objection[] {
-  const groups = new Set(lots.map((lot) => lot.strainId));
-  if (groups.size < 2) return [];
-  return lots.flatMap(({ number, strain }) => {
-    if (strain === null || strain.relation === "same") return [];
-    const words = `is of the strain ${strain.name}, not shown to be one with the others`;
-    return [{ code: "strains-not-shown-to-be-one" as const, number, words, overridable: true }];
-  });
 }
 
 /** What lots can never be one blend: of two crops or varieties, of a crop kept by division, one lot twice, fewer than two. */
@@ -85,9 +75,8 @@ export function partsOfBlend(
     if (typeof living !== "number") faults.push(living);
     refusals.push(...faults.map((each) => ({ ...each, path: [...at, ...each.path] })));
     if (faults.length > 0 || lot.thousandSeedGrams === null || typeof living !== "number") return [];
-    const grams = part.unit === "g" ? part.amount : (part.amount * lot.thousandSeedGrams) / 1000;
-    const seeds = part.unit === "seeds" ? part.amount : (part.amount / lot.thousandSeedGrams) * 1000;
-    return [{ lot, grams, seeds, living: seeds * living }];
+    const amount = amountOfPart(part.amount, part.unit, lot.thousandSeedGrams);
+    return [{ lot, ...amount, living: amount.seeds * living }];
   });
   const all = counted.reduce((sum, part) => sum + part.living, 0);
   return { parts: counted.map((part) => ({ ...part, share: part.living / all })), refusals };

@@ -86,6 +86,22 @@ function fromOutside({ kind, origin }: LotInHand): boolean {
   return kind === "founder" && origin !== "own grow-out";
 }
 
+/** Strains of one variety that nobody has shown to be one: grown side by side, and looked at (trade.md 3.7, 3.10). */
+export function strainObjections(
+  lots: readonly {
+    readonly number: string;
+    readonly strain: { readonly id: string; readonly name: string; readonly relation: string | null } | null;
+  }[],
+): Objection[] {
+  const groups = new Set(lots.map((lot) => lot.strain?.id ?? null));
+  if (groups.size < 2) return [];
+  return lots.flatMap(({ number, strain }) => {
+    if (strain === null || strain.relation === "same") return [];
+    const words = `is of the strain ${strain.name}, not shown to be one with the others`;
+    return [{ code: "strains-not-shown-to-be-one" as const, number, words, overridable: true }];
+  });
+}
+
 /** The refusals that are left when a reason overrules what may be overruled. `pathOf` leads to the lot's field. */
 export function refusalsOf(
   objections: readonly Objection[],

@@ -100,7 +100,7 @@ export async function writeSplit(
     transferId,
   };
   await change.create("LedgerEntry", given, received);
-  await change.create("LotParent", { id: uuidv7(), lotId, parentLotId: lot.id, share: 1, ...amountOf(split) });
+  await change.create("LotParent", { id: uuidv7(), lotId, parentLotId: lot.id, share: 1 });
   await change.create("LotMaking", {
     ...{ id: uuidv7(), lotId, kind: "split", on: split.on.text, onFirst: split.on.first, onLast: split.on.last },
     reason: reasonKept(split.reason, objections, split.override),
@@ -112,10 +112,6 @@ export async function writeSplit(
 
 function entryOf({ on, amount, unit }: SplitToWrite) {
   return { on: on.text, onFirst: on.first, onLast: on.last, amount, unit, replacesId: null, takenBack: false };
-}
-
-function amountOf({ amount, unit }: SplitToWrite) {
-  return unit === "g" ? { grams: amount } : { seeds: amount };
 }
 
 /** What is said of the seed holds of each part of it. */

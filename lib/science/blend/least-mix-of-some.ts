@@ -66,7 +66,7 @@ function mixWithin(gram: Gram, inside: readonly number[], open: readonly number[
   const fromSettled = new Float64Array(lots.length);
   let settledValue = 0;
   for (let a = 0; a < lots.length; a++) {
-    const row = gram[lots[a] as number] as Float64Array;
+    const row = gram[lots[a] as number] as ArrayLike<number>;
     let sum = 0;
     for (let k = 0; k < inside.length; k++) sum += row[lots[k] as number] as number;
     fromSettled[a] = sum * minShare;
@@ -74,7 +74,7 @@ function mixWithin(gram: Gram, inside: readonly number[], open: readonly number[
   }
   const moved: Float64Array[] = [];
   for (let a = 0; a < lots.length; a++) {
-    const row = gram[lots[a] as number] as Float64Array;
+    const row = gram[lots[a] as number] as ArrayLike<number>;
     const made = new Float64Array(lots.length);
     const own = settledValue + rest * (fromSettled[a] as number);
     for (let b = 0; b < lots.length; b++) {

@@ -1,5 +1,5 @@
 /** A symmetric matrix that is never negative in any direction (w'Gw ≥ 0 but for rounding), row by row. */
-export type Gram = readonly Float64Array[];
+export type Gram = readonly ArrayLike<number>[];
 
 /** A share below this counts as none. */
 const NO_SHARE = 1e-12;
@@ -28,7 +28,7 @@ export function mixed(gram: Gram, shares: ArrayLike<number>): number {
 /** Gw */
 function slopesAt(gram: Gram, shares: ArrayLike<number>): Float64Array {
   const slopes = new Float64Array(gram.length);
-  for (let i = 0; i < gram.length; i++) slopes[i] = dot(gram[i] as Float64Array, shares);
+  for (let i = 0; i < gram.length; i++) slopes[i] = dot(gram[i] as ArrayLike<number>, shares);
   return slopes;
 }
 
@@ -88,7 +88,7 @@ function leastAffine(gram: Gram, scale: number, used: readonly number[]): Float6
   const factor = used.map(() => new Float64Array(size));
   for (let i = 0; i < size; i++) {
     for (let j = 0; j <= i; j++) {
-      let sum = scale + ((gram[used[i] as number] as Float64Array)[used[j] as number] as number);
+      let sum = scale + ((gram[used[i] as number] as ArrayLike<number>)[used[j] as number] as number);
       for (let k = 0; k < j; k++) sum -= (factor[i]?.[k] as number) * (factor[j]?.[k] as number);
       if (i === j && sum <= 1e-15 * scale) return null;
       (factor[i] as Float64Array)[j] = i === j ? Math.sqrt(sum) : sum / (factor[j]?.[j] as number);

@@ -61,10 +61,7 @@ onEveryEngine("a blend", (fresh) => {
       include: { ledger: { orderBy: { amount: "asc" } }, parents: { orderBy: { share: "asc" } }, making: true },
     });
     // 40 g at 500 g a thousand are 80 seeds, 40 of them alive; 32 g at 400 are 80 seeds, 72 alive: 40/112 and 72/112.
-    expect(made.parents.map((each) => [each.parentLotId, each.seeds])).toEqual([
-      [old, 80],
-      [young, 80],
-    ]);
+    expect(made.parents.map((each) => each.parentLotId)).toEqual([old, young]);
     expect(made.parents[0]?.share).toBeCloseTo(40 / 112, 12);
     expect(made.parents[1]?.share).toBeCloseTo(72 / 112, 12);
     // 72 g of 160 seeds: 450 g a thousand.

@@ -72,7 +72,7 @@ onEveryEngine("a split written in a running change", (fresh) => {
       identityGrade: "told by a keeper",
       status: null,
       ledger: [{ kind: "received", amount: 40, unit: "g", other: "Ham 3", otherLotId: lotId, otherStewardId: oda }],
-      parents: [{ parentLotId: lotId, share: 1, grams: 40 }],
+      parents: [{ parentLotId: lotId, share: 1 }],
       making: { kind: "split", on: "2026-03-01", reason: "a second place" },
     });
     const parted = await db.read.lot.findUniqueOrThrow({ where: { id: lotId }, include: { ledger: true } });
