@@ -28,8 +28,8 @@ function plantsHint(
 ): string {
   const better = low === null ? "" : `; better ${low === high || high === null ? low : `${low} to ${high}`}`;
   if (wanted === null) return `how many the crop wants is not known here${better}`;
-  const from = wanted.from === "variety" ? "the variety asks for" : "the crop’s floor is";
-  return `${from} ${counted(wanted.plants, "plant")}${better}`;
+  if (wanted.from === "variety") return `the variety asks for ${counted(wanted.plants, "plant")}`;
+  return `the crop’s floor is ${counted(wanted.plants, "plant")}${better}`;
 }
 
 /** A plot in a list to choose from. */

@@ -61,7 +61,8 @@ const stewardList: Selection<{ name: string }> = {
   rows: sql`SELECT p."name" FROM "Person" p ORDER BY p."nameKey"`,
 };
 
-function crossList(varietyId: string): Selection<LotForCross> {
+/** Lots of the other varieties of a variety’s crop that may still hold seed. */
+export function crossList(varietyId: string): Selection<LotForCross> {
   return {
     columns: { id: "text", number: "text", variety: "text", year: "text" },
     rows: sql`

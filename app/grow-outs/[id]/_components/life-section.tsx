@@ -19,20 +19,22 @@ export function LifeSection({
   const expected = life.stages.some((stage) => stage.grade === "assumed");
   return (
     <Section id="life" title="The line of its life" aside={variety.crop.lifeCycle ?? undefined}>
-      <GrowOutLine
-        stages={life.stages.map(stageInWords)}
-        today={today}
-        open={life.stands.stage !== "over"}
-        label={`The life of ${growOut.name}`}
-      />
-      {asks ? <p className="measure">{asks}</p> : null}
-      {expected ? (
-        <p className="quiet measure">
-          What is expected is worked out from the day of sowing by the days that{" "}
-          <a href={`/crops/${encodeURIComponent(variety.crop.key)}`}>{variety.crop.commonName}</a> usually takes. A cold
-          spring adds weeks.
-        </p>
-      ) : null}
+      <div className="stack">
+        <GrowOutLine
+          stages={life.stages.map(stageInWords)}
+          today={today}
+          open={life.stands.stage !== "over"}
+          label={`The life of ${growOut.name}`}
+        />
+        {asks ? <p className="measure">{asks}</p> : null}
+        {expected ? (
+          <p className="quiet measure">
+            What is expected is worked out from the day of sowing by the days that{" "}
+            <a href={`/crops/${encodeURIComponent(variety.crop.key)}`}>{variety.crop.commonName}</a> usually takes. A
+            cold spring adds weeks.
+          </p>
+        ) : null}
+      </div>
     </Section>
   );
 }
