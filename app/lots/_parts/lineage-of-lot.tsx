@@ -1,5 +1,7 @@
 import { Explained } from "@/components/numbers";
+import { dateInWords } from "@/lib/display/dates";
 import type { LotRead } from "@/lib/registry/lots/read-lot";
+import type { NoteOfLot } from "@/lib/registry/lots/read-notes";
 import { diversityExplanation, diversityInWords, diversitySentence } from "../_words/explain-lineage";
 import { KinOfLotPart } from "./kin-of-lot";
 
@@ -7,6 +9,7 @@ import { KinOfLotPart } from "./kin-of-lot";
 export function LineageOfLot({ read }: { read: LotRead }) {
   const diversity = diversityExplanation(read);
   const counted = read.standing === "counted";
+  const making = read.notes.find((note) => note.what === "making");
   return (
     <div className="stack">
       {diversity ? (
@@ -15,7 +18,15 @@ export function LineageOfLot({ read }: { read: LotRead }) {
         </Explained>
       ) : null}
       {counted ? null : <p>{diversitySentence(read)}</p>}
+      {making ? <p className="measure">{makingInWords(making)}</p> : null}
       <KinOfLotPart read={read} />
     </div>
   );
+}
+
+/** When a lot was mixed or parted, by whom and why, with what was overruled. */
+function makingInWords({ on, who, words, more }: NoteOfLot): string {
+  const done = more === "split" ? "Parted" : "Mixed";
+  const said = [on ? ` ${dateInWords(on)}` : "", who ? ` by ${who}` : ""].join("");
+  return `${done}${said}${words ? `: ${words}` : ", nobody wrote why"}.`;
 }

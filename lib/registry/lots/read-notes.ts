@@ -2,7 +2,7 @@ import type { Client } from "@/lib/db";
 
 /** Something told, seen or measured of a lot, beside its ledger and tests. */
 export interface NoteOfLot {
-  readonly what: "story" | "observation" | "warning" | "question" | "weighing" | "moisture";
+  readonly what: "story" | "observation" | "warning" | "question" | "weighing" | "moisture" | "making";
   readonly id: string;
   /** when, as written; of a question the instant it was raised */
   readonly on: string | null;
@@ -13,13 +13,13 @@ export interface NoteOfLot {
   readonly value: number | null;
   /** grams weighed; percent relative humidity */
   readonly second: number | null;
-  /** unit of the value; method of the reading; how a warning was closed; the answer to a question */
+  /** unit of the value; method of the reading; how a warning was closed; the answer to a question; blend or split */
   readonly more: string | null;
   /** a warning that was closed, a question that was answered */
   readonly closed: string | null;
 }
 
-/** Stories, observations, warnings, questions, weighings and moisture readings of a lot in the order of entry. One statement. */
+/** Stories, observations, warnings, questions, weighings, moisture readings and the making of a lot in the order of entry. One statement. */
 export async function readNotes(db: Client, lotId: string): Promise<NoteOfLot[]> {
   const rows = await db.$queryRaw<(Omit<NoteOfLot, "value" | "second"> & Measures)[]>`
     SELECT 'story' AS "what", x."id", x."toldOn" AS "on", x."words", COALESCE(x."teller", p."name") AS "who", CAST(NULL AS DOUBLE PRECISION) AS "value",
@@ -38,6 +38,9 @@ export async function readNotes(db: Client, lotId: string): Promise<NoteOfLot[]>
     UNION ALL
     SELECT 'moisture', x."id", x."on", x."note", NULL, x."percent", x."relativeHumidityPercent", x."method", NULL
     FROM "MoistureReading" x WHERE x."lotId" = ${lotId}
+    UNION ALL
+    SELECT 'making', x."id", x."on", x."reason", p."name", NULL, NULL, x."kind", NULL
+    FROM "LotMaking" x LEFT JOIN "Person" p ON p."stewardId" = x."stewardId" WHERE x."lotId" = ${lotId}
     ORDER BY "id"`;
   return rows.map((row) => ({ ...row, value: plain(row.value), second: plain(row.second) }));
 }
