@@ -1,6 +1,6 @@
 import { z } from "zod";
 import type { Hemisphere } from "@/lib/science/dates/fuzzy-date";
-import { day, decimal, openField, words } from "../lots/form-fields";
+import { day, decimal, openField } from "../lots/form-fields";
 import { plotFields } from "./plan-grow-out";
 
 /** Where a grow-out stands, from when and until when. */
@@ -12,7 +12,6 @@ export function plotOfGrowOutSchema(hemisphere: Hemisphere) {
     toOn: openField(day(hemisphere)),
     /** when it left the plot on which it stood before */
     leftOn: openField(day(hemisphere)),
-    note: openField(words),
   });
 }
 export type PlotOfGrowOutInput = z.output<ReturnType<typeof plotOfGrowOutSchema>>;

@@ -1,0 +1,46 @@
+import type { Metadata } from "next";
+import { notFound } from "next/navigation";
+import { readPlanGround } from "@/lib/registry/grow-outs/read-plan-ground";
+import { current } from "../../../_session/current";
+import { unitsOf } from "../../../lots/_words/units-of";
+import { offersOf } from "../../_form/plan-offers";
+import { textsOfParents } from "../../_form/typed-parents";
+import { GrowOutPageHead } from "../_components/grow-out-page-head";
+import { growOutOfPage } from "../read";
+import { CorrectForm } from "./correct-form";
+
+export const metadata: Metadata = { title: "Put a grow-out right" };
+
+export default async function CorrectGrowOut({ params }: { params: Promise<{ id: string }> }) {
+  const { db, settings, today } = await current();
+  const read = await growOutOfPage((await params).id);
+  const ground = read && (await readPlanGround(db, read.variety.id, { settings, today }));
+  if (!read || !ground) notFound();
+  const { growOut, variety, parents, steward } = read;
+  const start = {
+    name: growOut.name,
+    purpose: growOut.purpose ?? "",
+    steward: steward ?? "",
+    plantsPlanned: growOut.plantsPlanned?.toString() ?? "",
+    seedParentsPlanned: growOut.seedParentsPlanned?.toString() ?? "",
+    sown: growOut.sown ?? "",
+    seedsSown: growOut.seedsSown?.toString() ?? "",
+    note: growOut.note ?? "",
+    ...textsOfParents(parents),
+  };
+  const sown = growOut.sown !== null;
+  return (
+    <div className="sheet stack">
+      <GrowOutPageHead
+        growOut={growOut}
+        variety={{ ...variety, cropKey: variety.crop.key }}
+        title={sown ? "Put its record right" : "Put its plan right"}
+      >
+        {sown
+          ? "This puts right what is written. It moves no seed: an amount in a ledger is put right in that ledger."
+          : "Nothing is sown yet, so everything of the plan may change."}
+      </GrowOutPageHead>
+      <CorrectForm growOutId={growOut.id} start={start} offers={offersOf(ground, unitsOf(settings))} sown={sown} />
+    </div>
+  );
+}
