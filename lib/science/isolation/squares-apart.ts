@@ -7,12 +7,10 @@ export interface Centre {
 }
 
 /**
- * Where the centre of a square of side `other` lies, whose edge is `gap` metres from the edge of a square of side `own` about the origin
- * (both along the axes), on a bearing from centre to centre. Found by halving; to 1e-9 m.
+ * How far along a direction from the origin the middle of a square must lie, so that its edge is `gap` metres from the edge of a square
+ * about the origin; `half` is half of both sides together, both squares lie along the axes. Found by halving; to 1e-10 of it.
  */
-export function centreAtGap(own: number, other: number, gap: number, bearing: Bearing): Centre {
-  const { east, north } = directionOf(bearing);
-  const half = (own + other) / 2;
+export function farAtGap(half: number, gap: number, { east, north }: Centre): number {
   const gapAt = (far: number) => {
     const across = Math.max(0, Math.abs(far * east) - half);
     const up = Math.max(0, Math.abs(far * north) - half);
@@ -24,5 +22,12 @@ export function centreAtGap(own: number, other: number, gap: number, bearing: Be
     if (gapAt(middle) < gap || gapAt(middle) === 0) near = middle;
     else far = middle;
   }
-  return { east: far * east, north: far * north };
+  return far;
+}
+
+/** Where the centre of a square of side `other` lies that stands `gap` metres off a square of side `own`, on a bearing from centre to centre. */
+export function centreAtGap(own: number, other: number, gap: number, bearing: Bearing): Centre {
+  const direction = directionOf(bearing);
+  const far = farAtGap((own + other) / 2, gap, direction);
+  return { east: far * direction.east, north: far * direction.north };
 }

@@ -1,0 +1,2 @@
+export { FloweringStrip } from "./flowering-strip";
+export type { StripRow } from "./strip";
