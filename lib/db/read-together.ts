@@ -35,13 +35,12 @@ export async function readTogether<S extends Readonly<Record<string, AnySelectio
   db: Pick<Database, "engine" | "read">,
   selections: S,
 ): Promise<{ [Name in keyof S]: RowsOf<S[Name]> }> {
-  const names = Object.keys(selections);
-  const parts = names.map((name) => {
-    const { columns, rows } = selections[name] as AnySelection;
-    return sql`(${gathered(db.engine, Object.keys(columns))} FROM (${rows}) q) AS ${rawSql(`"${name}"`)}`;
+  const parts = Object.entries(selections).map(([name, { columns, rows }]) => {
+    const written = db.engine === "postgresql" ? postgresqlArray(columns) : sqliteArray(columns);
+    return sql`(SELECT ${rawSql(written)} FROM (${rows}) q) AS ${rawSql(`"${name}"`)}`;
   });
   const [found] = await db.read.$queryRaw<Record<string, string>[]>`SELECT ${joined(parts)}`;
-  const read = names.map((name) => [name, rowsOf(selections[name] as AnySelection, found?.[name] ?? "[]")]);
+  const read = Object.entries(found ?? {}).map(([name, text]) => [name, JSON.parse(text)]);
   return Object.fromEntries(read);
 }
 
@@ -50,23 +49,16 @@ export async function readRows<Row>(db: Pick<Database, "engine" | "read">, selec
   return (await readTogether(db, { rows: selection as AnySelection })).rows as Row[];
 }
 
-function gathered(engine: Database["engine"], columns: readonly string[]): Sql {
-  const list = columns.map((column) => `q."${column}"`).join(", ");
-  return rawSql(
-    engine === "postgresql"
-      ? `SELECT COALESCE(json_agg(json_build_array(${list})), '[]')::text`
-      : `SELECT json_group_array(json_array(${list}))`,
-  );
+function postgresqlArray(columns: AnySelection["columns"]): string {
+  const list = Object.keys(columns).map((column) => `q."${column}"`);
+  return `COALESCE(json_agg((SELECT row_to_json(r) FROM (SELECT ${list.join(", ")}) r)), '[]')::text`;
 }
 
-function rowsOf({ columns }: AnySelection, text: string): Record<string, unknown>[] {
-  const kinds = Object.entries(columns);
-  return (JSON.parse(text) as unknown[][]).map((values) => {
-    const row: Record<string, unknown> = {};
-    for (const [place, [name, kind]] of kinds.entries()) {
-      const value = values[place];
-      row[name] = kind === "flag" && value !== null ? Boolean(value) : value;
-    }
-    return row;
+/** SQLite keeps a flag as 0 or 1. */
+function sqliteArray(columns: AnySelection["columns"]): string {
+  const list = Object.entries(columns).map(([column, kind]) => {
+    const value = `q."${column}"`;
+    return `'${column}', ${kind === "flag" ? `json(CASE ${value} WHEN 1 THEN 'true' WHEN 0 THEN 'false' END)` : value}`;
   });
+  return `json_group_array(json_object(${list.join(", ")}))`;
 }
