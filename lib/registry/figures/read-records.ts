@@ -201,10 +201,15 @@ function growOutRecord(
   from: readonly LinkSql[],
   seeds: readonly LinkSql[],
 ): GrowOutRecord {
-  return { ...row, parents: parents(from), seedShares: sharesOf(seedShares, seedSharesCv, seeds) };
+  return { ...row, parents: parents(from), seedShares: seedSharesOf(seedShares, seedSharesCv, seeds) };
 }
 
-function sharesOf(kind: string | null, cv: number | null, seeds: readonly LinkSql[]): GrowOutRecord["seedShares"] {
+/** How the seed parents shared in the seed, as it is stored; by plants only where each kept plant's seed was weighed. */
+export function seedSharesOf(
+  kind: string | null,
+  cv: number | null,
+  seeds: readonly { readonly amount: number | null }[],
+): GrowOutRecord["seedShares"] {
   if (kind === "equal") return "equal";
   if (kind === "cv" && cv !== null) return { cv };
   if (kind !== "plants") return null;
