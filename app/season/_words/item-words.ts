@@ -90,7 +90,22 @@ export function itemWords(item: Waiting, records: NamedRecords): ItemWords {
     case "standing-apart": {
       const { status, reason } = item.facts;
       const words = `${status === "hold" ? "on hold" : "in quarantine"}${reason ? `: ${reason}` : "; nobody wrote why"}`;
-      return made(words, { words: "Let it go on", href: `/lots/${item.lotId}` });
+      return made(words, { words: "Let it go on", href: `/lots/${item.lotId}/status` });
+    }
+    case "quarantine-long": {
+      const { since, reason } = item.facts;
+      const words = `in quarantine since ${dayInWords(since)}${reason ? `: ${reason}` : ""}; two seasons are past`;
+      return made(words, { words: "Compare and decide", href: `/lots/${item.lotId}/status` });
+    }
+    case "promise-overdue": {
+      const { promise, name, daysLate } = item.facts;
+      const words = `${name ?? "somebody"} promised: “${promise.words}”, due ${dateInWords(promise.due ?? "")}, ${counted(daysLate, "day")} ago`;
+      return made(words, { words: "Kept, or let go", href: `/sharing#promise-${promise.id}` }, promise.id);
+    }
+    case "reply-due": {
+      const { transfer, name, daysLate } = item.facts;
+      const words = `${name ?? "somebody"} got seed of it ${dateInWords(transfer.on)}; an answer was due ${dateInWords(transfer.replyDue ?? "")}, ${counted(daysLate, "day")} ago`;
+      return made(words, { words: "Write the answer down", href: `/sharing/${transfer.id}#answer` }, transfer.id);
     }
     case "balance-unknown": {
       const year = item.facts.year === null ? "year unknown" : dateInWords(item.facts.year);

@@ -104,6 +104,34 @@ export const ruleWords: Readonly<Record<SeasonRule, RuleWords>> = {
     unsure: "A returned lot is grown apart and compared before it is let in.",
     sources: [trade],
   })),
+  "quarantine-long": rule(
+    "Compare these and decide",
+    "lot",
+    "a lot in quarantine whose transfer lies more than two years back",
+    () => ({
+      unsure:
+        "Only lots whose coming in is on record as a transfer are counted so; the others stand in the list of what is apart.",
+      sources: [`One or two seasons side by side: ${trade.toLowerCase()}`],
+    }),
+  ),
+  "promise-overdue": rule(
+    "Promises not kept yet",
+    "promise",
+    "a promise that was not kept by the last possible day of its date",
+    () => ({
+      unsure: "Whoever brings nothing back is never held to it: ask, or let the promise go.",
+      sources: [trade],
+    }),
+  ),
+  "reply-due": rule(
+    "Ask how the seed did",
+    "answer",
+    "the day for an answer is past, and since the seed was handed over neither a word of that steward nor seed came back",
+    () => ({
+      assumed: ["Where a promise with a day went with the seed, that is waited for instead."],
+      sources: [trade],
+    }),
+  ),
   "balance-unknown": rule(
     "Look how much is left",
     "lot",

@@ -46,9 +46,9 @@ function worked(rows: StoredRows, figures: Figures, settings: Settings, today: C
       return [id, holdersOf(lotsOf.get(id) ?? [], wordsOf.get(id) ?? [], rule)] as const;
     }),
   );
-  const { varieties, growOuts, tests, words, matters } = rows;
+  const { varieties, growOuts, tests, words, matters, transfers, promises } = rows;
   const names = new Map(rows.people.map((person) => [person.stewardId, person.name]));
-  return { today, settings, varieties, lots, growOuts, tests, words, matters, names, holders };
+  return { today, settings, varieties, lots, growOuts, tests, words, matters, transfers, promises, names, holders };
 }
 
 function seasonLot(

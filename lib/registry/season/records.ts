@@ -1,6 +1,8 @@
 import type { Settings } from "@/lib/schemas/settings";
 import type { CivilDay } from "@/lib/science/dates/civil-day";
+import type { RowOf } from "../change-set/records";
 import type { LastTest, LotFigures } from "../figures/read-figures";
+import type { TransferInTime } from "../transfers/loans";
 import type { HeldLot, Holder, WordOfHolder } from "../varieties/holders";
 
 /** A crop as far as the season needs it; own values of the steward are in their place. */
@@ -82,6 +84,18 @@ export interface OpenMatter {
   readonly testId: string | null;
 }
 
+/** Seed that changed hands, as it is stored; grams where its amount has a weight. */
+export interface StoredTransfer extends TransferInTime {
+  readonly toWords: string | null;
+  readonly on: string;
+  readonly amount: number | null;
+  readonly unit: string;
+  readonly grams: number | null;
+  readonly replyDue: string | null;
+}
+
+export type StoredPromise = RowOf<"Promise">;
+
 /** What the season takes of a lot's figures. */
 export type FiguresForSeason = Pick<LotFigures, "gramsOnHand" | "effectiveSize" | "diversityRetained" | "lastTest">;
 
@@ -95,6 +109,8 @@ export interface SeasonRecords {
   readonly tests: readonly OpenTest[];
   readonly words: readonly (WordOfHolder & { readonly varietyId: string })[];
   readonly matters: readonly OpenMatter[];
+  readonly transfers: readonly StoredTransfer[];
+  readonly promises: readonly StoredPromise[];
   /** names of stewards; one that was erased is not there */
   readonly names: ReadonlyMap<string, string>;
   /** who holds each variety, by the rule for confirmed holders */

@@ -3,8 +3,9 @@ import type { RowOf } from "../change-set/records";
 import type { WordOfHolder } from "../varieties/holders";
 import { openMatters } from "./read-open-matters";
 import { openTests } from "./read-open-tests";
+import { promisesStored, transfersStored } from "./read-transfers";
 import { ownValuesOfCrops, seasonVarieties, varietiesWithCrops } from "./read-varieties";
-import type { OpenMatter, OpenTest, SeasonGrowOut, SeasonVariety } from "./records";
+import type { OpenMatter, OpenTest, SeasonGrowOut, SeasonVariety, StoredPromise, StoredTransfer } from "./records";
 
 /** A lot with what its ledger says of itself. */
 export interface LotRow {
@@ -35,6 +36,8 @@ export interface StoredRows {
   readonly words: readonly (WordOfHolder & { readonly varietyId: string })[];
   readonly tests: readonly OpenTest[];
   readonly matters: readonly OpenMatter[];
+  readonly transfers: readonly StoredTransfer[];
+  readonly promises: readonly StoredPromise[];
 }
 
 // Lots with what their ledgers say of themselves; entries that were corrected or taken back do not count.
@@ -145,6 +148,8 @@ async function readStored(db: Database): Promise<StoredRows> {
     words,
     tests: openTests,
     matters: openMatters,
+    transfers: transfersStored,
+    promises: promisesStored,
   });
   rows.lots.sort((a, b) => (a.number < b.number ? -1 : 1));
   return { ...rows, varieties: seasonVarieties(varieties, ownValues) };

@@ -8,6 +8,9 @@ import { narrowGrowOut } from "./rules/narrow-grow-out";
 import { onePlaceOnly } from "./rules/one-place-only";
 import { openMatters } from "./rules/open-matter";
 import { pastUsualLife } from "./rules/past-usual-life";
+import { promiseOverdue } from "./rules/promise-overdue";
+import { quarantineLong } from "./rules/quarantine-long";
+import { replyDue } from "./rules/reply-due";
 import { standingApart } from "./rules/standing-apart";
 import { testOverdue } from "./rules/test-overdue";
 
@@ -22,6 +25,9 @@ export const seasonRules = {
   "balance-unknown": balanceUnknown,
   "one-place-only": onePlaceOnly,
   "holder-not-confirmed": holderNotConfirmed,
+  "quarantine-long": quarantineLong,
+  "promise-overdue": promiseOverdue,
+  "reply-due": replyDue,
   "open-matter": openMatters,
 } as const;
 

@@ -63,6 +63,8 @@ export function madeRecords(patch: Partial<SeasonRecords> = {}): SeasonRecords {
     tests: [],
     words: [],
     matters: [],
+    transfers: [],
+    promises: [],
     names: new Map(),
     holders: new Map(),
     ...patch,
