@@ -6,6 +6,7 @@ import { dryToCalculation } from "@/lib/schemas/calculations/dry-to";
 import { effectiveSizeCalculation } from "@/lib/schemas/calculations/effective-size";
 import { effectiveSizeSpanCalculation } from "@/lib/schemas/calculations/effective-size-span";
 import { floweringOverlapCalculation } from "@/lib/schemas/calculations/flowering-overlap";
+import { geneDropCalculation } from "@/lib/schemas/calculations/gene-drop";
 import { germinationCompareCalculation } from "@/lib/schemas/calculations/germination-compare";
 import { germinationSpeedCalculation } from "@/lib/schemas/calculations/germination-speed";
 import { germinationTestCalculation } from "@/lib/schemas/calculations/germination-test";
@@ -30,6 +31,7 @@ export const calculations: readonly Calculation[] = [
   effectiveSizeCalculation,
   effectiveSizeSpanCalculation,
   lineageCalculation,
+  geneDropCalculation,
   blendAdviceCalculation,
   populationPlanCalculation,
   alleleCaptureCalculation,
