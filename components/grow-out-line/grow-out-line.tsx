@@ -3,7 +3,7 @@ import { Hatch } from "@/components/doubt/hatch";
 import { spindle } from "@/components/doubt/spindle";
 import type { CivilDay } from "@/lib/science/dates/civil-day";
 import styles from "./grow-out-line.module.css";
-import { type LineScale, lineScale, marksOf, placeOf, ticksOf } from "./line-scale";
+import { dayTicks, type LineScale, lineScale, marksOf, placeOf, type Tick, ticksOf } from "./line-scale";
 import type { LineStage } from "./line-stage";
 
 /** What each sign means, for those who hear it. */
@@ -17,16 +17,21 @@ export function GrowOutLine({
   stages,
   today,
   open,
+  origin = null,
   label,
 }: {
   stages: readonly LineStage[];
   today: CivilDay;
   open: boolean;
+  /** where the beginning has no day yet: a day that stands in for it, from which days are counted */
+  origin?: CivilDay | null;
   label: string;
 }) {
   const hatch = useId();
   const clip = useId();
-  const scale = lineScale(stages, today, open);
+  const scale = lineScale(stages, today, open && origin === null);
+  const now = open && origin === null ? today : null;
+  const ticks = scale === null ? [] : origin === null ? ticksOf(scale) : dayTicks(scale, origin);
   const marks = scale ? marksOf(stages, scale) : stages.map(() => 0.5);
   return (
     <div className={styles.line}>
@@ -38,7 +43,7 @@ export function GrowOutLine({
           </clipPath>
         </defs>
       </svg>
-      {scale ? <Scale scale={scale} today={open ? today : null} /> : null}
+      {scale ? <Scale scale={scale} ticks={ticks} today={now} /> : null}
       <ol className={styles.stages} aria-label={label}>
         {stages.map((stage, index) => (
           <li key={stage.id} className={styles.stage}>
@@ -52,7 +57,7 @@ export function GrowOutLine({
             </p>
             <div className={styles.track}>
               <svg aria-hidden="true">
-                {scale ? <Strokes scale={scale} today={open ? today : null} /> : null}
+                {scale ? <Strokes scale={scale} ticks={ticks} today={now} /> : null}
                 <Stem stages={stages} marks={marks} index={index} />
                 <Mark stage={stage} scale={scale} at={marks[index] ?? 0.5} hatch={hatch} clip={clip} />
               </svg>
@@ -70,11 +75,11 @@ function part(share: number): string {
   return `${Math.round(share * 10_000) / 100}%`;
 }
 
-function Scale({ scale, today }: { scale: LineScale; today: CivilDay | null }) {
+function Scale({ scale, ticks, today }: { scale: LineScale; ticks: readonly Tick[]; today: CivilDay | null }) {
   const now = today === null ? null : placeOf(today, scale);
   return (
     <div className={styles.scale} aria-hidden="true">
-      {ticksOf(scale).map(({ day, label }) => {
+      {ticks.map(({ day, label }) => {
         const at = placeOf(day, scale);
         // A month whose name would run into today's, or over the edge, keeps its stroke and loses its name.
         const room = at < 0.93 && (now === null || Math.abs(at - now) > 0.09);
@@ -93,10 +98,10 @@ function Scale({ scale, today }: { scale: LineScale; today: CivilDay | null }) {
   );
 }
 
-function Strokes({ scale, today }: { scale: LineScale; today: CivilDay | null }) {
+function Strokes({ scale, ticks, today }: { scale: LineScale; ticks: readonly Tick[]; today: CivilDay | null }) {
   return (
     <>
-      {ticksOf(scale).map(({ day, label }) => (
+      {ticks.map(({ day, label }) => (
         <line
           key={day}
           x1={part(placeOf(day, scale))}

@@ -50,6 +50,16 @@ export function ticksOf({ from, to }: LineScale): Tick[] {
   return span <= 30 ? monthTicks(start, span, from, to) : yearTicks(start.year, end.year, from, to);
 }
 
+/** Strokes at whole tens or hundreds of days from `origin`, for a line whose beginning has no day yet. */
+export function dayTicks({ from, to }: LineScale, origin: CivilDay): Tick[] {
+  const most = daysBetween(origin, to);
+  const step = [10, 20, 30, 60, 90, 180, 360].find((each) => most / each <= 6) ?? 720;
+  return Array.from({ length: Math.floor(most / step) + 1 }, (_, count) => ({
+    day: addDays(origin, count * step),
+    label: count === 0 ? "day 0" : String(count * step),
+  })).filter(({ day }) => day >= from);
+}
+
 function monthTicks(start: { year: number; month: number }, span: number, from: CivilDay, to: CivilDay): Tick[] {
   const step = span <= 7 ? 1 : span <= 14 ? 3 : 6;
   const ticks: Tick[] = [];

@@ -35,6 +35,7 @@ export default async function GrowOutPage({ params, searchParams }: Parameters) 
   if (!read) notFound();
   const { growOut, variety } = read;
   const life = lifeOfGrowOut(read, today, settings.hemisphere);
+  const planned = life.stands.stage === "planned";
   const next = nextOfGrowOut(read, life, today);
   const section = { read, units: unitsOf(settings), today, parameters: await searchParams };
   return (
@@ -55,11 +56,15 @@ export default async function GrowOutPage({ params, searchParams }: Parameters) 
       <LifeSection read={read} life={life} today={today} />
       <div className="beside">
         <LotsSown read={read} units={section.units} />
-        <HowGrown read={read} />
+        <HowGrown read={read} planned={planned} />
       </div>
-      <CountsOfGrowOut {...section} />
-      <PlantsOfGrowOut {...section} />
-      <HarvestsOfGrowOut {...section} />
+      {planned ? null : (
+        <>
+          <CountsOfGrowOut {...section} />
+          <PlantsOfGrowOut {...section} />
+          <HarvestsOfGrowOut {...section} />
+        </>
+      )}
       <NeighboursOfGrowOut {...section} />
       {next.length > 0 ? null : <NextSteps growOutId={id} next={next} />}
       {growOut.note ? (

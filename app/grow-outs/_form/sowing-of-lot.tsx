@@ -6,7 +6,7 @@ import { counted } from "@/lib/display/plurals";
 import { type UnitSettings, weight } from "@/lib/display/units";
 import { gramsLeft, type LotToSow, type ProposedSowing, reservesAfter } from "@/lib/registry/grow-outs/sowing-plan";
 import { sowingExplanation } from "../_words/explain-sowing";
-import { jarInALine } from "../_words/lot-words";
+import { jarInALine, noProposalInWords } from "../_words/lot-words";
 import { leftInWords, reserveInWords } from "../_words/reserve-words";
 import styles from "./plan-fields.module.css";
 
@@ -35,19 +35,13 @@ export function SowingOfLot({
 
 function Proposal({ lot, proposed, units }: { lot: LotToSow; proposed: ProposedSowing; units: UnitSettings }) {
   const { sowing, grams, plants } = proposed;
-  if (!sowing) {
-    return (
-      <p>
-        How many seeds make {counted(plants, "plant")} nobody can say before a test: twenty seeds in a damp cloth would
-        tell.
-      </p>
-    );
-  }
+  const none = noProposalInWords(lot, proposed);
+  if (none !== null || !sowing) return <p>{none}</p>;
   const taken = { amount: sowing.seeds, unit: "seeds" } as const;
   const left = gramsLeft(lot, taken);
   return (
     <>
-      <p>
+      <div>
         For {counted(plants, "plant")} sow{" "}
         <ExplainedHere explanation={sowingExplanation(lot, proposed)}>{seedsCounted(sowing.seeds)}</ExplainedHere>
         {grams === null ? (
@@ -56,7 +50,7 @@ function Proposal({ lot, proposed, units }: { lot: LotToSow; proposed: ProposedS
           <>, which weigh {weight(grams, units)}.</>
         )}{" "}
         {leftInWords(left, weight(left, units))}
-      </p>
+      </div>
       {reservesAfter([{ lot, taken }]).map((after) => {
         const { words, waits } = reserveInWords(after);
         return (

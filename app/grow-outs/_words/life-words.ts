@@ -2,6 +2,7 @@ import type { LineStage } from "@/components/grow-out-line";
 import { dateInWords } from "@/lib/display/dates";
 import { counted } from "@/lib/display/plurals";
 import type { LifeStage, StageOfLife } from "@/lib/registry/grow-outs/life-of-grow-out";
+import { addDays } from "@/lib/science/dates/civil-day";
 
 const names: Readonly<Record<StageOfLife, string>> = {
   planned: "Planned",
@@ -16,9 +17,10 @@ const names: Readonly<Record<StageOfLife, string>> = {
   ended: "Ended",
 };
 
-/** A stage of life as the line shows it: its name, its days and what was counted. */
-export function stageInWords(stage: LifeStage): LineStage {
-  const { id, grade, days, plants } = stage;
+/** A stage of life as the line shows it: its name, its days and what was counted. `relative`: days are counted from a sowing to come. */
+export function stageInWords(stage: LifeStage, relative: boolean): LineStage {
+  const { id, plants } = stage;
+  const { grade, days } = relative ? drawnDays(stage) : stage;
   return {
     id,
     name: names[stage.stage],
@@ -33,6 +35,23 @@ export function stageInWords(stage: LifeStage): LineStage {
     first: days?.first ?? null,
     last: days?.last ?? null,
   };
+}
+
+/** Stands in for a day of sowing that nobody knows yet; only days counted from it are shown. */
+export const dayNought = "2001-01-01";
+
+/** Days after a sowing that has no day yet are drawn from a day that stands in for it; the sowing itself stays open. */
+function drawnDays({ stage, grade, days, afterSowing }: LifeStage): Pick<LifeStage, "grade" | "days"> {
+  if (afterSowing !== null) {
+    const span = { first: addDays(dayNought, afterSowing.min), last: addDays(dayNought, afterSowing.max) };
+    return { grade: "assumed", days: span };
+  }
+  return stage === "sown" && days === null ? { grade, days: { first: dayNought, last: dayNought } } : { grade, days };
+}
+
+/** Whether a life has no day yet at all, so that its line counts days from a sowing to come. */
+export function withoutDays(stages: readonly LifeStage[]): boolean {
+  return stages.every((stage) => stage.days === null) && stages.some((stage) => stage.afterSowing !== null);
 }
 
 function whenOf({ stage, grade, on, days, afterSowing }: LifeStage): string {

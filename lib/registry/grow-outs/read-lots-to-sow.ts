@@ -54,22 +54,24 @@ export async function readLotsToSow(
     reserves.set(holderId, made);
     return made;
   };
-  return holdings
-    .map((lot): LotToSow => {
-      const { id, number, year, holderId, holder, thousandSeedGrams, treatment, gramsOnHand, lastTest } = lot;
-      return {
-        ...{ id, number, year, holderId, holder, thousandSeedGrams, treatment, varietyId, perGram },
-        variety: variety.name,
-        grams: gramsOnHand,
-        test: testOf(lastTest),
-        objections: against.get(id)?.objections(lot) ?? [],
-        treatmentSubstance: against.get(id)?.substance ?? null,
-        reserve: reserveOf(holderId),
-      };
-    })
-    .sort((a, b) =>
-      (a.year ?? "") < (b.year ?? "") ? 1 : (a.year ?? "") > (b.year ?? "") ? -1 : a.number < b.number ? -1 : 1,
-    );
+  return [...holdings].sort(newestFirst).map((lot): LotToSow => {
+    const { id, number, year, holderId, holder, thousandSeedGrams, treatment, gramsOnHand, lastTest } = lot;
+    return {
+      ...{ id, number, year, holderId, holder, thousandSeedGrams, treatment, varietyId, perGram },
+      variety: variety.name,
+      grams: gramsOnHand,
+      test: testOf(lastTest),
+      objections: against.get(id)?.objections(lot) ?? [],
+      treatmentSubstance: against.get(id)?.substance ?? null,
+      reserve: reserveOf(holderId),
+    };
+  });
+}
+
+/** By the last day that its harvest can mean, the newest first; those without a year last. */
+function newestFirst(a: Holding, b: Holding): number {
+  const [one, other] = [a.yearLast ?? "", b.yearLast ?? ""];
+  return one === other ? (a.number < b.number ? -1 : 1) : one < other ? 1 : -1;
 }
 
 function testOf(test: LotFigures["lastTest"]): LotToSow["test"] {

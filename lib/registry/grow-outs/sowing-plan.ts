@@ -81,6 +81,12 @@ export function seedsTaken(lot: Pick<LotToSow, "thousandSeedGrams" | "perGram">,
   return { value: taken.amount, low: taken.amount, high: taken.amount, grade: "counted" };
 }
 
+/** Whether a jar surely holds fewer seeds than a sowing asks for; false where nobody knows. */
+export function moreThanInJar(lot: Pick<LotToSow, "grams" | "thousandSeedGrams" | "perGram">, seeds: number): boolean {
+  const held = seedsIn(lot.grams, lot.thousandSeedGrams, lot.perGram);
+  return held !== null && held.high < seeds;
+}
+
 /** Grams that stay in a lot's jar after a sowing; below 0 where more is taken than is there; null where either is not known. */
 export function gramsLeft(lot: Pick<LotToSow, "grams" | "thousandSeedGrams">, taken: TakenToSow): number | null {
   const grams = gramsOf(taken, lot.thousandSeedGrams);

@@ -4,36 +4,42 @@ import { Measured } from "@/components/numbers";
 import { dateInWords } from "@/lib/display/dates";
 import { percent, wholeNumber } from "@/lib/display/numbers";
 import type { GrowOutRead } from "@/lib/registry/grow-outs/read-grow-out";
+import { purposeInWords } from "../../_words/choices";
 import { sharesWords } from "../../_words/size-explanation";
 
 /** The counts of a grow-out as they were written; what was not is unknown, never nought. */
-export function HowGrown({ read: { growOut, steward, plots } }: { read: GrowOutRead }) {
+export function HowGrown({ read: { growOut, steward, plots }, planned }: { read: GrowOutRead; planned: boolean }) {
   const plants = (count: number | null) => (count === null ? <Measured value={null} /> : wholeNumber(count));
-  const rows = [
+  type Line = readonly [string, ReactNode];
+  const told = (name: string, value: ReactNode | null): Line[] => (value === null ? [] : [[name, value]]);
+  const plan: Line[] = [
     ["Steward", steward ?? "not written"],
     ["Plot", plots.length === 0 ? "not written" : plots.map(plotInWords).join("; ")],
-    ["Purpose", growOut.purpose ?? "not written"],
+    ["Purpose", purposeInWords(growOut.purpose) ?? "not written"],
+    ...told("Plants planned", growOut.plantsPlanned && wholeNumber(growOut.plantsPlanned)),
+    ...told("Seed parents planned", growOut.seedParentsPlanned && wholeNumber(growOut.seedParentsPlanned)),
+  ];
+  const grown: Line[] = [
     ["Sown", growOut.sown === null ? <Measured key="sown" value={null} /> : dateInWords(growOut.sown)],
     ["Seeds sown", plants(growOut.seedsSown)],
-    ...(growOut.plantsPlanned === null ? [] : [["Plants planned", plants(growOut.plantsPlanned)] as const]),
-    ...(growOut.seedParentsPlanned === null
-      ? []
-      : [["Seed parents planned", plants(growOut.seedParentsPlanned)] as const]),
     ["Plants standing", plants(growOut.plantsStanding)],
-    ...(growOut.malesStanding === null ? [] : [["Of them males", plants(growOut.malesStanding)] as const]),
+    ...told("Of them males", growOut.malesStanding === null ? null : plants(growOut.malesStanding)),
     ["Rogued before pollen shed", plants(growOut.roguedBeforePollen)],
     ["Rogued after pollen shed", plants(growOut.roguedAfterPollen)],
+    ...told("Tassels taken", growOut.detasselled === null ? null : plants(growOut.detasselled)),
     ["Seed parents", plants(growOut.seedParents)],
     ["Shares of the seed", sharesWords(growOut)],
     [
       "Foreign pollen",
       growOut.foreignPollen === null ? "not assessed; computed as none" : percent(growOut.foreignPollen),
     ],
-    ...(growOut.endedOn === null ? [] : [["Ended", dateInWords(growOut.endedOn)] as const]),
+    ...told("Ended", growOut.endedOn === null ? null : dateInWords(growOut.endedOn)),
     ["Outcome", growOut.outcome ?? "nothing written"],
-  ] as const;
+  ];
+  // Of a plan nothing is unknown that has not happened yet.
+  const rows = planned ? plan : [...plan, ...grown];
   return (
-    <Section id="how" title="How it was grown">
+    <Section id="how" title={planned ? "The plan" : "How it was grown"}>
       <dl className="particulars">
         {rows.map(([name, value]) => (
           <Particular key={name} name={name}>

@@ -3,7 +3,7 @@ import { GrowOutLine } from "@/components/grow-out-line";
 import type { LifeOfGrowOut } from "@/lib/registry/grow-outs/life-of-grow-out";
 import type { GrowOutRead } from "@/lib/registry/grow-outs/read-grow-out";
 import type { CivilDay } from "@/lib/science/dates/civil-day";
-import { lifeCycleInWords, stageInWords } from "../../_words/life-words";
+import { dayNought, lifeCycleInWords, stageInWords, withoutDays } from "../../_words/life-words";
 
 /** The line of a grow-out's life, and what the life cycle of its crop asks. */
 export function LifeSection({
@@ -16,13 +16,15 @@ export function LifeSection({
   today: CivilDay;
 }) {
   const asks = lifeCycleInWords(variety.crop);
+  const relative = withoutDays(life.stages);
   const expected = life.stages.some((stage) => stage.grade === "assumed");
   return (
     <Section id="life" title="The line of its life" aside={variety.crop.lifeCycle ?? undefined}>
       <div className="stack">
         <GrowOutLine
-          stages={life.stages.map(stageInWords)}
+          stages={life.stages.map((stage) => stageInWords(stage, relative))}
           today={today}
+          origin={relative ? dayNought : null}
           open={life.stands.stage !== "over"}
           label={`The life of ${growOut.name}`}
         />

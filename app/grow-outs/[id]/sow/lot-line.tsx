@@ -2,6 +2,7 @@
 
 import { ExplainedHere } from "@/components/numbers";
 import { Button, NumberField, type Option, Select } from "@/components/ui";
+import { dateInWords } from "@/lib/display/dates";
 import { percent, plainNumber, seedsCounted } from "@/lib/display/numbers";
 import { counted } from "@/lib/display/plurals";
 import { gramsTyped, type UnitSettings, weight } from "@/lib/display/units";
@@ -10,7 +11,7 @@ import { FieldGroup, SideBySide } from "../../../lots/_form/lot-form";
 import type { FieldOf } from "../../../lots/_form/use-form-answer";
 import { amountTyped, type TypedPart } from "../../_form/typed-parts";
 import { sowingExplanation } from "../../_words/explain-sowing";
-import { jarInALine } from "../../_words/lot-words";
+import { jarInALine, noProposalInWords } from "../../_words/lot-words";
 import { leftInWords } from "../../_words/reserve-words";
 
 interface Line {
@@ -37,7 +38,7 @@ export function PlannedLot({
   const { index, field, units, put } = line;
   const name = `parts.${index}`;
   return (
-    <FieldGroup title={`Lot ${lot.number}${lot.year === null ? "" : `, ${lot.year}`}`}>
+    <FieldGroup title={`Lot ${lot.number}${lot.year === null ? "" : `, ${dateInWords(lot.year)}`}`}>
       <p className="quiet">{jarInALine(lot, units)}</p>
       <input type="hidden" name={`${name}.lot`} value={lot.id} />
       {proposed ? <Proposal lot={lot} proposed={proposed} units={units} name={name} put={put} /> : null}
@@ -78,16 +79,17 @@ function Proposal({
   put: Line["put"];
 }) {
   const { sowing, grams, plants } = proposed;
-  if (!sowing) return <p>Without a test nobody can say how many seeds make {counted(plants, "plant")}.</p>;
+  const none = noProposalInWords(lot, proposed);
+  if (none !== null || !sowing) return <p className="measure">{none}</p>;
   const expected = ` ${plainNumber(sowing.expectedPlants)} are to be expected; ${counted(plants, "plant")} or more come up in ${percent(sowing.probability, 0)} of such sowings.`;
   return (
     <div>
-      <p className="measure">
+      <div className="measure">
         For {counted(plants, "plant")}:{" "}
         <ExplainedHere explanation={sowingExplanation(lot, proposed)}>{seedsCounted(sowing.seeds)}</ExplainedHere>
         {grams === null ? "." : <>, {weight(grams, units)}.</>}
         {expected}
-      </p>
+      </div>
       {grams === null ? null : (
         <Button
           kind="quiet"

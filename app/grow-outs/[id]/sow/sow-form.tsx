@@ -129,7 +129,7 @@ export function SowForm({
         aria-label="What is sown"
         key={restored ? "restored" : "begun"}
       >
-        <DateField {...field("on")} label="When" required />
+        <DateField {...field("on")} label="When" hint="the day, or what is known of it: 2027-05-12, 2027-05" required />
         {Array.from({ length: shown }, (_, index) => {
           const planned = parents[index];
           const line = { index, field, units, put, part: parts[index] };

@@ -3,12 +3,13 @@ import { type UnitSettings, weight } from "@/lib/display/units";
 import { gramsLeft } from "@/lib/registry/grow-outs/sowing-plan";
 import { leftInWords } from "../../_words/reserve-words";
 import type { LineTaken } from "./sow-form";
+import styles from "./sow-form.module.css";
 
 /** What leaves which jar, in the question that is asked before it is written. */
 export function Summary({ taken, units }: { taken: readonly LineTaken[]; units: UnitSettings }) {
   if (taken.length === 0) return <p>No amount is written yet.</p>;
   return (
-    <ul>
+    <ul className={styles.summary}>
       {taken.map(({ lot, taken: part }) => {
         const left = gramsLeft(lot, part);
         return (
