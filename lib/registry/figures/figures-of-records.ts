@@ -73,12 +73,8 @@ export function figuresOfRecords(records: AllRecords, only?: ReadonlySet<string>
 
 /** Apart from the rest, so that figures that are kept do not keep the ledgers and tests that they were worked out from. */
 function withAssumed(lineage: LineageOfRecords, lotId: string, rest: Omit<LotFigure, "assumed">): LotFigure {
-  return {
-    ...rest,
-    get assumed() {
-      return lineage.assumedFor(lotId).map(({ text }) => text);
-    },
-  };
+  const assumed = () => lineage.assumedFor(lotId).map(({ text }) => text);
+  return Object.defineProperty(rest as LotFigure, "assumed", { enumerable: true, get: assumed });
 }
 
 const nothingKnown: LotFigures = {

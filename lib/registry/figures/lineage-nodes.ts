@@ -47,12 +47,12 @@ function nodeOfLot(lot: LotRecord, variety: VarietyRecord | undefined): LineageN
   const clonal = variety === undefined || variety.clonal;
   if (lot.kind === "harvest" && lot.growOutId !== null) {
     const parents = [{ id: growOutNode(lot.growOutId), share: 1 }];
-    return { ...common, lot: { id, kind: "split", parents }, unknown: clonal ? "all" : null };
+    return { lot: { id, kind: "split", parents }, unknown: clonal ? "all" : null, ...common };
   }
   if ((lot.kind === "blend" || lot.kind === "split") && lot.parents.length > 0) {
     const { parents, known } = sharesOf(lot.parents);
     const kind = lot.kind === "split" && parents.length === 1 ? "split" : "blend";
-    return { ...common, lot: { id, kind, parents }, unknown: clonal || !known ? "all" : null };
+    return { lot: { id, kind, parents }, unknown: clonal || !known ? "all" : null, ...common };
   }
   return { ...common, ...founder(id, lot, variety), unknown: clonal ? "all" : null };
 }

@@ -193,15 +193,12 @@ function parents(rows: readonly LinkSql[]): ParentRecord[] {
 }
 
 function lotRecord(row: LotSql, from: readonly LinkSql[]): LotRecord {
-  return { ...row, kind: row.kind as LotKind, parents: parents(from) };
+  // What is added stands before the rest: a spread that is added to afterwards is many times slower at thousands of rows.
+  return { parents: parents(from), ...row, kind: row.kind as LotKind };
 }
 
-function growOutRecord(
-  { seedShares, seedSharesCv, ...row }: GrowOutSql,
-  from: readonly LinkSql[],
-  seeds: readonly LinkSql[],
-): GrowOutRecord {
-  return { ...row, parents: parents(from), seedShares: seedSharesOf(seedShares, seedSharesCv, seeds) };
+function growOutRecord(row: GrowOutSql, from: readonly LinkSql[], seeds: readonly LinkSql[]): GrowOutRecord {
+  return { parents: parents(from), ...row, seedShares: seedSharesOf(row.seedShares, row.seedSharesCv, seeds) };
 }
 
 /** How the seed parents shared in the seed, as it is stored; by plants only where each kept plant's seed was weighed. */

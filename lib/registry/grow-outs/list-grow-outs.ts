@@ -36,23 +36,23 @@ export async function listGrowOuts(db: Database, varietyId?: string): Promise<Gr
   );
   const rows = stored.growOuts.filter((row) => varietyId === undefined || row.varietyId === varietyId);
   return rows
-    .flatMap(({ stewardId, sownLast: _sownLast, ...row }): GrowOutRow[] => {
+    .flatMap((row): GrowOutRow[] => {
       const variety = stored.varieties.get(row.varietyId);
       if (!variety) return [];
       const from = lots.get(row.id) ?? [];
       const { crop } = variety;
       return [
         {
-          ...row,
           variety: variety.name,
           seedCoat: variety.seedCoat,
           cropKey: crop.key,
           crop: crop.commonName,
           clonal: crop.clonal,
           plantsMin: crop.plantsMin,
-          steward: stewardId === null ? null : (people.get(stewardId) ?? null),
+          steward: row.stewardId === null ? null : (people.get(row.stewardId) ?? null),
           effectiveSize: figures.get(from[0]?.id ?? "")?.effectiveSize ?? null,
           lots: from.map((lot) => ({ id: lot.id, number: lot.number })),
+          ...row,
         },
       ];
     })

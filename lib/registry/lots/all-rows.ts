@@ -1,76 +1,68 @@
-import type { Client, Database } from "@/lib/db";
+import { type Database, readTogether, type Selection, sql } from "@/lib/db";
 import { grouped } from "../change-set/grouped";
+import { keptUntilChange } from "../change-set/kept-until-change";
 import { profileOfCrop } from "../crops/profile-of-crop";
 import { figuresOfAll, type LotFigures } from "../figures/read-figures";
 import { type FounderLines, founderLinesOf, lineageStanding } from "../varieties/lineage-standing";
 import { liveSeeds, seedsIn } from "./live-seeds";
 import type { LotRow } from "./lot-row";
 
-interface Shelf {
-  readonly revision: number;
-  readonly rows: Promise<readonly LotRow[]>;
-}
+/**
+ * All lots of the registry as rows of the list, in the order of entry: sorting and searching need every one of them. One statement where
+ * nothing has changed since they were last read, at most three more where something has.
+ */
+export const allRows = keptUntilChange(readRows);
 
-// All lots as the list shows them, under the number of the last change: sorting and searching need every one of them.
-const shelves = new WeakMap<Client, Shelf>();
-
-/** All lots of the registry as rows of the list. One statement where nothing has changed since they were last read. */
-export async function allRows(db: Database): Promise<readonly LotRow[]> {
-  const { _max } = await db.read.changeSet.aggregate({ _max: { number: true } });
-  const revision = _max.number ?? 0;
-  const kept = shelves.get(db.read);
-  if (kept?.revision === revision) return kept.rows;
-  const rows = readRows(db);
-  shelves.set(db.read, { revision, rows });
-  rows.catch(() => shelves.delete(db.read));
-  return rows;
-}
-
-interface LotSql
-  extends Omit<LotRow, "otherNames" | "places" | "grams" | "live" | "lastTest" | "standing" | "usualLifeYears"> {
-  readonly cropId: string;
+interface CropProfile {
   readonly seedsPerGramMin: number | null;
   readonly seedsPerGramMax: number | null;
   readonly seedLifeYearsMax: number | null;
   readonly matingSystem: string | null;
+}
+
+type Figured = "grams" | "live" | "lastTest" | "standing" | "diversityRetained" | "generations" | "usualLifeYears";
+
+interface LotSql extends Omit<LotRow, "otherNames" | "places" | Figured>, CropProfile {
+  readonly cropId: string;
   readonly founderLines: string | null;
 }
 
-async function readRows(db: Database): Promise<readonly LotRow[]> {
-  const lots = await db.read.$queryRaw<LotSql[]>`
+const lotsWithCrops: Selection<LotSql> = {
+  columns: {
+    id: "text",
+    number: "text",
+    code: "text",
+    kind: "text",
+    varietyId: "text",
+    variety: "text",
+    seedCoat: "text",
+    cropId: "text",
+    cropKey: "text",
+    crop: "text",
+    holderId: "text",
+    holder: "text",
+    year: "text",
+    yearFirst: "text",
+    yearLast: "text",
+    status: "text",
+    treatment: "text",
+    notes: "text",
+    thousandSeedGrams: "number",
+    founderLines: "text",
+    seedsPerGramMin: "number",
+    seedsPerGramMax: "number",
+    seedLifeYearsMax: "number",
+    matingSystem: "text",
+  },
+  rows: sql`
     SELECT l."id", l."number", l."code", l."kind", l."varietyId", v."name" AS "variety", v."seedCoat", c."id" AS "cropId", c."key" AS "cropKey",
       c."commonName" AS "crop", l."holderId", p."name" AS "holder", l."year", l."yearFirst", l."yearLast", l."status", l."treatment", l."notes",
       l."thousandSeedGrams", l."founderLines", c."seedsPerGramMin", c."seedsPerGramMax",
       c."seedLifeYearsMax", c."matingSystem"
     FROM "Lot" l JOIN "Variety" v ON v."id" = l."varietyId" JOIN "Crop" c ON c."id" = v."cropId"
       LEFT JOIN "Person" p ON p."stewardId" = l."holderId"
-    ORDER BY l."id"`;
-  const texts = await readTexts(db);
-  const figures = await figuresOfAll(db);
-  const lines = founderLinesOf(lots);
-  return lots.map((lot) => {
-    const {
-      cropId,
-      seedsPerGramMin,
-      seedsPerGramMax,
-      seedLifeYearsMax,
-      matingSystem,
-      founderLines: _lines,
-      ...row
-    } = lot;
-    const told = (what: TextSql["what"], of: string) => (texts.get(`${what} ${of}`) ?? []).map((each) => each.words);
-    const profile = profileOfCrop(
-      { seedsPerGramMin, seedsPerGramMax, seedLifeYearsMax, matingSystem },
-      ownFields.flatMap((field) => told(field, cropId).map((value) => ({ field, value }))),
-    );
-    return {
-      ...row,
-      otherNames: told("name", lot.varietyId),
-      places: [...new Set(told("place", lot.id))],
-      ...figured(lot, profile, figures.get(lot.id), lines),
-    };
-  });
-}
+    ORDER BY l."id"`,
+};
 
 const ownFields = ["seedsPerGramMin", "seedsPerGramMax", "seedLifeYearsMax", "matingSystem"] as const;
 
@@ -81,36 +73,65 @@ interface TextSql {
   readonly words: string;
 }
 
-/** Other names of varieties, places of lots and own values of crops, by what they are and belong to. */
-async function readTexts(db: Database): Promise<ReadonlyMap<string, TextSql[]>> {
-  const rows = await db.read.$queryRaw<TextSql[]>`
+/** Other names of varieties, places of lots and own values of crops. */
+const textsOfLots: Selection<TextSql> = {
+  columns: { what: "text", of: "text", words: "text" },
+  rows: sql`
     SELECT 'name' AS "what", n."varietyId" AS "of", n."name" AS "words", n."id" FROM "VarietyName" n
     UNION ALL
     SELECT 'place', c."lotId", p."name", c."id" FROM "Container" c JOIN "Place" p ON p."id" = c."placeId"
     UNION ALL
     SELECT o."field", o."cropId", o."value", o."id" FROM "CropOverride" o WHERE o."field" IN ('seedsPerGramMin', 'seedsPerGramMax', 'seedLifeYearsMax', 'matingSystem')
-    ORDER BY "id"`;
-  return grouped(rows, (row) => `${row.what} ${row.of}`);
+    ORDER BY "id"`,
+};
+
+async function readRows(db: Database): Promise<readonly LotRow[]> {
+  const { lots, texts } = await readTogether(db, { lots: lotsWithCrops, texts: textsOfLots });
+  const figures = await figuresOfAll(db);
+  const byWhat = grouped(texts, (row) => `${row.what} ${row.of}`);
+  const told = (what: TextSql["what"], of: string) => (byWhat.get(`${what} ${of}`) ?? []).map((each) => each.words);
+  const lines = founderLinesOf(lots);
+  const profiles = new Map<string, CropProfile>();
+  const profileOf = (lot: LotSql) => {
+    const known = profiles.get(lot.cropId) ?? ownProfile(lot, told);
+    profiles.set(lot.cropId, known);
+    return known;
+  };
+  return lots.map((lot) => {
+    const names = told("name", lot.varietyId);
+    const places = [...new Set(told("place", lot.id))];
+    return rowOf(lot, names, places, profileOf(lot), figures.get(lot.id), lines);
+  });
 }
 
-interface CropProfile {
-  readonly seedsPerGramMin: number | null;
-  readonly seedsPerGramMax: number | null;
-  readonly seedLifeYearsMax: number | null;
-  readonly matingSystem: string | null;
+/** The crop of a lot with the steward's own values in place. */
+function ownProfile(lot: LotSql, told: (what: TextSql["what"], of: string) => string[]): CropProfile {
+  const { seedsPerGramMin, seedsPerGramMax, seedLifeYearsMax, matingSystem } = lot;
+  const own = ownFields.flatMap((field) => told(field, lot.cropId).map((value) => ({ field, value })));
+  return profileOfCrop({ seedsPerGramMin, seedsPerGramMax, seedLifeYearsMax, matingSystem }, own);
 }
 
-function figured(lot: LotSql, crop: CropProfile, figures: LotFigures | undefined, lines: FounderLines) {
+function rowOf(
+  lot: LotSql,
+  otherNames: readonly string[],
+  places: readonly string[],
+  crop: CropProfile,
+  figures: LotFigures | undefined,
+  lines: FounderLines,
+): LotRow {
   const grams = figures?.gramsOnHand ?? null;
   const lastTest = figures?.lastTest ?? null;
   const perGram = { min: crop.seedsPerGramMin, max: crop.seedsPerGramMax };
   return {
+    otherNames,
+    places,
     grams,
     live: liveSeeds(seedsIn(grams, lot.thousandSeedGrams, perGram), lastTest),
     lastTest,
     diversityRetained: figures?.diversityRetained ?? null,
     generations: figures?.generations ?? null,
     usualLifeYears: crop.seedLifeYearsMax,
-    standing: figures ? lineageStanding(figures, crop.matingSystem, lines) : ("plants not known" as const),
+    standing: figures ? lineageStanding(figures, crop.matingSystem, lines) : "plants not known",
+    ...lot,
   };
 }

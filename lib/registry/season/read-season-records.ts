@@ -62,7 +62,6 @@ function seasonLot(
   const testedOn = tested?.ok ? tested.value : null;
   const days = [row.lastEntry, testedOn?.first ?? null].filter((day): day is string => day !== null).sort();
   return {
-    ...row,
     gramsOnHand: figures?.gramsOnHand ?? null,
     effectiveSize: figures?.effectiveSize ?? null,
     diversityRetained: figures?.diversityRetained ?? null,
@@ -71,5 +70,6 @@ function seasonLot(
     lastTestLast: testedOn?.last ?? null,
     lastInHand: days.at(-1) ?? null,
     buildings: containers.map(({ building }) => foldName(building)),
+    ...row,
   };
 }

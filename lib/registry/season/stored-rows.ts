@@ -1,4 +1,5 @@
-import { type Client, type Database, readTogether, type Selection, sql } from "@/lib/db";
+import { type Database, readTogether, type Selection, sql } from "@/lib/db";
+import { keptUntilChange } from "../change-set/kept-until-change";
 import type { RowOf } from "../change-set/records";
 import type { WordOfHolder } from "../varieties/holders";
 import { openMatters } from "./read-open-matters";
@@ -117,24 +118,8 @@ const words: Selection<StoredRows["words"][number]> = {
     SELECT w."id", w."varietyId", w."stewardId", w."lotId", w."on", w."onFirst", w."still" FROM "HolderConfirmation" w ORDER BY w."id"`,
 };
 
-interface Shelf {
-  readonly revision: number;
-  readonly rows: Promise<StoredRows>;
-}
-
-const shelves = new WeakMap<Client, Shelf>();
-
-/** The stored rows, kept under the number of the last change: one statement where nothing changed since they were read, one more where it did. */
-export async function storedRows(db: Database): Promise<StoredRows> {
-  const { _max } = await db.read.changeSet.aggregate({ _max: { number: true } });
-  const revision = _max.number ?? 0;
-  const kept = shelves.get(db.read);
-  if (kept?.revision === revision) return kept.rows;
-  const rows = readStored(db);
-  shelves.set(db.read, { revision, rows });
-  rows.catch(() => shelves.delete(db.read));
-  return rows;
-}
+/** The stored rows: one statement where nothing changed since they were read, one more where something did. */
+export const storedRows = keptUntilChange(readStored);
 
 async function readStored(db: Database): Promise<StoredRows> {
   const { varieties, ownValues, ...rows } = await readTogether(db, {
