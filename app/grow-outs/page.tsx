@@ -1,29 +1,44 @@
 import type { Metadata } from "next";
 import Link from "next/link";
 import { EmptyState } from "@/components/empty";
-import { PageHead } from "@/components/frame";
+import { PageHead, Section } from "@/components/frame";
 import { Figure } from "@/components/numbers";
 import { DataTable, readTableAddress, type SearchParameters } from "@/components/tables";
 import { ButtonLink } from "@/components/ui";
 import { counted } from "@/lib/display/plurals";
+import { growOutsNow } from "@/lib/registry/grow-outs/grow-outs-now";
 import { type GrowOutRow, listGrowOuts } from "@/lib/registry/grow-outs/list-grow-outs";
 import { current } from "../_session/current";
+import { NowSections } from "./_components/now-section";
 import { columns, growOutRow } from "./_list/grow-out-rows";
 
 export const metadata: Metadata = { title: "Grow-outs" };
 
 export default async function GrowOuts({ searchParams }: { searchParams: Promise<SearchParameters> }) {
-  const { db } = await current();
+  const { db, today } = await current();
   const parameters = await searchParams;
   const varietyId = typeof parameters.variety === "string" ? parameters.variety : undefined;
   const growOuts = await listGrowOuts(db, varietyId);
+  const now = await growOutsNow(db, today, varietyId);
+  const plan = varietyId === undefined ? "/grow-outs/new" : `/grow-outs/new?variety=${varietyId}`;
   const of = varietyId === undefined ? null : (growOuts[0]?.variety ?? "this variety");
   if (growOuts.length === 0) {
     return (
       <div className="sheet">
         <h1 className="heard">Grow-outs</h1>
-        <EmptyState noun="season" action={<ButtonLink href="/bring-in">Bring a notebook in</ButtonLink>}>
-          No grow-out is on record yet. One comes with a notebook’s files, or with each year that is typed in.
+        <EmptyState
+          noun="season"
+          action={
+            <>
+              <ButtonLink href={plan} kind="chief">
+                Plan a grow-out
+              </ButtonLink>
+              <ButtonLink href="/bring-in">Bring a notebook in</ButtonLink>
+            </>
+          }
+        >
+          No grow-out is on record yet. Plan the first one; earlier years come with a notebook’s files, or as they are
+          typed in.
         </EmptyState>
       </div>
     );
@@ -33,19 +48,31 @@ export default async function GrowOuts({ searchParams }: { searchParams: Promise
       <PageHead
         title={of === null ? "Grow-outs" : `Grow-outs of ${of}`}
         kind={of === null ? undefined : <Link href="/grow-outs">All grow-outs</Link>}
-        figure={<Figure value={counted(growOuts.length, "grow-out")}>{headSentence(growOuts)}</Figure>}
+        figure={
+          <Figure value={now.standing.length === 0 ? "None stands" : counted(now.standing.length, "grow-out")}>
+            {nowSentence(now.standing.length, now.planned.length)} {headSentence(growOuts)}
+          </Figure>
+        }
+        actions={
+          <ButtonLink href={plan} kind="chief">
+            Plan a grow-out
+          </ButtonLink>
+        }
       />
-      <DataTable
-        caption="Grow-outs"
-        noun="grow-out"
-        columns={columns}
-        rows={growOuts.map(growOutRow)}
-        path="/grow-outs"
-        address={readTableAddress(parameters, columns)}
-        others={parameters}
-        filterLabel="Find a grow-out"
-        csv="/grow-outs/csv"
-      />
+      <NowSections {...now} />
+      <Section id="all" title={now.standing.length + now.planned.length > 0 ? "All on record" : "On record"}>
+        <DataTable
+          caption="Grow-outs"
+          noun="grow-out"
+          columns={columns}
+          rows={growOuts.map(growOutRow)}
+          path="/grow-outs"
+          address={readTableAddress(parameters, columns)}
+          others={parameters}
+          filterLabel="Find a grow-out"
+          csv="/grow-outs/csv"
+        />
+      </Section>
     </div>
   );
 }
@@ -60,5 +87,10 @@ function headSentence(growOuts: readonly GrowOutRow[]): string {
     narrow > 0 ? `${narrow} ${narrow === 1 ? "was" : "were"} narrower than the crop’s floor of plants` : "",
     unknown > 0 ? `of ${unknown} the plants were not all written down` : "",
   ].filter(Boolean);
-  return parts.length > 0 ? `on record. ${parts.join("; ")}.` : "on record.";
+  return `${counted(growOuts.length, "grow-out")} on record${parts.length > 0 ? `: ${parts.join("; ")}` : ""}.`;
+}
+
+function nowSentence(standing: number, planned: number): string {
+  const stands = standing === 0 ? "at the moment" : standing === 1 ? "stands now" : "stand now";
+  return planned === 0 ? `${stands}.` : `${stands}, and ${planned} ${planned === 1 ? "is" : "are"} planned.`;
 }

@@ -1,3 +1,4 @@
+import Link from "next/link";
 import type { ReactNode } from "react";
 import { Jar } from "@/components/jar";
 import { Explained } from "@/components/numbers";
@@ -159,6 +160,11 @@ function WhatToSow({ read, units }: { read: LotRead; units: UnitSettings }) {
             />
             <Button type="submit">Work it out</Button>
           </form>
+          <p>
+            <Link href={`/grow-outs/new?variety=${read.lot.varietyId}&lot=${read.lot.id}`}>
+              Plan a grow-out from it
+            </Link>
+          </p>
         </>
       }
     >

@@ -20,9 +20,19 @@ const columns = [
 /** The grow-outs of a variety, failed ones too. */
 export function GrowOutsSection({ read }: { read: VarietyRead }) {
   const { growOuts, crop, people, variety } = read;
-  const all = <Link href={`/grow-outs?variety=${variety.id}`}>In the list of grow-outs</Link>;
+  const links = (
+    <>
+      <Link href={`/grow-outs/new?variety=${variety.id}`}>Plan a grow-out</Link>
+      {growOuts.length > 0 ? (
+        <>
+          {", "}
+          <Link href={`/grow-outs?variety=${variety.id}`}>in the list</Link>
+        </>
+      ) : null}
+    </>
+  );
   return (
-    <Section id="grow-outs" title="Grow-outs" aside={growOuts.length > 0 ? all : undefined}>
+    <Section id="grow-outs" title="Grow-outs" aside={links}>
       {growOuts.length === 0 ? (
         <p className="quiet">No grow-out of it is on record.</p>
       ) : (
