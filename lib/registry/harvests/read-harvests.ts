@@ -56,6 +56,10 @@ export interface HarvestsRead {
   /** all of them together; null where none says how many seed parents it had */
   readonly pool: PoolOfHarvests | null;
   readonly plants: readonly PlantForHarvest[];
+  /** the name of the grow-out's steward */
+  readonly steward: string | null;
+  /** the numbers of the variety's lots, to propose the next */
+  readonly lotNumbers: readonly string[];
 }
 
 /** A plant of the grow-out, with the tag and intent of its last mark. */
@@ -77,10 +81,11 @@ export async function readHarvests(db: Database, growOutId: string, today: Civil
     harvests: harvestsSelection(growOutId),
     parents: seedParentsSelection(growOutId),
     plants: plantsSelection(growOutId),
+    numbers: numbersSelection(growOutId),
   });
   const [head] = found.heads;
   if (!head) return null;
-  const { variety, seedCoat, cropKey, ...rest } = head;
+  const { variety, seedCoat, cropKey, steward, ...rest } = head;
   const { commonName, matingSystem, selfIncompatible, outcrossingPctMin, outcrossingPctMax, ...more } = rest;
   const { seedsPerGramMin, seedsPerGramMax, ...growOut } = more;
   const listed = { matingSystem, selfIncompatible, outcrossingPctMin, outcrossingPctMax };
@@ -124,6 +129,8 @@ export async function readHarvests(db: Database, growOutId: string, today: Civil
     harvests,
     pool: poolOfHarvests(harvests),
     plants: plants.map(({ marks: _marks, ...plant }) => plant),
+    steward,
+    lotNumbers: found.numbers.map(({ number }) => number),
   };
 }
 
@@ -159,7 +166,12 @@ type GrowOutRow = Pick<
   | "stewardId"
 >;
 type HeadRow = GrowOutRow &
-  Omit<CropOfHarvest, "key"> & { readonly variety: string; readonly seedCoat: string | null; readonly cropKey: string };
+  Omit<CropOfHarvest, "key"> & {
+    readonly variety: string;
+    readonly seedCoat: string | null;
+    readonly cropKey: string;
+    readonly steward: string | null;
+  };
 
 function headSelection(id: string): Selection<HeadRow> {
   return {
@@ -168,12 +180,13 @@ function headSelection(id: string): Selection<HeadRow> {
       ...{ malesStanding: "number", roguedBeforePollen: "number", seedParentsPlanned: "number", detasselled: "number" },
       ...{ selfingRate: "number", stewardId: "text", variety: "text", seedCoat: "text", cropKey: "text" },
       ...{ commonName: "text", matingSystem: "text", selfIncompatible: "text", outcrossingPctMin: "number" },
-      ...{ outcrossingPctMax: "number", seedsPerGramMin: "number", seedsPerGramMax: "number" },
+      ...{ outcrossingPctMax: "number", seedsPerGramMin: "number", seedsPerGramMax: "number", steward: "text" },
     },
     rows: sql`
       SELECT g.*, v."name" AS "variety", v."seedCoat", c."key" AS "cropKey", c."commonName", c."matingSystem", c."selfIncompatible",
-        c."outcrossingPctMin", c."outcrossingPctMax", c."seedsPerGramMin", c."seedsPerGramMax"
-      FROM "GrowOut" g JOIN "Variety" v ON v."id" = g."varietyId" JOIN "Crop" c ON c."id" = v."cropId" WHERE g."id" = ${id}`,
+        c."outcrossingPctMin", c."outcrossingPctMax", c."seedsPerGramMin", c."seedsPerGramMax", p."name" AS "steward"
+      FROM "GrowOut" g JOIN "Variety" v ON v."id" = g."varietyId" JOIN "Crop" c ON c."id" = v."cropId"
+      LEFT JOIN "Person" p ON p."stewardId" = g."stewardId" WHERE g."id" = ${id}`,
   };
 }
 
@@ -201,6 +214,13 @@ function seedParentsSelection(id: string): Selection<SeedParentRead & { readonly
     rows: sql`
       SELECT s.*, p."name" AS "plant" FROM "HarvestSeedParent" s JOIN "Harvest" h ON h."id" = s."harvestId"
       LEFT JOIN "Plant" p ON p."id" = s."plantId" WHERE h."growOutId" = ${id} ORDER BY s."id"`,
+  };
+}
+
+function numbersSelection(id: string): Selection<{ number: string }> {
+  return {
+    columns: { number: "text" },
+    rows: sql`SELECT l."number" FROM "Lot" l JOIN "GrowOut" g ON g."varietyId" = l."varietyId" WHERE g."id" = ${id} ORDER BY l."id"`,
   };
 }
 

@@ -70,50 +70,24 @@ const takenColumns = [
   { key: "kept", name: "Diversity kept", kind: "count" },
 ] as const;
 
-/** The lots that were harvested; they are one pool and share its figures. */
-export function LotsTaken({
-  read: { harvested, harvests, variety },
-  units,
-}: {
-  read: GrowOutRead;
-  units: UnitSettings;
-}) {
+/** The lots that were harvested, where nothing is on record of the harvests themselves; they are one pool and share its figures. */
+export function LotsTaken({ read: { harvested, variety }, units }: { read: GrowOutRead; units: UnitSettings }) {
   return (
-    <Section id="harvested" title="What was harvested">
-      {harvested.length === 0 ? (
-        <p className="quiet">No lot came of it on record.</p>
-      ) : (
-        <SimpleTable
-          columns={takenColumns}
-          rows={harvested.map((lot) => ({
-            id: lot.id,
-            cells: {
-              lot: <Link href={`/lots/${lot.id}`}>{lot.number}</Link>,
-              year: lot.year === null ? <Measured value={null} /> : dateInWords(lot.year),
-              grams:
-                lot.figures?.gramsOnHand == null ? <Measured value={null} /> : weight(lot.figures.gramsOnHand, units),
-              kept: variety.crop.clonal ? (
-                "kept by division"
-              ) : (
-                <Link href={`/lots/${lot.id}`}>{percent(lot.figures?.diversityRetained ?? null)}</Link>
-              ),
-            },
-          }))}
-        />
-      )}
-      {harvests.map((harvest) => (
-        <p key={harvest.id} className="counts">
-          {[
-            harvest.on ? `harvested ${dateInWords(harvest.on)}` : "harvested",
-            harvest.bulked ? `bulked: ${harvest.bulked}` : "",
-            harvest.grams === null ? "" : weight(harvest.grams, units),
-            harvest.mouldyShare === null ? "" : `mouldy share ${percent(harvest.mouldyShare)}`,
-            harvest.note ?? "",
-          ]
-            .filter(Boolean)
-            .join(", ")}
-        </p>
-      ))}
-    </Section>
+    <SimpleTable
+      columns={takenColumns}
+      rows={harvested.map((lot) => ({
+        id: lot.id,
+        cells: {
+          lot: <Link href={`/lots/${lot.id}`}>{lot.number}</Link>,
+          year: lot.year === null ? <Measured value={null} /> : dateInWords(lot.year),
+          grams: lot.figures?.gramsOnHand == null ? <Measured value={null} /> : weight(lot.figures.gramsOnHand, units),
+          kept: variety.crop.clonal ? (
+            "kept by division"
+          ) : (
+            <Link href={`/lots/${lot.id}`}>{percent(lot.figures?.diversityRetained ?? null)}</Link>
+          ),
+        },
+      }))}
+    />
   );
 }

@@ -1,7 +1,126 @@
+import Link from "next/link";
+import { Section } from "@/components/frame";
+import { ExplainedHere, Measured } from "@/components/numbers";
+import { SimpleTable } from "@/components/tables";
+import { ButtonLink } from "@/components/ui";
+import { dateInWords } from "@/lib/display/dates";
+import { effectiveSize, wholeNumber } from "@/lib/display/numbers";
+import { type UnitSettings, weight } from "@/lib/display/units";
+import type { HarvestedLot } from "@/lib/registry/grow-outs/read-grow-out";
+import { type HarvestRead, type HarvestsRead, readHarvests } from "@/lib/registry/harvests/read-harvests";
+import { current } from "../../../_session/current";
+import { sizeOfHarvestExplanation } from "../../_harvest/evenness-words";
+import { HarvestPart } from "../../_harvest/harvest-part";
+import { amountOfHarvest, poolWords } from "../../_harvest/harvest-words";
 import { LotsTaken } from "../_components/lots-in-and-out";
 import type { SectionOfGrowOut } from "./section-of-grow-out";
 
-/** What was harvested, and the lots that it became. */
-export function HarvestsOfGrowOut({ read, units }: SectionOfGrowOut) {
-  return <LotsTaken read={read} units={units} />;
+const columns = [
+  { key: "lot", name: "Lot" },
+  { key: "when", name: "When" },
+  { key: "parents", name: "Seed parents", kind: "count" },
+  { key: "bulked", name: "Put together" },
+  { key: "amount", name: "Came to", kind: "count" },
+  { key: "hand", name: "On hand", kind: "count" },
+  { key: "size", name: "Counts as", kind: "count" },
+] as const;
+
+/** What was harvested, the lots that it became, and how evenly the plants gave. */
+export async function HarvestsOfGrowOut({ read, units, today }: SectionOfGrowOut) {
+  const { db } = await current();
+  const harvests = await readHarvests(db, read.growOut.id, today);
+  if (!harvests) return null;
+  const { harvested, variety } = read;
+  const further = `/grow-outs/${read.growOut.id}/harvest`;
+  const none = harvested.length === 0 && harvests.harvests.length === 0;
+  const pool = poolWords(harvests);
+  return (
+    <Section
+      id="harvested"
+      title="What was harvested"
+      aside={none ? undefined : <Link href={further}>a further harvest</Link>}
+    >
+      {none ? (
+        <div className="stack-near">
+          <p className="quiet">No lot came of it on record.</p>
+          <ButtonLink href={further}>Enter a harvest</ButtonLink>
+        </div>
+      ) : harvests.harvests.length === 0 ? (
+        <LotsTaken read={read} units={units} />
+      ) : (
+        <div className="stack">
+          <SimpleTable columns={columns} rows={rowsOf(harvests, harvested, units, variety.crop.clonal)} />
+          {pool ? <p className="measure">{pool}</p> : null}
+          {harvests.harvests.map((harvest) => (
+            <HarvestPart
+              key={harvest.id}
+              read={harvests}
+              harvest={harvest}
+              units={units}
+              title={<h3>{titleOf(harvest)}</h3>}
+            />
+          ))}
+        </div>
+      )}
+    </Section>
+  );
+}
+
+function titleOf({ lotNumber, on }: HarvestRead): string {
+  const when = on === null ? "" : `, ${dateInWords(on)}`;
+  return lotNumber === null ? `A harvest${when}` : `Lot ${lotNumber}${when}`;
+}
+
+/** A row a harvest, and one for each lot of which only that is on record. */
+function rowsOf(read: HarvestsRead, lots: readonly HarvestedLot[], units: UnitSettings, clonal: boolean) {
+  const lotOf = new Map(lots.map((lot) => [lot.id, lot]));
+  const entered = new Set(read.harvests.map(({ lotId }) => lotId));
+  const onHand = (lot: HarvestedLot | undefined) =>
+    lot?.figures?.gramsOnHand == null ? <Measured value={null} /> : weight(lot.figures.gramsOnHand, units);
+  return [
+    ...read.harvests.map((harvest) => {
+      const { id, lotId, lotNumber, on, seedParents, bulked } = harvest;
+      const lot = lotOf.get(lotId ?? "");
+      return {
+        id,
+        cells: {
+          lot: lotId === null ? "not on record" : <Link href={`/lots/${lotId}`}>{lotNumber}</Link>,
+          when: on === null ? <Measured value={null} /> : dateInWords(on),
+          parents: seedParents === null ? <Measured value={null} /> : wholeNumber(seedParents),
+          bulked: bulked ?? "not said",
+          amount: <Measured value={amountOfHarvest(harvest, units)} />,
+          hand: lotId === null ? "" : onHand(lot),
+          size: <SizeCell read={read} harvest={harvest} clonal={clonal} />,
+        },
+      };
+    }),
+    ...lots
+      .filter(({ id }) => !entered.has(id))
+      .map((lot) => ({
+        id: lot.id,
+        cells: {
+          lot: <Link href={`/lots/${lot.id}`}>{lot.number}</Link>,
+          when: lot.year === null ? <Measured value={null} /> : dateInWords(lot.year),
+          parents: "",
+          bulked: "",
+          amount: "",
+          hand: onHand(lot),
+          size: clonal ? "kept by division" : "",
+        },
+      })),
+  ];
+}
+
+/** The effective size of one harvest by itself. */
+function SizeCell({ read, harvest, clonal }: { read: HarvestsRead; harvest: HarvestRead; clonal: boolean }) {
+  if (clonal) return "kept by division";
+  const { size, lotNumber, bulked } = harvest;
+  if (!size) return <Measured value={null} />;
+  const name = lotNumber === null ? "the harvest" : `lot ${lotNumber} by itself`;
+  const shares = harvest.evenness && bulked !== "equal weight" && bulked !== "equal seeds" ? "as each gave" : "equal";
+  return (
+    <ExplainedHere explanation={sizeOfHarvestExplanation(name, size, shares, read.plot.inbreeding)}>
+      {effectiveSize(size.effectiveSize)}
+    </ExplainedHere>
+  );
 }

@@ -1,0 +1,75 @@
+import Link from "next/link";
+import type { ReactNode } from "react";
+import { Cautions } from "@/components/cautions";
+import type { UnitSettings } from "@/lib/display/units";
+import { MOULDY_SHARE } from "@/lib/registry/harvests/harvest-warnings";
+import type { HarvestRead, HarvestsRead } from "@/lib/registry/harvests/read-harvests";
+import { EqualTakings, EvennessView } from "./evenness-view";
+import { furtherWords, namedAmounts } from "./harvest-words";
+import { TakeSome } from "./take-some";
+
+/** One harvest below the table: what each plant gave and what that makes of it, what was lost, what looks odd, where to go on. */
+export function HarvestPart({
+  read,
+  harvest,
+  units,
+  title,
+}: {
+  read: HarvestsRead;
+  harvest: HarvestRead;
+  units: UnitSettings;
+  title: ReactNode;
+}) {
+  const { evenness, given, bulked, warnings, lotId, detasselled } = harvest;
+  const further = furtherWords(harvest);
+  const unit = { unit: given?.unit ?? "g", units };
+  const named = namedAmounts(harvest);
+  const apart = bulked === "kept apart";
+  const equal = bulked === "equal weight" || bulked === "equal seeds";
+  return (
+    <div className="stack-near">
+      {title}
+      {warnings.length > 0 ? (
+        <ul className="waits" aria-label="What looks odd">
+          {warnings.map(({ code, text }) => (
+            <li key={code}>
+              {text.charAt(0).toUpperCase()}
+              {text.slice(1)}.
+            </li>
+          ))}
+        </ul>
+      ) : null}
+      {(harvest.mouldyShare ?? 0) > MOULDY_SHARE ? (
+        <Cautions step="harvest" crop={read.crop.key} cropName={read.crop.commonName} />
+      ) : null}
+      {evenness && !equal ? (
+        <>
+          <EvennessView even={evenness} named={named} unit={unit} done={!apart} inbreeding={read.plot.inbreeding} />
+          {apart ? (
+            <>
+              <EqualTakings even={evenness} unit={unit} />
+              <details>
+                <summary>Another amount of seed</summary>
+                <TakeSome named={named} plot={read.plot} detasselled={detasselled} unit={unit} />
+              </details>
+            </>
+          ) : null}
+        </>
+      ) : null}
+      {further.map((sentence) => (
+        <p key={sentence} className="measure">
+          {sentence}
+        </p>
+      ))}
+      <p className="row">
+        {lotId === null ? null : (
+          <>
+            <Link href={`/lots/${lotId}/weigh`}>count and weigh its seeds</Link>
+            <Link href={`/lots/${lotId}/dry`}>dry it</Link>
+          </>
+        )}
+        <Link href={`/grow-outs/${read.growOut.id}/harvest/${harvest.id}`}>put this harvest right</Link>
+      </p>
+    </div>
+  );
+}

@@ -1,0 +1,90 @@
+import type { UnitSettings } from "@/lib/display/units";
+import type { HarvestRead, HarvestsRead, PlantForHarvest } from "@/lib/registry/harvests/read-harvests";
+import { fatesOfSeed } from "@/lib/schemas/harvests/harvest-entry";
+import { separateSexes } from "@/lib/science/crops/mating";
+import { weightAsTyped } from "../../lots/_words/units-of";
+import type { HarvestGround } from "./harvest-fields";
+
+/** What a harvest's form knows of its grow-out. */
+export function groundOf(read: HarvestsRead, units: UnitSettings): HarvestGround {
+  const { matingSystem } = read.plot.mating;
+  const tassels =
+    !separateSexes(read.plot.mating) && matingSystem === "outcrossing" && read.crop.key.startsWith("maize");
+  return {
+    plot: read.plot,
+    plants: inOrder(read.plants),
+    tassels: tassels || read.growOut.detasselled !== null,
+    units,
+  };
+}
+
+/** Plants marked to keep first, then those to watch, then the others, each in the order of entry. */
+export function inOrder(plants: readonly PlantForHarvest[]): PlantForHarvest[] {
+  const rank = ({ intent, kept }: PlantForHarvest) =>
+    intent === "keep" || (intent === null && kept === true) ? 0 : intent === "watch" ? 1 : intent === null ? 2 : 3;
+  return plants.toSorted((one, other) => rank(one) - rank(other));
+}
+
+/** What stands in the form of a new harvest. */
+export function startOfHarvest(
+  read: HarvestsRead,
+  { today, number, holder }: { today: string; number: string; holder: string },
+): Record<string, string> {
+  const plants = inOrder(read.plants);
+  const harvested = new Set(read.harvests.flatMap(({ kept }) => kept.map(({ plantId }) => plantId)));
+  const fates = plants.map(({ id, intent }) => (intent === "keep" && !harvested.has(id) ? "kept" : "not taken"));
+  return {
+    told: fates.includes("kept") ? "plants" : "count",
+    each: "grams",
+    bulked: "",
+    on: today,
+    number,
+    holder,
+    detasselled: read.growOut.detasselled === null ? "" : String(read.growOut.detasselled),
+    ...Object.fromEntries(fates.map((fate, row) => [`plants.${row}.fate`, fate])),
+  };
+}
+
+/** A harvest as its form would have held it. */
+export function startOfCorrection(
+  read: HarvestsRead,
+  harvest: HarvestRead,
+  units: UnitSettings,
+): Record<string, string> {
+  const plants = inOrder(read.plants);
+  const named = harvest.parents.some(({ plantId }) => plantId !== null);
+  const seeds = harvest.parents.some((parent) => parent.grams === null && parent.seeds !== null);
+  const amount = (parent: { grams: number | null; seeds: number | null }) =>
+    parent.grams !== null ? weightAsTyped(parent.grams, units) : parent.seeds === null ? "" : String(parent.seeds);
+  const rows = named
+    ? plants.flatMap(({ id }, row) => {
+        const parent = harvest.parents.find(({ plantId }) => plantId === id);
+        const fate = parent ? fateOf(parent.lost) : "not taken";
+        return [[`plants.${row}.fate`, fate] as const, [`plants.${row}.amount`, parent ? amount(parent) : ""] as const];
+      })
+    : harvest.parents.flatMap((parent, row) => [
+        [`bags.${row}.fate`, fateOf(parent.lost)] as const,
+        [`bags.${row}.amount`, amount(parent)] as const,
+      ]);
+  const text = (value: number | null) => (value === null ? "" : String(value));
+  return {
+    told: named ? "plants" : "count",
+    seedParents: text(harvest.seedParents),
+    each: harvest.parents.length === 0 ? "nothing" : seeds ? "seeds" : "grams",
+    bulked: harvest.bulked ?? "",
+    grams: harvest.grams === null ? "" : weightAsTyped(harvest.grams, units),
+    seeds: text(harvest.seeds),
+    mouldyPercent: harvest.mouldyShare === null ? "" : String(Number((harvest.mouldyShare * 100).toPrecision(6))),
+    detasselled: text(read.growOut.detasselled),
+    seedParentsDetasselled: text(harvest.detasselled),
+    on: harvest.on ?? "",
+    note: harvest.note ?? "",
+    ...Object.fromEntries(rows),
+  };
+}
+
+/** Why a bag was lost, as the form words it; a reason of another kind is the nearest it has. */
+function fateOf(lost: string | null): string {
+  if (lost === null) return "kept";
+  return fatesOfSeed.find((fate) => fate === `lost: ${lost}`) ?? "lost: tag fell off";
+}

@@ -1,0 +1,1 @@
+export { SharesDrawing } from "./shares-drawing";
