@@ -24,6 +24,8 @@ export interface GroundOfNeighbours {
   readonly isolationHomeMaxM: number | null;
   readonly isolationStewardMinM: number | null;
   readonly isolationStewardMaxM: number | null;
+  /** where the crop list has its values from */
+  readonly sources: string | null;
 }
 
 /** A neighbour source as it is written, with the names of what it points to. */
@@ -103,7 +105,7 @@ export async function readNeighbours(db: Database, growOutId: string): Promise<N
   >`SELECT g."id", g."name", g."varietyId", v."name" AS "variety", v."seedCoat", v."isolationWantedM", g."neighboursLookedOn", g."sown",
            g."plantsStanding", c."id" AS "cropId", c."key" AS "cropKey", c."commonName" AS "cropName", c."latinName",
            s."key" AS "crossingGroup", c."matingSystem", c."clonal", c."wildRelatives", c."isolationHomeMinM", c."isolationHomeMaxM",
-           c."isolationStewardMinM", c."isolationStewardMaxM"
+           c."isolationStewardMinM", c."isolationStewardMaxM", c."sources"
     FROM "GrowOut" g JOIN "Variety" v ON v."id" = g."varietyId" JOIN "Crop" c ON c."id" = v."cropId"
     LEFT JOIN "CrossingGroup" s ON s."id" = c."crossingGroupId" WHERE g."id" = ${growOutId}`;
   if (!row) return null;
