@@ -1,10 +1,10 @@
 import { effectiveSize } from "@/lib/science/effective-size/effective-size";
+import type { PlotParents } from "@/lib/science/effective-size/plot-parents";
 import { lineageOfPedigree } from "@/lib/science/lineage/lineage";
 import type { LotLineage } from "@/lib/science/lineage/lots";
-import { parentsOf } from "@/lib/science/lineage/lots";
 import { type Pedigree, pedigree } from "@/lib/science/lineage/pedigree";
 import { type Assumption, accepted, type Outcome, type Refusal, refused } from "@/lib/science/outcome";
-import { type LineageNode, lineageNodes, lotNode } from "./lineage-nodes";
+import { type LineageNode, lineageNodes } from "./lineage-nodes";
 import type { FigureRecords } from "./records";
 
 /** What the lineage says of one lot; null: not known, because the plants or shares of an ancestor are not. */
@@ -41,32 +41,31 @@ export interface LineageOfRecords {
  */
 export function lineageOfRecords(records: FigureRecords): Outcome<LineageOfRecords> {
   const nodes = lineageNodes(records);
-  const lots = nodes.map(({ lot }) => lot);
-  const ordered = pedigree(lots);
+  const ordered = pedigree(nodes.map(({ lot }) => lot));
   if (!ordered.ok) return refused(...ordered.refusals.map((each) => placed(each, nodes)));
-  const followed = lineageOfPedigree(ordered.value, lots);
+  const followed = lineageOfPedigree(ordered.value);
   const graph = new Graph(nodes, ordered.value);
   const known = graph.known();
   const sizes = graph.sizes(followed, known);
-  const figures = new Map<string, LotFigures>();
-  for (const record of records.lots) {
-    const place = graph.placeOf(lotNode(record.id));
-    const found = followed[place];
-    const unknown = known[place];
-    if (found && unknown !== undefined) figures.set(record.id, figuresOf(found, unknown, sizes.get(place) ?? null));
-  }
+  // Lots stand first among the nodes, in the order of the records.
   const lotIds = records.lots.map(({ id }) => id);
+  const ranks = new Map(lotIds.map((id, place) => [id, graph.rankAt(place)]));
+  const figures = new Map<string, LotFigures>();
+  for (const [id, rank] of ranks) {
+    const found = followed[rank];
+    if (found) figures.set(id, figuresOf(found, known[rank] ?? null, sizes[rank] ?? null));
+  }
   const ids = new Map<readonly number[], readonly string[]>();
   const idsAt = (places: readonly number[]) => {
-    const known = ids.get(places) ?? places.map((place) => lotIds[place] ?? "");
-    ids.set(places, known);
-    return known;
+    const kept = ids.get(places) ?? places.map((place) => lotIds[place] ?? "");
+    ids.set(places, kept);
+    return kept;
   };
   return accepted({
     figures,
     impossible: nodes.flatMap((node) => node.impossible),
-    foundersOf: (lotId) => idsAt(graph.foundersOf(lotNode(lotId))),
-    assumedFor: (lotId) => graph.assumedFor(lotNode(lotId)),
+    foundersOf: (lotId) => idsAt(graph.foundersOf(ranks.get(lotId) ?? -1)),
+    assumedFor: (lotId) => graph.assumedFor(ranks.get(lotId) ?? -1),
   });
 }
 
@@ -87,99 +86,105 @@ function figuresOf(found: LotLineage, unknown: Unknown, size: number | null): Lo
   };
 }
 
+/** The nodes in the order of a pedigree: parents have lower ranks than their offspring. */
 class Graph {
-  readonly #places: ReadonlyMap<string, number>;
-  /** places with every parent before its offspring */
-  readonly #order: readonly number[];
-  /** of each node, once it was asked for */
-  readonly #parents: (readonly { place: number; share: number }[] | undefined)[] = [];
+  readonly #rankOfPlace: Int32Array;
   #founders: (readonly number[])[] | null = null;
 
   constructor(
     private readonly nodes: readonly LineageNode[],
-    { lots }: Pedigree,
+    private readonly pedigree: Pedigree,
   ) {
-    this.#places = new Map(nodes.map(({ lot }, place) => [lot.id, place]));
-    this.#order = lots.map(({ id }) => this.placeOf(id));
+    this.#rankOfPlace = new Int32Array(nodes.length);
+    for (const [rank, place] of pedigree.placeOf.entries()) this.#rankOfPlace[place] = rank;
   }
 
-  placeOf(id: string): number {
-    return this.#places.get(id) ?? -1;
+  /** The rank of the node at a place of the records. */
+  rankAt(place: number): number {
+    return this.#rankOfPlace[place] ?? -1;
   }
 
-  #parentsAt(place: number): readonly { place: number; share: number }[] {
-    let parents = this.#parents[place];
-    if (parents === undefined) {
-      const lot = this.nodes[place]?.lot;
-      parents = lot ? parentsOf(lot).map(({ id, share }) => ({ place: this.placeOf(id), share })) : [];
-      this.#parents[place] = parents;
-    }
-    return parents;
+  #placeOf(rank: number): number {
+    return this.pedigree.placeOf[rank] ?? -1;
   }
 
-  /** What is not known of an ancestor is not known of what descends from it. */
+  #node(rank: number): LineageNode | undefined {
+    return this.nodes[this.#placeOf(rank)];
+  }
+
+  #firstParent(rank: number): number {
+    return this.pedigree.firstParent[rank] ?? 0;
+  }
+
+  #parentRank(link: number): number {
+    return this.pedigree.parentRank[link] ?? -1;
+  }
+
+  /** By rank. What is not known of an ancestor is not known of what descends from it. */
   known(): Unknown[] {
-    const known: Unknown[] = this.nodes.map(({ unknown }) => unknown);
-    for (const place of this.#order) {
-      const above = this.#parentsAt(place).map((parent) => known[parent.place]);
-      if (above.includes("all") || known[place] === "all") known[place] = "all";
-      else if (above.includes("sizes")) known[place] = "sizes";
+    const known: Unknown[] = [];
+    for (let rank = 0; rank < this.nodes.length; rank += 1) {
+      let unknown = this.#node(rank)?.unknown ?? null;
+      for (let link = this.#firstParent(rank); link < this.#firstParent(rank + 1) && unknown !== "all"; link += 1)
+        unknown = known[this.#parentRank(link)] ?? unknown;
+      known.push(unknown);
     }
     return known;
   }
 
-  /** The effective size of the grow-out behind each harvest, with the mean inbreeding of its parents. */
-  sizes(figures: readonly LotLineage[], known: readonly Unknown[]): Map<number, number | null> {
-    const sizes = new Map<number, number | null>();
-    for (const [place, { plot }] of this.nodes.entries()) {
-      if (plot === null || known[place] !== null) continue;
-      const parents = this.#parentsAt(place);
-      const whole = parents.reduce((sum, { share }) => sum + share, 0);
-      const inbreeding = parents.reduce(
-        (sum, parent) => sum + (parent.share / whole) * (figures[parent.place]?.inbreeding ?? 0),
-        0,
-      );
-      const size = effectiveSize({ ...plot, inbreeding });
-      if (size.ok) sizes.set(place, size.value.effectiveSize);
-    }
-    for (const [place, { lot, at }] of this.nodes.entries()) {
-      if (lot.kind !== "split" || at[0] !== "lots") continue;
-      const from = this.#parentsAt(place)[0]?.place ?? -1;
-      if (this.nodes[from]?.lot.kind === "grow-out") sizes.set(place, sizes.get(from) ?? null);
+  /** By rank: the effective size of the grow-out behind each harvest, with the mean inbreeding of its parents; null where there is none. */
+  sizes(figures: readonly LotLineage[], known: readonly Unknown[]): (number | null)[] {
+    const sizes: (number | null)[] = [];
+    for (let rank = 0; rank < this.nodes.length; rank += 1) {
+      const node = this.#node(rank);
+      const from = this.#parentRank(this.#firstParent(rank));
+      const fromGrowOut = node?.lot.kind === "split" && this.#node(from)?.lot.kind === "grow-out";
+      if (fromGrowOut && node.at[0] === "lots") sizes.push(sizes[from] ?? null);
+      else sizes.push(node?.plot && known[rank] === null ? this.#sizeOf(rank, node.plot, figures) : null);
     }
     return sizes;
   }
 
+  #sizeOf(rank: number, plot: PlotParents, figures: readonly LotLineage[]): number | null {
+    let inbreeding = 0;
+    for (let link = this.#firstParent(rank); link < this.#firstParent(rank + 1); link += 1) {
+      const share = this.pedigree.parentShare[link] ?? 0;
+      inbreeding += share * (figures[this.#parentRank(link)]?.inbreeding ?? 0);
+    }
+    const size = effectiveSize({ inbreeding, ...plot });
+    return size.ok ? size.value.effectiveSize : null;
+  }
+
   /** Places of a node and all its ancestors, in the order of the records. */
-  #ancestry(id: string): readonly number[] {
-    const reached = new Set<number>([this.placeOf(id)]);
-    for (const place of reached) for (const parent of this.#parentsAt(place)) reached.add(parent.place);
-    return [...reached].sort((one, other) => one - other);
+  #ancestry(rank: number): readonly number[] {
+    const reached = new Set<number>([rank]);
+    for (const each of reached) {
+      for (let link = this.#firstParent(each); link < this.#firstParent(each + 1); link += 1)
+        reached.add(this.#parentRank(link));
+    }
+    return [...reached].map((each) => this.#placeOf(each)).sort((one, other) => one - other);
   }
 
   /** Places of the founders that a node's ancestry reaches, in the order of the records; the same list for all nodes of one descent. */
-  foundersOf(id: string): readonly number[] {
+  foundersOf(rank: number): readonly number[] {
     this.#founders ??= this.#foundersOfAll();
-    return this.#founders[this.placeOf(id)] ?? [];
+    return this.#founders[rank] ?? [];
   }
 
   #foundersOfAll(): (readonly number[])[] {
     const founders: (readonly number[])[] = [];
-    for (const place of this.#order) {
-      if (this.nodes[place]?.lot.kind === "founder") founders[place] = [place];
-      else
-        founders[place] = this.#parentsAt(place).reduce<readonly number[]>(
-          (all, parent) => joined(all, founders[parent.place] ?? []),
-          [],
-        );
+    for (let rank = 0; rank < this.nodes.length; rank += 1) {
+      let reached: readonly number[] = this.#node(rank)?.lot.kind === "founder" ? [this.#placeOf(rank)] : [];
+      for (let link = this.#firstParent(rank); link < this.#firstParent(rank + 1); link += 1)
+        reached = together(reached, founders[this.#parentRank(link)] ?? []);
+      founders.push(reached);
     }
     return founders;
   }
 
-  assumedFor(id: string): Assumption[] {
+  assumedFor(rank: number): Assumption[] {
     const takenFor = new Map<string, { code: string; text: string; names: string[] }>();
-    const ancestry = this.#ancestry(id);
-    for (const place of ancestry) {
+    for (const place of this.#ancestry(rank)) {
       for (const { code, text } of this.nodes[place]?.assumed ?? []) {
         const taken = takenFor.get(text) ?? { code, text, names: [] };
         taken.names.push(this.nodes[place]?.name ?? "");
@@ -190,7 +195,7 @@ class Graph {
       code,
       text: `${text}: ${names.join(", ")}`,
     }));
-    const founders = this.foundersOf(id);
+    const founders = this.foundersOf(rank);
     if (founders.length < 2) return assumed;
     const names = founders.map((place) => this.nodes[place]?.name);
     const text = `founder lots were unrelated to each other: ${names.join(", ")}`;
@@ -199,7 +204,7 @@ class Graph {
 }
 
 /** Two ascending lists as one, without repeats; one of the two itself where it holds the other. */
-function joined(one: readonly number[], other: readonly number[]): readonly number[] {
+function together(one: readonly number[], other: readonly number[]): readonly number[] {
   if (one === other || other.length === 0) return one;
   if (one.length === 0) return other;
   const all = [...new Set([...one, ...other])].sort((a, b) => a - b);

@@ -47,6 +47,8 @@ export function bringsIn(kind: string): boolean {
  * Each keeps the place (order of entry) of the first of its chain.
  */
 export function standingEntries<E extends BookedEntry>(entries: readonly E[]): { entry: E; place: string }[] {
+  if (!entries.some((entry) => entry.takenBack || entry.replacesId !== null))
+    return entries.map((entry) => ({ entry, place: entry.id }));
   const byId = new Map(entries.map((entry) => [entry.id, entry]));
   const replaced = new Set(entries.flatMap((entry) => entry.replacesId ?? []));
   return entries

@@ -39,19 +39,16 @@ export function lineage(input: LineageInput): Outcome<LineageResult> {
   const figures = followLots(built.value);
   const between = coancestryOfPairs(built.value, figures);
   return accepted({
-    lots: lotLineages(built.value, figures, input.lots),
+    lots: input.lots.map(({ id }) => lotLineage(id, figures, rankIn(built.value, id))),
     pairs: pairs.map(([a, b]) => ({ a, b, coancestry: between(rankIn(built.value, a), rankIn(built.value, b)) })),
     assumed: lineageAssumed(input.lots),
   });
 }
 
-/** The figures of the lots of a pedigree that was checked before; in the order in which they are named. */
-export function lineageOfPedigree(checked: Pedigree, lots: readonly { readonly id: string }[]): LotLineage[] {
-  return lotLineages(checked, followLots(checked), lots);
-}
-
-function lotLineages(checked: Pedigree, figures: LineageFigures, lots: readonly { readonly id: string }[]) {
-  return lots.map(({ id }) => lotLineage(id, figures, rankIn(checked, id)));
+/** The figures of the lots of a pedigree, which was checked when it was made; by rank. */
+export function lineageOfPedigree(checked: Pedigree): LotLineage[] {
+  const figures = followLots(checked);
+  return checked.lots.map(({ id }, rank) => lotLineage(id, figures, rank));
 }
 
 function rankIn({ rankOf }: Pedigree, id: string): number {

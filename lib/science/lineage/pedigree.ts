@@ -1,5 +1,5 @@
 import { lotFaults } from "@/lib/science/lineage/lot-faults";
-import { type LineageLot, parentsOf } from "@/lib/science/lineage/lots";
+import { type LineageLot, type ParentShare, parentsOf } from "@/lib/science/lineage/lots";
 import { accepted, type Outcome, type Refusal, refusal, refused } from "@/lib/science/outcome";
 
 /**
@@ -10,6 +10,8 @@ export interface Pedigree {
   /** by rank */
   readonly lots: readonly LineageLot[];
   readonly rankOf: ReadonlyMap<string, number>;
+  /** by rank: the place of the lot in the list that was given */
+  readonly placeOf: readonly number[];
   readonly firstParent: Int32Array;
   readonly parentRank: Int32Array;
   /** scaled to sum 1 */
@@ -34,9 +36,11 @@ export function pedigree(lots: readonly LineageLot[]): Outcome<Pedigree> {
 }
 
 function parentFaults(lot: LineageLot, place: number, placeOf: ReadonlyMap<string, number>): Refusal[] {
+  const parents = parentsOf(lot);
+  if (soundParents(parents, placeOf)) return [];
   const faults: Refusal[] = [];
   const seen = new Set<string>();
-  parentsOf(lot).forEach(({ id }, index) => {
+  parents.forEach(({ id }, index) => {
     const path = ["lots", place, "parents", index, "id"];
     if (!placeOf.has(id)) {
       faults.push(
@@ -46,6 +50,12 @@ function parentFaults(lot: LineageLot, place: number, placeOf: ReadonlyMap<strin
     seen.add(id);
   });
   return faults;
+}
+
+/** One or two parents that are known and not the same: the usual case, told at once. */
+function soundParents([one, other, third]: readonly ParentShare[], placeOf: ReadonlyMap<string, number>): boolean {
+  if (third !== undefined || one?.id === other?.id) return one === undefined;
+  return one !== undefined && placeOf.has(one.id) && (other === undefined || placeOf.has(other.id));
 }
 
 function repeated(path: (string | number)[], id: string): Refusal {
@@ -118,5 +128,5 @@ function laidOut(lots: readonly LineageLot[], order: readonly number[]): Pedigre
       parentShare[link] = share / sum;
     });
   });
-  return { lots: ranked, rankOf, firstParent, parentRank, parentShare };
+  return { lots: ranked, rankOf, placeOf: order, firstParent, parentRank, parentShare };
 }
