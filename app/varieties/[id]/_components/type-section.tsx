@@ -6,7 +6,16 @@ import styles from "./told.module.css";
 /** What the variety should look like: in words, and line by line with what is off-type. */
 export function TypeSection({ read: { variety, traits } }: { read: VarietyRead }) {
   return (
-    <Section id="type" title="Type" aside={<Link href={`/varieties/${variety.id}/add/trait`}>Add a line</Link>}>
+    <Section
+      id="type"
+      title="Type"
+      aside={
+        <>
+          <Link href={`/varieties/${variety.id}/traits`}>Traits to score</Link>{" "}
+          <Link href={`/varieties/${variety.id}/add/trait`}>Add a line</Link>
+        </>
+      }
+    >
       <div className={styles.told}>
         {variety.typeDescription ? <p className={styles.words}>{variety.typeDescription}</p> : null}
         {variety.typeDescription === null && traits.length === 0 ? (

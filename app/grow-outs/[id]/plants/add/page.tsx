@@ -1,0 +1,40 @@
+import type { Metadata } from "next";
+import Link from "next/link";
+import { notFound } from "next/navigation";
+import { PageHead } from "@/components/frame";
+import { readPlantsGrid } from "@/lib/registry/plants/read-plants-grid";
+import { current } from "../../../../_session/current";
+import { AddPlantsForm } from "./add-plants-form";
+
+export const metadata: Metadata = { title: "Add plants" };
+
+export default async function AddPlantsPage({ params }: { params: Promise<{ id: string }> }) {
+  const { db, today } = await current();
+  const { id } = await params;
+  const read = await readPlantsGrid(db, id);
+  if (!read) notFound();
+  const numbers = read.plants.flatMap((plant) => (/^\d{1,6}$/.test(plant.name) ? [Number(plant.name)] : []));
+  const from = String(Math.max(0, ...numbers) + 1);
+  return (
+    <div className="sheet stack">
+      <PageHead
+        title="Add plants"
+        kind={
+          <>
+            <Link href={`/grow-outs/${id}`}>{read.growOut.name}</Link>, grow-out of {read.growOut.variety}
+          </>
+        }
+      >
+        <p className="measure">
+          A tag is what stands on the tape, peg or tie, as it is written. Two plants may have the same one: it is asked
+          which is which, and neither is renamed.
+        </p>
+      </PageHead>
+      <AddPlantsForm
+        growOutId={id}
+        start={{ from, on: today }}
+        people={read.people.map(({ stewardId, name }) => ({ value: stewardId, words: name }))}
+      />
+    </div>
+  );
+}

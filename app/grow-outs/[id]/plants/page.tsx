@@ -1,0 +1,80 @@
+import type { Metadata } from "next";
+import Link from "next/link";
+import { notFound } from "next/navigation";
+import { PageHead } from "@/components/frame";
+import { Figure } from "@/components/numbers";
+import { SeedCoat } from "@/components/seed-coat";
+import { ButtonLink, Notice } from "@/components/ui";
+import { counted } from "@/lib/display/plurals";
+import { markShown } from "@/lib/registry/grow-outs/plants-of-grow-out";
+import { type PlantsGrid as GridRead, readPlantsGrid } from "@/lib/registry/plants/read-plants-grid";
+import { tagsTwice } from "@/lib/registry/plants/tags-twice";
+import { storedSeedCoat } from "@/lib/schemas/varieties/seed-coat";
+import { current } from "../../../_session/current";
+import { TagsTwice } from "../_components/tags-twice";
+import { gridData } from "./_grid/grid-data";
+import { PlantsGrid } from "./_grid/plants-grid";
+
+export const metadata: Metadata = { title: "Plants, marks and scores" };
+
+export default async function PlantsPage({ params }: { params: Promise<{ id: string }> }) {
+  const { db, settings, today } = await current();
+  const { id } = await params;
+  const read = await readPlantsGrid(db, id);
+  if (!read) notFound();
+  const { growOut, traits } = read;
+  return (
+    <div className="sheet stack">
+      <PageHead
+        title="Plants, marks and scores"
+        kind={
+          <>
+            <Link href={`/grow-outs/${id}`}>{growOut.name}</Link>, grow-out of{" "}
+            <Link href={`/varieties/${growOut.varietyId}`}>{growOut.variety}</Link>
+          </>
+        }
+        mark={
+          <SeedCoat name={growOut.variety} crop={growOut.cropKey} coat={storedSeedCoat(growOut.seedCoat)} size={56} />
+        }
+        figure={<MarkedFigure read={read} />}
+        actions={
+          <>
+            <ButtonLink href={`/grow-outs/${id}/plants/add`}>Add plants</ButtonLink>
+            <ButtonLink href={`/varieties/${growOut.varietyId}/traits`}>Traits</ButtonLink>
+            <ButtonLink href={`/grow-outs/${id}/plants-csv`} kind="quiet" download>
+              As CSV
+            </ButtonLink>
+          </>
+        }
+      />
+      <TagsTwice growOutId={id} twice={tagsTwice(read.plants)} />
+      {traits.length === 0 ? (
+        <Notice title="No trait is defined yet">
+          <p>
+            Tags and intents can be written all the same. What is scored is said first: four to six traits, or nobody
+            fills them in the rain. <Link href={`/varieties/${growOut.varietyId}/traits/new`}>Define a trait</Link>
+          </p>
+        </Notice>
+      ) : null}
+      <PlantsGrid
+        growOutId={id}
+        growOut={growOut.name}
+        data={gridData(read)}
+        hemisphere={settings.hemisphere}
+        today={today}
+      />
+    </div>
+  );
+}
+
+/** How many plants are marked keep, of all on record, and against the plan. */
+function MarkedFigure({ read: { plants, growOut } }: { read: GridRead }) {
+  const kept = plants.filter((plant) => markShown(plant)?.intent === "keep").length;
+  const planned = growOut.seedParentsPlanned;
+  const against = planned === null ? "" : ` The plan asks for ${counted(planned, "seed parent")}.`;
+  return (
+    <Figure value={String(kept)} waiting={planned !== null && plants.length > 0 && kept < planned}>
+      of {counted(plants.length, "plant")} on record {kept === 1 ? "is" : "are"} marked keep.{against}
+    </Figure>
+  );
+}
