@@ -11,7 +11,7 @@ const withCause: ReadonlySet<GrowOutEnd> = new Set<GrowOutEnd>(["failed", "not s
 
 /**
  * Ends a grow-out: seed was kept, none came, it failed, or it was never sown after all. A failure is a record with its cause, never a deletion.
- * "stands" says that one that was ended is not over after all. Refused: a failure without its cause, an end before the sowing, "not sown" of one
+ * "stands" says that one that was ended is not over after all. Refused: a failure without its cause, seed kept without a last day, an end before the sowing, "not sown" of one
  * that was.
  */
 export async function endGrowOut(
@@ -33,7 +33,7 @@ export async function endGrowOut(
     const over = input.end !== "stands";
     await change.update("GrowOut", growOutId, {
       endedOn: over ? (input.endedOn?.text ?? null) : null,
-      outcome: over ? outcomeInWords(input) : null,
+      outcome: outcomeOfEnd(input),
     });
     change.touch(growOut.varietyId);
     const lots = await tx.lot.count({ where: { growOutId } });
@@ -41,8 +41,9 @@ export async function endGrowOut(
   });
 }
 
-/** How an end is stored: `failed: hail`, `seed kept`. */
-export function outcomeInWords({ end, cause }: Pick<EndGrowOutInput, "end" | "cause">): string {
+/** How an end is stored: `failed: hail`. An outcome says why no seed came, so that where seed was kept there is none. */
+export function outcomeOfEnd({ end, cause }: Pick<EndGrowOutInput, "end" | "cause">): string | null {
+  if (end === "seed kept" || end === "stands") return null;
   return cause === null ? end : `${end}: ${cause}`;
 }
 
@@ -50,7 +51,7 @@ export function outcomeInWords({ end, cause }: Pick<EndGrowOutInput, "end" | "ca
 export function endOfOutcome(
   outcome: string | null,
 ): { end: Exclude<GrowOutEnd, "stands">; cause: string | null } | null {
-  const match = /^(seed kept|no seed|failed|not sown)(?:[:;,]\s*(.+))?$/s.exec(outcome?.trim() ?? "");
+  const match = /^(no seed|failed|not sown)(?:[:;,]\s*(.+))?$/s.exec(outcome?.trim() ?? "");
   if (!match) return null;
   return { end: match[1] as Exclude<GrowOutEnd, "stands">, cause: match[2] ?? null };
 }
@@ -67,6 +68,10 @@ function endFaults(growOut: RowOf<"GrowOut">, { end, endedOn, cause }: EndGrowOu
   if (withCause.has(end) && cause === null) {
     const needed = end === "no seed" ? "write why no seed came, or that nobody knows" : "write the cause, such as hail";
     faults.push(refusal("missing", ["cause"], "", "stands here", needed));
+  }
+  if (end === "seed kept" && endedOn === null) {
+    const needed = "write the last day that its plants were kept for, as well as it is known";
+    faults.push(refusal("missing", ["endedOn"], "", "stands here", needed));
   }
   if (endedOn !== null && growOut.sownFirst !== null && endedOn.last < growOut.sownFirst) {
     const wrong = `lies before it was sown (${growOut.sown})`;

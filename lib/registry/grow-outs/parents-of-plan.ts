@@ -21,7 +21,7 @@ interface VarietyOfPlan {
 }
 
 /**
- * The lots that a grow-out is sown from. Refused: a lot that is not here, of another crop, named twice, or that comes from this very grow-out;
+ * The lots that a grow-out is sown from. Refused: no lot at all, a lot that is not here, of another crop, named twice, or that comes from this very grow-out;
  * shares that are told in part or do not come to all. A lot of another variety of the crop makes it a cross: allowed, and said.
  */
 export async function parentsOfPlan(
@@ -58,6 +58,10 @@ export async function parentsOfPlan(
       ? [refusal("missing", ["parents", index, "lot"], "", "stands here", "choose the lot, or leave its share empty")]
       : [],
   );
+  if (rows.length === 0 && faults.length === 0) {
+    const needed = "choose the lot that it is sown from; seed that is not here yet is entered as a lot first";
+    faults.push(refusal("missing", ["parents", 0, "lot"], "", "stands here", needed));
+  }
   const warnings: Assumption[] = [];
   for (const { index, lot: lotId } of rows) {
     const path = ["parents", index, "lot"];

@@ -72,7 +72,8 @@ export async function sowGrowOut(
     const { parts, faults } = partsToSow(input.parts, lots);
     const variety = await tx.variety.findUniqueOrThrow({ where: { id: growOut.varietyId } });
     const typed = input.parts.map((part) => ({ lot: part.amount === 0 ? null : part.lot, share: null }));
-    const parents = await parentsOfPlan(tx, variety, typed, growOutId);
+    const parents =
+      parts.length === 0 ? accepted({ parents: [], warnings: [] }) : await parentsOfPlan(tx, variety, typed, growOutId);
     if (!parents.ok)
       faults.push(...parents.refusals.map((each) => ({ ...each, path: ["parts", ...each.path.slice(1)] })));
     faults.push(...(await plannedFaults(tx, growOut, input.parts)));

@@ -65,7 +65,10 @@ async function applyPlots(
 ): Promise<void> {
   const keyOf = (stewardId: string | null, name: string) => `${stewardId ?? ""} ${foldName(name)}`;
   const plots = new Map((await change.tx.plot.findMany()).map((plot) => [keyOf(plot.stewardId, plot.name), plot.id]));
-  const stands = await change.tx.growOutPlot.findMany({ select: { id: true, growOutId: true, plotId: true } });
+  const stands = await change.tx.growOutPlot.findMany({
+    select: { id: true, growOutId: true, plotId: true },
+    orderBy: { id: "asc" },
+  });
   const made: { id: string; name: string; nameKey: string; stewardId: string | null }[] = [];
   const links: { id: string; growOutId: string; plotId: string }[] = [];
   const moved: { id: string; patch: { plotId: string } }[] = [];
@@ -80,9 +83,11 @@ async function applyPlots(
       plots.set(key, plotId);
       made.push({ id: plotId, name: sameName(name), nameKey: foldName(name), stewardId });
     }
-    const standing = stands.find((each) => each.growOutId === id);
+    const own = stands.filter((each) => each.growOutId === id);
+    const [standing] = own;
+    if (own.some((each) => each.plotId === plotId)) continue;
     if (!standing) links.push({ id: uuidv7(), growOutId: id, plotId });
-    else if (standing.plotId !== plotId) moved.push({ id: standing.id, patch: { plotId } });
+    else moved.push({ id: standing.id, patch: { plotId } });
   }
   await change.createAll("Plot", made);
   await change.createAll("GrowOutPlot", links);

@@ -77,12 +77,23 @@ async function readVarieties(db: Reader): Promise<VarietyRow[]> {
   }));
 }
 
+/** A single lot gave all plants. Where nobody knows the shares of several, even ones stand in; a file of their own says so. */
+function sharesTold(parents: readonly { readonly lotId: string; readonly share: number | null }[]) {
+  const known = parents.every((parent) => parent.share !== null);
+  return parents.map(({ lotId, share }) => ({ lotId, share: known && share !== null ? share : 1 / parents.length }));
+}
+
 async function readGrowOuts(db: Reader, stewards: Names, varieties: Names, lots: Names): Promise<GrowOutRow[]> {
   const growOuts = await db.growOut.findMany(byEntry);
   const parents = grouped(await db.growOutParent.findMany(byEntry), (parent) => parent.growOutId);
-  const plotNames = new Map(
-    (await db.plot.findMany({ select: { id: true, name: true } })).map((plot) => [plot.id, plot.name]),
+  const plotOf = new Map(
+    (await db.plot.findMany({ select: { id: true, name: true, stewardId: true } })).map((plot) => [plot.id, plot]),
   );
+  // The line names a plot of its own steward alone; another's plot, and further plots, stand in a file of their own.
+  const ownPlot = (plotId: string | undefined, stewardId: string | null) => {
+    const plot = plotOf.get(plotId ?? "");
+    return plot && plot.stewardId === stewardId ? plot.name : null;
+  };
   const plots = grouped(await db.growOutPlot.findMany(byEntry), (stand) => stand.growOutId);
   return growOuts.map((growOut) => ({
     id: growOut.id,
@@ -90,11 +101,11 @@ async function readGrowOuts(db: Reader, stewards: Names, varieties: Names, lots:
       grow_out: growOut.name,
       variety: named(varieties, growOut.varietyId),
       steward: stewards.get(growOut.stewardId ?? "") ?? null,
-      plot: plotNames.get(plots.get(growOut.id)?.[0]?.plotId ?? "") ?? null,
+      plot: ownPlot(plots.get(growOut.id)?.[0]?.plotId, growOut.stewardId),
       sown: dateOf(growOut.sown),
-      parents: (parents.get(growOut.id) ?? []).map((parent) => ({
-        lot: named(lots, parent.lotId),
-        share: parent.share ?? 1,
+      parents: sharesTold(parents.get(growOut.id) ?? []).map(({ lotId, share }) => ({
+        lot: named(lots, lotId),
+        share,
       })),
       seeds_sown: growOut.seedsSown,
       plants_standing: growOut.plantsStanding,

@@ -22,7 +22,7 @@ export default async function EndGrowOut({ params }: { params: Promise<{ id: str
   const stands = standingOf(read, today);
   const written = endOfOutcome(growOut.outcome);
   const start = {
-    end: written?.end ?? (over ? "" : harvested.length > 0 ? "seed kept" : ""),
+    end: written?.end ?? (growOut.outcome === null && (over || harvested.length > 0) ? "seed kept" : ""),
     endedOn: growOut.endedOn ?? (stands.stage === "standing" ? today : ""),
     cause: written?.cause ?? (written === null ? (growOut.outcome ?? "") : ""),
   };

@@ -45,7 +45,9 @@ async function applyOne(
     return [record];
   });
   await createAny(change, spec.table, made);
-  for (const [place, id] of standing ?? []) await change.update(spec.table, id, withoutNull(said[place] ?? {}));
+  const cleared = Object.fromEntries((spec.clears ?? []).map((field) => [field, null]));
+  for (const [place, id] of standing ?? [])
+    await change.update(spec.table, id, { ...withoutNull(said[place] ?? {}), ...cleared });
 
   if (changed.length > 0) {
     const ids = new Map(

@@ -82,6 +82,8 @@ export interface FurtherSpec {
   readonly chosen?: (db: Client | Transaction) => Promise<(record: Stored) => boolean>;
   /** records that stand already and only get what a new row says besides: by the row's place, the id */
   readonly completes?: (tx: Transaction, rows: readonly Fields[]) => Promise<ReadonlyMap<number, string>>;
+  /** fields of such a record of which the row says that nobody knows them, whatever the seven files put there */
+  readonly clears?: readonly string[];
 }
 
 type Options = { readonly needed?: boolean; readonly field?: string };

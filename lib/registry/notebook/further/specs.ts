@@ -1,4 +1,5 @@
 import { foldName } from "../../names/fold-name";
+import { growOutFiles } from "./grow-out-specs";
 import { plantFiles } from "./plant-specs";
 import { recordFiles } from "./record-specs";
 import { count, date, day, type FurtherSpec, nameOf, number, oneOf, text, yesNo } from "./spec";
@@ -211,6 +212,7 @@ export const furtherSpecs: readonly FurtherSpec[] = [
   ...setUpFiles,
   ...detailFiles,
   ...placeFiles,
+  ...growOutFiles,
   ...plantFiles,
   ...recordFiles,
 ];

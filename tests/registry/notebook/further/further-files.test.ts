@@ -24,7 +24,7 @@ const base = csv({
   "varieties.csv": "variety,crop\nGrey Morrow,oat\nTarn Vetch,bank vetch\n",
   "grow_outs.csv": "grow_out,variety,steward,plot,parents\nK1,Grey Morrow,Osk Tarn,Low strip,M 1\n",
   "lots.csv":
-    "lot,variety,holder,kind,from\nM 1,Grey Morrow,Halda Morrow,founder,\nM 2,Grey Morrow,Osk Tarn,harvest,K1\n",
+    "lot,variety,holder,kind,from\nM 1,Grey Morrow,Halda Morrow,founder,\nM 3,Grey Morrow,Halda Morrow,founder,\nM 2,Grey Morrow,Osk Tarn,harvest,K1\n",
   "tests.csv": "test,lot,date,replicate,sown,normal\nP1,M 1,2020-02,1,20,18\n",
 });
 
@@ -42,6 +42,9 @@ async function fillEveryTable(db: Database): Promise<void> {
   const own = await db.read.crop.findFirstOrThrow({ where: { own: true } });
   const stewardId = steward.stewardId;
   const on = { on: "1991~", onFirst: "1991-01-01", onLast: "1991-12-31" };
+  const stand = await db.read.growOutPlot.findFirstOrThrow();
+  const parent = await db.read.growOutParent.findFirstOrThrow();
+  const other = await db.read.lot.findFirstOrThrow({ where: { number: "M 3" } });
   const placeId = uuidv7();
   const strainId = uuidv7();
   await perform(db, owner, { action: "record", title: "Everything" }, async (change) => {
@@ -81,6 +84,9 @@ async function fillEveryTable(db: Database): Promise<void> {
       donorNumber: "007",
       howSure: "guess",
     });
+    await change.update("GrowOutPlot", stand.id, { fromOn: "2030-04", toOn: "2030-10-12" });
+    await change.update("GrowOutParent", parent.id, { share: null });
+    await put("GrowOutParent", { growOutId: growOut.id, lotId: other.id });
     await change.update("GrowOut", growOut.id, {
       purpose: "renew",
       note: "wet",
