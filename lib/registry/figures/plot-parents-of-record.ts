@@ -25,10 +25,7 @@ export function plotParentsOfRecord(growOut: GrowOutRecord, profile: Mating): Pa
     ? { sexes: "separate", selfingRate }
     : { sexes: "hermaphrodite", selfingRate, selfIncompatible: selfIncompatible(profile) };
   const assumed: Assumption[] = [];
-  if (growOut.selfingRate === null && !separate && !selfIncompatible(profile)) {
-    const rate = Number(selfingRate.toPrecision(6));
-    assumed.push({ code: "selfing-rate-of-crop", text: `the selfing rate is the crop's usual ${rate}` });
-  }
+  if (growOut.selfingRate === null && !separate && !selfIncompatible(profile)) assumed.push(usualRate(selfingRate));
   const standing = separate ? growOut.malesStanding : growOut.plantsStanding;
   const { seedParents, seedShares } = growOut;
   if (standing === null || seedParents === null || seedShares === null) return { parents: null, mating, assumed };
@@ -44,4 +41,16 @@ export function plotParentsOfRecord(growOut: GrowOutRecord, profile: Mating): Pa
   if (separate) return { parents: whole, mating, assumed };
   const { parents, assumed: ofTassels } = withoutTassels(whole, growOut);
   return { parents, mating, assumed: [...assumed, ...ofTassels] };
+}
+
+// Thousands of grow-outs share a few rates, and six figures of a number are dear to write.
+const usualRates = new Map<number, Assumption>();
+
+function usualRate(selfingRate: number): Assumption {
+  const known = usualRates.get(selfingRate);
+  if (known) return known;
+  const text = `the selfing rate is the crop's usual ${Number(selfingRate.toPrecision(6))}`;
+  const assumption = { code: "selfing-rate-of-crop", text };
+  usualRates.set(selfingRate, assumption);
+  return assumption;
 }
