@@ -65,9 +65,13 @@ onEveryEngine("a rogue pass", (fresh) => {
     granted(await record(db, id, { on: "2026-06-20", timing: "before", looked: "80", noneFound: "yes" }));
     expect(await db.read.roguePass.findFirst()).toMatchObject({ pulled: 0, looked: 80, reason: null });
     expect(await numbersOf(db, id)).toMatchObject({ roguedBeforePollen: 0, roguedAfterPollen: null });
-    expect(await refusals(record(db, id, { on: "2026-06-21", noneFound: "yes" }))).toEqual([["not-looked", "looked"]]);
-    expect(await refusals(record(db, id, { on: "2026-06-21", looked: "80" }))).toEqual([["missing", "noneFound"]]);
-    const both = { on: "2026-06-21", looked: "80", noneFound: "yes", "pulled.weak": "1" };
+    expect(await refusals(record(db, id, { on: "2026-06-21", timing: "before", noneFound: "yes" }))).toEqual([
+      ["not-looked", "looked"],
+    ]);
+    expect(await refusals(record(db, id, { on: "2026-06-21", timing: "before", looked: "80" }))).toEqual([
+      ["missing", "noneFound"],
+    ]);
+    const both = { on: "2026-06-21", timing: "before", looked: "80", noneFound: "yes", "pulled.weak": "1" };
     expect(await refusals(record(db, id, both))).toEqual([["missing", "noneFound"]]);
   });
 
@@ -85,6 +89,7 @@ onEveryEngine("a rogue pass", (fresh) => {
     expect(await of({ on: "2026-04-01" })).toEqual([["before-sowing", "on"]]);
     expect(await of({ on: "2027-06-20" })).toEqual([["not-yet", "on"]]);
     expect(await of({ on: "" })).toEqual([["missing", "on"]]);
+    expect(await of({ timing: "" })).toEqual([["missing", "timing"]]);
     expect(await of({ stage: "at noon" })).toEqual([["not-one-of", "stage"]]);
     expect(await db.read.roguePass.count()).toBe(0);
     granted(await record(db, id, { ...walk, left: "55" }));
@@ -117,7 +122,7 @@ onEveryEngine("a rogue pass", (fresh) => {
       "pulled-hard",
       "below-floor",
     ]);
-    expect(await codes({ on: "2026-07-20", looked: "99", "pulled.bitter": "1" })).toEqual([
+    expect(await codes({ on: "2026-07-20", timing: "not said", looked: "99", "pulled.bitter": "1" })).toEqual([
       "timing-not-said",
       "bitter",
       "below-floor",
