@@ -43,7 +43,9 @@ export function EvennessView({
     <div className="stack-near">
       <p className="measure">
         {sentence}
-        {unmeasured > 0 ? ` ${counted(unmeasured, "bag")} are not measured yet and not counted in this.` : ""}
+        {unmeasured > 0
+          ? ` ${counted(unmeasured, "bag")} ${unmeasured === 1 ? "is" : "are"} not measured yet and not counted in this.`
+          : ""}
       </p>
       <SharesDrawing
         amounts={even.amounts}
@@ -58,7 +60,7 @@ export function EvennessView({
       />
       <p className="counts">{namesOfHeaviest(named, unit)}</p>
       {asGiven && ifEqual ? (
-        <p className="counts">
+        <div className="counts">
           effective size, {done ? "as it is" : "all tipped together"}:{" "}
           <ExplainedHere explanation={sizeOfHarvestExplanation("this harvest", asGiven, "as each gave", inbreeding)}>
             {effectiveSize(asGiven.effectiveSize)}
@@ -69,7 +71,7 @@ export function EvennessView({
           >
             {effectiveSize(ifEqual.effectiveSize)}
           </ExplainedHere>
-        </p>
+        </div>
       ) : null}
     </div>
   );
@@ -93,11 +95,9 @@ export function EqualTakings({ even, unit }: { even: Evenness; unit: AmountUnit 
         cells: {
           each: amountWords(each, unit),
           bags:
-            leftOut === 0
-              ? `all ${bags}`
-              : `${bags}, without the ${leftOut === 1 ? "smallest" : `${leftOut} smallest`}`,
+            leftOut === 0 ? `all ${bags}` : `${bags}, not the ${leftOut === 1 ? "smallest" : `${leftOut} smallest`}`,
           total: amountWords(total, unit),
-          size: size === null ? "unknown" : `${effectiveSize(size)} plants`,
+          size: effectiveSize(size),
         },
       }))}
     />

@@ -28,13 +28,13 @@ export function evennessSentence(even: Evenness, done: boolean): string {
   const head = heaviest ? `${heaviest.charAt(0).toUpperCase()}${heaviest.slice(1)}. ` : "";
   const [given, equal] = [even.asGiven?.effectiveSize ?? null, even.ifEqual?.effectiveSize ?? null];
   const plants = counted(even.seedParents, "plant");
-  const would = done ? "would have counted" : "count";
+  const would = done ? "would have counted" : "would count";
   if (given === null || equal === null) {
     const as = significant(even.countsAs, 2);
     return `${head}The ${plants} count as ${as} seed parents of equal shares. How many plants shed pollen is not counted, so there is no effective size yet.`;
   }
   if (equal < given * 1.05) return `${head}They gave so evenly that equal shares gain nothing.`;
-  return `${head}Shared equally the same ${plants} ${would} as ${effectiveSize(equal)} instead of ${effectiveSize(given)}.`;
+  return `${head}In equal shares the seed of the same ${plants} ${would} as ${effectiveSize(equal)} instead of ${effectiveSize(given)}.`;
 }
 
 /** How an effective size of a harvest is worked out. */

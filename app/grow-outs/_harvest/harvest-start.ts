@@ -18,10 +18,15 @@ export function groundOf(read: HarvestsRead, units: UnitSettings): HarvestGround
   };
 }
 
+/** Marked to be kept, or written down as kept where nobody marked it. */
+function toKeep({ intent, kept }: PlantForHarvest): boolean {
+  return intent === "keep" || (intent === null && kept === true);
+}
+
 /** Plants marked to keep first, then those to watch, then the others, each in the order of entry. */
 export function inOrder(plants: readonly PlantForHarvest[]): PlantForHarvest[] {
-  const rank = ({ intent, kept }: PlantForHarvest) =>
-    intent === "keep" || (intent === null && kept === true) ? 0 : intent === "watch" ? 1 : intent === null ? 2 : 3;
+  const rank = (plant: PlantForHarvest) =>
+    toKeep(plant) ? 0 : plant.intent === "watch" ? 1 : plant.intent === null ? 2 : 3;
   return plants.toSorted((one, other) => rank(one) - rank(other));
 }
 
@@ -32,7 +37,7 @@ export function startOfHarvest(
 ): Record<string, string> {
   const plants = inOrder(read.plants);
   const harvested = new Set(read.harvests.flatMap(({ kept }) => kept.map(({ plantId }) => plantId)));
-  const fates = plants.map(({ id, intent }) => (intent === "keep" && !harvested.has(id) ? "kept" : "not taken"));
+  const fates = plants.map((plant) => (toKeep(plant) && !harvested.has(plant.id) ? "kept" : "not taken"));
   return {
     told: fates.includes("kept") ? "plants" : "count",
     each: "grams",

@@ -6,7 +6,7 @@ import type { Fields } from "./cells";
 import { type FurtherDifference, keyText } from "./difference-further";
 import { fieldsOf } from "./fields-of-row";
 import type { FurtherRow } from "./further-table";
-import { type NameBook, nameBook, traitName, withKeeper } from "./names";
+import { harvestName, type NameBook, nameBook, traitName, withKeeper } from "./names";
 import { cellsOf, storedRows } from "./read-further";
 import type { FurtherSpec } from "./spec";
 
@@ -74,11 +74,11 @@ function withoutNull(fields: Fields): Fields {
   return Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== null && value !== undefined));
 }
 
-/** The name of one more transfer of a kind, lot and day. */
-function freeName(names: NameBook, name: string): string {
-  if (names.idOf("transfer", name) === null) return name;
+/** The name of one more record of a kind that is told apart by its turn. */
+function freeName(names: NameBook, kind: "transfer" | "harvest", name: string): string {
+  if (names.idOf(kind, name) === null) return name;
   let count = 2;
-  while (names.idOf("transfer", `${name} (${count})`) !== null) count += 1;
+  while (names.idOf(kind, `${name} (${count})`) !== null) count += 1;
   return `${name} (${count})`;
 }
 
@@ -102,7 +102,14 @@ function remember(spec: FurtherSpec, record: Fields, names: NameBook): void {
   }
   if (spec.table === "Transfer") {
     const name = `${record.kind} ${names.nameOf("lot", String(record.lotId)) ?? ""} ${record.on}`;
-    names.add("transfer", String(record.id), freeName(names, name));
+    names.add("transfer", String(record.id), freeName(names, "transfer", name));
+  }
+  if (spec.table === "Harvest") {
+    const [lot, growOut] = [
+      names.nameOf("lot", String(record.lotId)),
+      names.nameOf("grow-out", String(record.growOutId)),
+    ];
+    names.add("harvest", String(record.id), freeName(names, "harvest", harvestName(lot, growOut)));
   }
   if (spec.table === "Crop") names.add("crop", String(record.id), String(record.commonName));
 }

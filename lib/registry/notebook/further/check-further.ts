@@ -4,7 +4,16 @@ import type { Notebook } from "@/lib/schemas/notebook/rows";
 import type { Refusal } from "@/lib/science/outcome";
 import { fieldsOf } from "./fields-of-row";
 import type { FurtherTable } from "./further-table";
-import { joinedName, type NameBook, nameBook, namesOfTransfers, traitName, withKeeper } from "./names";
+import {
+  harvestName,
+  joinedName,
+  type NameBook,
+  nameBook,
+  namesInTurn,
+  namesOfTransfers,
+  traitName,
+  withKeeper,
+} from "./names";
 import { furtherSpecs } from "./specs";
 
 /** What is wrong in further files, with file, line and column, before anything is written: names may stand in the folder itself. */
@@ -71,6 +80,11 @@ function addNames(names: NameBook, notebook: Notebook, tables: readonly FurtherT
   for (const { cells } of tables.find((table) => table.file === "transfers.csv")?.rows ?? []) {
     const name = transferNames(cells.kind ?? "", cells.lot ?? "", cells.on ?? "");
     names.add("transfer", name, name);
+  }
+  const inTurn = namesInTurn();
+  for (const { cells } of tables.find((table) => table.file === "harvests.csv")?.rows ?? []) {
+    const name = inTurn(harvestName(cells.lot, cells.grow_out));
+    names.add("harvest", name, name);
   }
   for (const { cells } of tables.find((table) => table.file === "own_crops.csv")?.rows ?? [])
     names.add("crop", cells.crop ?? "", cells.crop ?? "");

@@ -49,6 +49,13 @@ export async function nameBook(db: Client | Transaction): Promise<NameBook> {
   const select = { id: true, kind: true, lotId: true, on: true } as const;
   for (const { id, kind, lotId, on } of await db.transfer.findMany({ select, orderBy: { id: "asc" } }))
     add("transfer", id, transferNames(kind, names.get(`lot ${lotId}`) ?? "", on));
+  const inTurn = namesInTurn();
+  const harvests = await db.harvest.findMany({
+    select: { id: true, lotId: true, growOutId: true },
+    orderBy: { id: "asc" },
+  });
+  for (const { id, lotId, growOutId } of harvests)
+    add("harvest", id, inTurn(harvestName(names.get(`lot ${lotId}`), names.get(`grow-out ${growOutId}`))));
   return {
     idOf: (kind, name) => ids.get(`${kind} ${sameName(name)}`) ?? null,
     nameOf: (kind, id) => names.get(`${kind} ${id}`) ?? null,
@@ -61,17 +68,27 @@ export function withKeeper(name: string, steward: string | null | undefined): st
   return steward ? `${name} (${steward})` : name;
 }
 
-/**
- * Names transfers in their order by kind, lot and day: "loan Quern 1 2024-05-03"; the second that is so called, "loan Quern 1 2024-05-03 (2)".
- */
-export function namesOfTransfers(): (kind: string, lot: string, on: string) => string {
+/** Gives each name once: the second that is so called gets "(2)" behind it. */
+export function namesInTurn(): (name: string) => string {
   const counts = new Map<string, number>();
-  return (kind, lot, on) => {
-    const name = `${kind} ${lot} ${on}`;
+  return (name) => {
     const count = (counts.get(name) ?? 0) + 1;
     counts.set(name, count);
     return count === 1 ? name : `${name} (${count})`;
   };
+}
+
+/**
+ * Names transfers in their order by kind, lot and day: "loan Quern 1 2024-05-03"; the second that is so called, "loan Quern 1 2024-05-03 (2)".
+ */
+export function namesOfTransfers(): (kind: string, lot: string, on: string) => string {
+  const inTurn = namesInTurn();
+  return (kind, lot, on) => inTurn(`${kind} ${lot} ${on}`);
+}
+
+/** A harvest is called by its lot; one of which no lot is on record, by its grow-out. */
+export function harvestName(lot: string | null | undefined, growOut: string | null | undefined): string {
+  return lot || (growOut ?? "");
 }
 
 /** The name of a record that is known by several cells, as one text. */

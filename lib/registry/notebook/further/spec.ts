@@ -36,7 +36,8 @@ export type Named =
   | "place"
   | "plot"
   | "strain"
-  | "transfer";
+  | "transfer"
+  | "harvest";
 
 /** Records that are known by several cells together, and those cells: two grow-outs may each have a plant 12. */
 export const joinedParts = {

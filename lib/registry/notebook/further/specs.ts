@@ -1,5 +1,6 @@
 import { foldName } from "../../names/fold-name";
 import { growOutFiles } from "./grow-out-specs";
+import { harvestFiles } from "./harvest-specs";
 import { plantFiles } from "./plant-specs";
 import { recordFiles } from "./record-specs";
 import { count, date, day, type FurtherSpec, nameOf, number, oneOf, text, yesNo } from "./spec";
@@ -215,4 +216,5 @@ export const furtherSpecs: readonly FurtherSpec[] = [
   ...growOutFiles,
   ...plantFiles,
   ...recordFiles,
+  ...harvestFiles,
 ];

@@ -116,7 +116,9 @@ async function fillEveryTable(db: Database): Promise<void> {
       onLast: "2026-11-30",
     });
     await put("TestReplicate", { testId: running, name: "1", sown: 25 });
+    const harvestId = uuidv7();
     await put("Harvest", {
+      id: harvestId,
       growOutId: growOut.id,
       lotId: lot.id,
       ...on,
@@ -341,6 +343,10 @@ async function fillEveryTable(db: Database): Promise<void> {
       answeredAt: "2021-02-01T00:00:00Z",
     });
     await fillPlants(put, { varietyId: variety.id, cropId: crop.id, growOutId: growOut.id, stewardId });
+    const plant = await change.tx.plant.findFirstOrThrow({ where: { name: "12 (2)" } });
+    const gave = { harvestId, grams: 30.5, seeds: 122, share: 0.25 };
+    await put("HarvestSeedParent", { ...gave, plantId: plant.id });
+    await put("HarvestSeedParent", { harvestId, lost: "eaten" });
     return accepted(null);
   }).then(granted);
 }
