@@ -2,7 +2,7 @@
 
 import { useRouter } from "next/navigation";
 import { useActionState, useEffect, useState } from "react";
-import { useDraft } from "@/components/drafts";
+import { textsStored, useDraft } from "@/components/drafts";
 import { refusalsByField } from "@/lib/display/refusals";
 import { type FormDeed, textsOf } from "./form-answer";
 
@@ -47,10 +47,4 @@ export function useFormAnswer(draftKey: string, deed: FormDeed, start: Readonly<
       setRestored(null);
     },
   };
-}
-
-function textsStored(stored: unknown): Record<string, string> | null {
-  if (typeof stored !== "object" || stored === null) return null;
-  const texts = Object.entries(stored).filter((each): each is [string, string] => typeof each[1] === "string");
-  return Object.fromEntries(texts);
 }

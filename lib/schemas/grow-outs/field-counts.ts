@@ -1,6 +1,6 @@
 import { z } from "zod";
 import type { FuzzyDate, Hemisphere } from "@/lib/science/dates/fuzzy-date";
-import { refusal } from "@/lib/science/outcome";
+import { accepted, refusal } from "@/lib/science/outcome";
 import { day, type FieldReader, name, neededField, oneOf, openField, words } from "../lots/form-fields";
 import { readDecimal } from "../notebook/decimal";
 import {
@@ -114,11 +114,19 @@ export interface RogueWalkInput {
 export const reasonNotSaid = "not said";
 export const pulledRows = [...pullReasons, reasonNotSaid] as const;
 
+/** Stands for a timing of which nobody said anything. */
+export const timingNotSaid = "not said";
+const timing: FieldReader<Timing | null> = (text) => {
+  const read = oneOf([...timings, timingNotSaid])(text);
+  if (!read.ok) return read;
+  return accepted(read.value === timingNotSaid ? null : read.value);
+};
+
 function walkFields(hemisphere: Hemisphere) {
   return {
     on: neededField(day(hemisphere), "write the day of the walk, or what is known of it, as 2026-07-04 or 2026-07"),
     stage: openField(oneOf(passStages)),
-    timing: openField(oneOf(timings)),
+    timing: neededField(timing, "say whether pollen had flown, or that it is not written down"),
     looked: openField(plantsCounted),
     left: openField(plantsCounted),
     note: openField(words),

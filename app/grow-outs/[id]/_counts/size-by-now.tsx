@@ -1,0 +1,31 @@
+import { Explained } from "@/components/numbers";
+import { type SizeGround, sizeSoFar } from "@/lib/registry/grow-outs/size-so-far";
+import { SizeBar } from "../../_field/live-size";
+import { sizeSoFarExplanation } from "../../_words/size-so-far-explanation";
+import { sizeWords } from "../../_words/size-so-far-words";
+import styles from "./counts.module.css";
+
+/** What the grow-out counts as by what is on record: the figure, its span with the floor marked, and what to count next. */
+export function SizeByNow({ ground }: { ground: SizeGround }) {
+  const size = sizeSoFar(ground);
+  const words = sizeWords(size, ground);
+  const explanation = sizeSoFarExplanation(size, ground);
+  const line = (
+    <span className={styles.size}>
+      <span className={styles.figure} data-waiting={words.narrow || undefined}>
+        {words.figure}
+      </span>
+      <span>{words.sentence}</span>
+    </span>
+  );
+  return (
+    <div className={styles.byNow}>
+      {/* Where all is known the head of the page says it. */}
+      {explanation ? <Explained explanation={explanation}>{line}</Explained> : null}
+      {explanation === null && size.state !== "known" ? <p>{line}</p> : null}
+      <SizeBar size={size} floor={ground.floor} label={`${words.figure} ${words.sentence}`} />
+      {words.floor ? <p className={words.narrow ? styles.waiting : "quiet"}>{words.floor}</p> : null}
+      {words.narrows ? <p className={styles.narrows}>{words.narrows}</p> : null}
+    </div>
+  );
+}
