@@ -52,7 +52,7 @@ export function parseTrait(typed: Readonly<Record<string, unknown>>): Outcome<Tr
     faults.push(
       refusal("target-off-scale", ["target"], target, "is off the scale", `write one of ${ends[0]} to ${ends[1]}`),
     );
-  if (kind === "category" && direction === "target" && wording.wanted.length === 0)
+  if (kind === "category" && direction === "target" && given.wanted === null)
     faults.push(refusal("wanted-missing", ["wanted"], "", "stands here", "write which of the choices are wanted"));
   if (kind === "category" && (direction === "higher" || direction === "lower"))
     faults.push(refusal("no-ends", ["direction"], direction, "is for what has two ends", "choose another"));
