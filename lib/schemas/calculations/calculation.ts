@@ -1,6 +1,6 @@
 import type { z } from "zod";
 import { readShape } from "@/lib/schemas/calculations/read-shape";
-import type { Outcome } from "@/lib/science/outcome";
+import { type Outcome, refusal, refused } from "@/lib/science/outcome";
 
 /** One key that goes in or comes out, as a person reads it. */
 export interface CalculationKey {
@@ -51,7 +51,18 @@ export function calculation<Input>(
 ): Calculation {
   const run = (input: unknown): Outcome<object> => {
     const read = readShape(shape, input);
-    return read.ok ? compute(read.value) : read;
+    if (!read.ok) return read;
+    const outcome = compute(read.value);
+    if (!outcome.ok || allFinite(outcome.value)) return outcome;
+    const needed = "figures of an ordinary size are needed, each well below 1e150";
+    return refused(refusal("beyond-numbers", [], input, "leads to an answer beyond what a number can hold", needed));
   };
   return { ...text, shape, example, run };
+}
+
+/** Whether every number of an answer is one: JSON has no other. */
+function allFinite(value: unknown): boolean {
+  if (typeof value === "number") return Number.isFinite(value);
+  if (typeof value !== "object" || value === null) return true;
+  return Object.values(value).every(allFinite);
 }

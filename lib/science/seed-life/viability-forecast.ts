@@ -1,5 +1,6 @@
 import {
   countFault,
+  type Fault,
   faultsAmong,
   finiteFault,
   notNegativeFault,
@@ -106,16 +107,37 @@ function forecastFaults({ tests, prior, threshold, ceiling }: ViabilityForecastI
   const faults = [
     ...tests.flatMap((test, index) => testFaults(test, index)),
     ...faultsAmong(
-      finiteFault(["prior", "Ki"], "mean", prior.Ki.mean),
-      positiveFault(["prior", "Ki"], "sd", prior.Ki.sd),
-      finiteFault(["prior", "lnSigmaYears"], "mean", prior.lnSigmaYears.mean),
-      positiveFault(["prior", "lnSigmaYears"], "sd", prior.lnSigmaYears.sd),
+      ...priorFaults("Ki", prior.Ki),
+      ...priorFaults("lnSigmaYears", prior.lnSigmaYears),
       shareAboveZeroFault([], "ceiling", ceiling),
     ),
   ];
   if (typeof threshold === "number")
     return [...faults, ...faultsAmong(shareAboveZeroFault([], "threshold", threshold))];
   return [...faults, ...faultsAmong(shareAboveZeroFault(["threshold"], "ofInitial", threshold.ofInitial))];
+}
+
+/** Beyond it a normal deviate, or a life in years, means nothing, and the search for the bell would find none. */
+const FARTHEST = 50;
+
+function priorFaults(
+  key: "Ki" | "lnSigmaYears",
+  { mean, sd }: { readonly mean: number; readonly sd: number },
+): Fault[] {
+  const far = (name: "mean" | "sd", given: number): Fault =>
+    Math.abs(given) > FARTHEST
+      ? refusal(
+          "too-far",
+          ["prior", key, name],
+          given,
+          "is farther than any seed",
+          `a number within ${FARTHEST} of 0 is needed`,
+        )
+      : undefined;
+  return [
+    finiteFault(["prior", key], "mean", mean) ?? far("mean", mean),
+    positiveFault(["prior", key], "sd", sd) ?? far("sd", sd),
+  ];
 }
 
 function testFaults({ years, sown, normal }: ForecastTest, index: number): Refusal[] {

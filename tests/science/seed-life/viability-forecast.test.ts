@@ -121,6 +121,11 @@ describe("refusals", () => {
     ["years before the harvest", { ...good, tests: [{ years: -1, sown: 20, normal: 18 }] }, ["tests", 0, "years"]],
     ["more germinated than sown", { ...good, tests: [{ years: 1, sown: 20, normal: 21 }] }, ["tests", 0, "normal"]],
     ["a prior without spread", { ...good, prior: { ...prior, Ki: { mean: 1, sd: 0 } } }, ["prior", "Ki", "sd"]],
+    [
+      "a prior beyond any seed",
+      { ...good, prior: { ...prior, lnSigmaYears: { mean: 1e308, sd: 1 } } },
+      ["prior", "lnSigmaYears", "mean"],
+    ],
     ["a threshold of 0", { ...good, threshold: 0 }, ["threshold"]],
     ["a threshold in percent", { ...good, threshold: 75 }, ["threshold"]],
     ["a part of 0", { ...good, threshold: { ofInitial: 0 } }, ["threshold", "ofInitial"]],
