@@ -25,7 +25,7 @@ export function FloweringStrip({ rows, label }: { rows: readonly StripRow[]; lab
       </defs>
       {layout.ticks.map(({ x, day, month }) => (
         <g key={day} className={month ? styles.month : styles.week}>
-          <path d={`M${x} ${month ? 6 : 18}V${month ? layout.height : 24}`} />
+          <path d={`M${x} ${month ? 6 : 18}V24${month ? behindBars(x, layout.rows) : ""}`} />
           {month ? (
             <text x={x + 4} y="14">
               {monthName(splitCivilDay(day)?.month ?? 0)}
@@ -38,13 +38,18 @@ export function FloweringStrip({ rows, label }: { rows: readonly StripRow[]; lab
         </g>
       ))}
       {layout.guides.map((x) => (
-        <path key={x} className={styles.guide} d={`M${x} 26V${layout.height}`} />
+        <path key={x} className={styles.guide} d={behindBars(x, layout.rows)} />
       ))}
       {layout.rows.map((drawn) => (
         <Row key={drawn.row.id} drawn={drawn} hatch={hatch} />
       ))}
     </svg>
   );
+}
+
+/** A line down through the bars, broken where the names stand. */
+function behindBars(x: number, rows: readonly DrawnRow[]): string {
+  return rows.map(({ barY }) => `M${x} ${barY - 8}v17`).join("");
 }
 
 function Row({ drawn: { row, nameY, barY, bar, common }, hatch }: { drawn: DrawnRow; hatch: string }) {

@@ -31,7 +31,7 @@ export interface DrawnRow {
   readonly nameY: number;
   readonly barY: number;
   readonly bar: DrawnBar;
-  /** the days that it may have in common with the stigmas of the grow-out */
+  /** the days that it may have in common with the stigmas of the grow-out; null too where none of its days is known */
   readonly common: { readonly from: number; readonly to: number } | null;
 }
 
@@ -59,7 +59,9 @@ export function stripLayout(rows: readonly StripRow[]): StripLayout | null {
   const stigma = rows.find((row) => row.of === "stigma")?.window ?? null;
   const drawn = rows.map((row, index): DrawnRow => {
     const y = top + index * rowHeight;
-    const common = row.of === "neighbour" && stigma ? commonSpan(barOf(row.window, at), barOf(stigma, at)) : null;
+    const known = row.window.from !== null || row.window.to !== null;
+    const common =
+      row.of === "neighbour" && known && stigma ? commonSpan(barOf(row.window, at), barOf(stigma, at)) : null;
     return { row, nameY: y + 12, barY: y + 24, bar: barOf(row.window, at), common };
   });
   const guides = stigma

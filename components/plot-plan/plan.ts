@@ -39,7 +39,7 @@ export function roundUp(metres: number): number {
 }
 
 /**
- * How far out each drawing reaches, in metres from the edge of the plot: first far enough for the outer ring and the farthest neighbour;
+ * How far out each drawing reaches, in metres from the edge of the plot: first a little beyond the outer ring and the farthest neighbour;
  * where something stands so near that it would be lost in it, a second one of what is close by.
  */
 export function planReaches({ plotM2, rings, neighbours }: Plan): number[] {
@@ -48,7 +48,7 @@ export function planReaches({ plotM2, rings, neighbours }: Plan): number[] {
     distanceMetres === null || bearing === null ? [] : [distanceMetres + Math.sqrt(sizeM2 ?? 0)],
   );
   const outermost = Math.max(10, side / 2, ...rings.map((ring) => ring.metres), ...far);
-  const whole = roundUp(outermost * 1.02);
+  const whole = outermost * 1.04;
   const near = neighbours.flatMap(({ distanceMetres, bearing }) =>
     distanceMetres !== null && bearing !== null && distanceMetres < whole / 7 ? [distanceMetres] : [],
   );

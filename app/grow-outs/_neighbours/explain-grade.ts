@@ -56,7 +56,7 @@ export function verdictExplanation(
     answer: verdictNames[each.verdict],
     formula:
       "what crosses fully or in part: nearer than the inner distance too close, from there marginal, from the outer distance ok; " +
-      "ok at any distance where the flowering is sure to lie apart",
+      "ok at any distance where the flowering was seen to lie apart on both sides",
     inputs: [
       { name: "distance, edge to edge", value: distance(neighbour.distanceMetres, units) },
       ruleInput(assessment, ground, units),

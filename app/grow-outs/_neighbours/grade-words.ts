@@ -1,5 +1,5 @@
 import { dateInWords } from "@/lib/display/dates";
-import { counted, listed } from "@/lib/display/plurals";
+import { countedInWords, listed } from "@/lib/display/plurals";
 import { distance, type UnitSettings } from "@/lib/display/units";
 import type { Assessment } from "@/lib/registry/neighbours/assess-neighbours";
 import type { NeighboursRead } from "@/lib/registry/neighbours/read-neighbours";
@@ -70,7 +70,7 @@ function reasonSentence(
         : "Nobody wrote that they looked all round: there may be more than what is on record.",
     "too-close": () => `${sources(many("too-close"))} too close${rule}.`,
     "not-assessed": () =>
-      `${counted(many("not-assessed"), "source")} could not be judged: the table says what is missing.`,
+      `${capital(countedInWords(many("not-assessed"), "source"))} could not be judged: the table says what is missing.`,
     marginal: () => `${sources(many("marginal"))} marginal${rule}.`,
     "all-far": () => `No source on record stands too near${rule}.`,
     "none-found": () => "Somebody looked and found no neighbour source.",
@@ -79,7 +79,11 @@ function reasonSentence(
 }
 
 function sources(count: number): string {
-  return count === 1 ? "One source is" : `${count} sources are`;
+  return `${capital(countedInWords(count, "source"))} ${count === 1 ? "is" : "are"}`;
+}
+
+function capital(words: string): string {
+  return words.charAt(0).toUpperCase() + words.slice(1);
 }
 
 /** The nearest pollen of its kind, in distance and days: the number that the trade asks for. Names no neighbour. */

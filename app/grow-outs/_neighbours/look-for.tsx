@@ -17,7 +17,7 @@ export function LookFor({ read: { ground }, assessment: { kin } }: { read: Neigh
           : "The crop list names no wild kin of this crop, which is not to say that there is none."}
       </p>
       {kin.length > 0 ? (
-        <ul className="stack-near">
+        <ul className="stack-near measure">
           {kin.map((pair) => (
             <li key={`${pair.memberA}:${pair.memberB}`}>
               {pair.memberA} and {pair.memberB} {degrees[pair.degree] ?? pair.degree}

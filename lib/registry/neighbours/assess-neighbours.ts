@@ -59,7 +59,11 @@ export function assessNeighbours(
   const neighbours = read.neighbours.map((neighbour): AssessedNeighbour => {
     const { cropKey, crossingGroup, latinName, sizeM2, plants } = neighbour;
     const crossing = cropKey === null ? null : crossingOfPair(ownCrop, { key: cropKey, crossingGroup, latinName });
-    const window = windowOfNeighbour(neighbour, notes, hemisphere);
+    const noted = windowOfNotes(
+      notes.filter((note) => note.neighbourId === neighbour.id),
+      "pollen",
+    );
+    const window = windowOfNeighbour(neighbour, noted, hemisphere);
     const overlap = window && stigma ? windowOverlap(window, stigma) : null;
     const sizeRatio = ratio(sizeM2, plotM2) ?? ratio(plants, ground.plantsStanding);
     const verdict = neighbourVerdict({
@@ -69,6 +73,7 @@ export function assessNeighbours(
       distances,
       distanceMetres: neighbour.distanceMetres,
       overlap,
+      apartAsSeen: noted !== null && stigma !== null && windowOverlap(noted, stigma).most === 0,
       sizeRatio,
     });
     const bearing = bearings.find((each) => each === neighbour.bearing) ?? null;

@@ -27,23 +27,29 @@ export function windowOfNotes(notes: readonly NoteRow[], organ: "pollen" | "silk
   return { from: end("first"), to: end("last"), half: end("half"), by: "noted" };
 }
 
-/** When a neighbour sheds: as it was noted, else as it was told; null where neither is known. */
+/**
+ * When a neighbour sheds: each end as it was noted, else as it was told; told where one of them is. An end told that cannot stand beside
+ * what was noted is left out. Null where neither is known.
+ */
 export function windowOfNeighbour(
   neighbour: NeighbourRow,
-  notes: readonly NoteRow[],
+  noted: KnownWindow | null,
   hemisphere: Hemisphere,
 ): KnownWindow | null {
-  const noted = windowOfNotes(
-    notes.filter((note) => note.neighbourId === neighbour.id),
-    "pollen",
-  );
-  if (noted) return noted;
   const told = (text: string | null): WindowEnd | null => {
     const date = text === null ? null : parseDate(text, { hemisphere });
     return date?.ok ? { first: date.value.first, last: date.value.last } : null;
   };
   const [from, to] = [told(neighbour.windowFirst), told(neighbour.windowLast)];
-  return from || to ? { from, to, half: null, by: "told" } : null;
+  if (!noted) return from || to ? { from, to, half: null, by: "told" } : null;
+  const begun = noted.from ?? noted.half;
+  const ended = noted.to ?? noted.half;
+  const whole = {
+    ...noted,
+    from: noted.from ?? (from && (!ended || from.first <= ended.last) ? from : null),
+    to: noted.to ?? (to && (!begun || to.last >= begun.first) ? to : null),
+  };
+  return { ...whole, by: whole.from === noted.from && whole.to === noted.to ? "noted" : "told" };
 }
 
 /** A window as a normal curve of day numbers, where both its ends are known to the day; null else. */

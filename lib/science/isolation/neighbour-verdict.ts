@@ -28,6 +28,7 @@ export type VerdictReason =
   | "between"
   | "beyond-outer"
   | "apart-in-time"
+  | "apart-as-told"
   | "days-in-common"
   | "time-unknown"
   | "crosses-in-part"
@@ -44,6 +45,8 @@ export interface NeighbourFacts {
   readonly distanceMetres: number | null;
   /** of its pollen with our stigmas; null where neither window was noted */
   readonly overlap: WindowOverlap | null;
+  /** the windows lie apart by what was seen in the field on both sides, not by what was told */
+  readonly apartAsSeen: boolean;
   /** its size against our plot's; null where either is unknown */
   readonly sizeRatio: number | null;
 }
@@ -58,12 +61,13 @@ export const farLarger = 10;
 
 /**
  * The verdict of the distance rule on one neighbour source: only what crosses fully or in part is judged by its distance. A source whose
- * flowering is sure to lie apart from ours is ok whatever its distance. What is not known is not assessed, never ok.
+ * flowering was seen to lie apart from ours is ok whatever its distance; what was only told parts nothing. What is not known is not
+ * assessed, never ok.
  * Source: the distance rule over the crop's isolation distances; time in place of distance: WAC 16-302-290 (only where no stigma is
  * receptive while the other sheds).
  */
 export function neighbourVerdict(facts: NeighbourFacts): VerdictOnNeighbour {
-  const { crossing, distances, distanceMetres, overlap } = facts;
+  const { crossing, distances, distanceMetres } = facts;
   if (facts.clonal) return { verdict: "ok", reasons: ["clonal"] };
   if (facts.sameVariety) return { verdict: "same-variety", reasons: ["same-variety"] };
   if (crossing === null) return { verdict: "not-assessed", reasons: ["no-crop-named"] };
@@ -72,7 +76,7 @@ export function neighbourVerdict(facts: NeighbourFacts): VerdictOnNeighbour {
   if (crossing.degree === "none-known") return { verdict: "none-known", reasons: ["none-known"] };
   if (crossing.degree === "rare") return { verdict: "rarely-crosses", reasons: ["rarely-crosses"] };
   const besides = reasonsBesides(facts);
-  if (overlap?.most === 0) return { verdict: "ok", reasons: ["apart-in-time", ...besides] };
+  if (facts.apartAsSeen) return { verdict: "ok", reasons: ["apart-in-time", ...besides] };
   if (distances === null) return { verdict: "not-assessed", reasons: ["no-distances-of-crop", ...besides] };
   if (distanceMetres === null) return { verdict: "not-assessed", reasons: ["distance-unknown", ...besides] };
   const verdict = distanceRule(distanceMetres, distances);
@@ -81,12 +85,12 @@ export function neighbourVerdict(facts: NeighbourFacts): VerdictOnNeighbour {
 
 const decided = { "too-close": "within-inner", marginal: "between", ok: "beyond-outer" } as const;
 
-function reasonsBesides({ crossing, overlap, sizeRatio }: NeighbourFacts): VerdictReason[] {
+function reasonsBesides({ crossing, overlap, apartAsSeen, sizeRatio }: NeighbourFacts): VerdictReason[] {
   const reasons: VerdictReason[] = [];
   if (crossing?.degree === "partial") reasons.push("crosses-in-part");
-  if (overlap === null) reasons.push("time-unknown");
-  else if (overlap.most !== 0)
-    reasons.push(overlap.most === null && overlap.least === 0 ? "time-unknown" : "days-in-common");
+  if (overlap === null || (overlap.most === null && overlap.least === 0)) reasons.push("time-unknown");
+  else if (overlap.most !== 0) reasons.push("days-in-common");
+  else if (!apartAsSeen) reasons.push("apart-as-told");
   if (sizeRatio !== null && sizeRatio >= farLarger) reasons.push("far-larger");
   return reasons;
 }

@@ -47,6 +47,10 @@ describe("the strip", () => {
     expect(rows[1]?.common?.to).toBe(rows[0]?.bar.outerTo);
   });
 
+  it("marks nothing in common with a planting of which no day is known", () => {
+    expect(laid([silk, row("a", "neighbour", null, null)]).rows[1]?.common).toBeNull();
+  });
+
   it("draws an end that is known to the month out over its days", () => {
     const vague: StripRow = { ...silk, window: { from: end("2026-07-01", "2026-07-31"), to: end("2026-08-05") } };
     const [drawn] = laid([vague]).rows;

@@ -88,17 +88,17 @@ describe("a plan to scale", () => {
 });
 
 describe("how far it reaches", () => {
-  it("to the outer ring or the farthest neighbour, rounded up", () => {
-    expect(planReaches(plan([]))).toEqual([300]);
-    expect(planReaches(plan([neighbour(1, { distanceMetres: 700, sizeM2: null })]))).toEqual([800]);
+  it("a twenty-fifth beyond the outer ring or the far edge of the farthest neighbour", () => {
+    expect(planReaches(plan([]))).toEqual([208]);
+    expect(planReaches(plan([neighbour(1, { distanceMetres: 700, sizeM2: 2500 })]))).toEqual([780]);
     expect(roundUp(140)).toBe(150);
     expect(roundUp(150)).toBe(150);
   });
 
   it("a second drawing shows what stands so near that the first would lose it", () => {
     const rings = [{ metres: 1600, name: "1,600 m" }];
-    expect(planReaches(plan([neighbour(1, { distanceMetres: 25 })], { rings }))).toEqual([2000, 40]);
-    expect(planReaches(plan([neighbour(1, { distanceMetres: 500 })], { rings }))).toEqual([2000]);
+    expect(planReaches(plan([neighbour(1, { distanceMetres: 25 })], { rings }))).toEqual([1664, 40]);
+    expect(planReaches(plan([neighbour(1, { distanceMetres: 500 })], { rings }))).toEqual([1664]);
   });
 });
 

@@ -86,11 +86,11 @@ onEveryEngine("neighbours of a grow-out", (fresh) => {
     expect(share.ok ? "a share" : share.refusals[0]?.code).toBe("not-assessed");
   });
 
-  it("flowering noted on both sides parts them in time, and what was noted comes before what was told", async () => {
+  it("flowering seen on both sides parts them in time, told flowering does not, and what was seen comes before what was told", async () => {
     const db = await fresh();
     const { growOutId } = await aGrowOut(db);
     const crop = await cropId(db, "maize-pop");
-    const told = { windowFirst: day("2026-07-10"), windowLast: day("2026-07-30") };
+    const told = { windowFirst: day("2026-08-02"), windowLast: day("2026-08-20") };
     const { neighbourId } = granted(
       await recordNeighbour(db, owner, growOutId, neighbour("popcorn", { crop, distanceMetres: 30, ...told })),
     ).value;
@@ -104,9 +104,10 @@ onEveryEngine("neighbours of a grow-out", (fresh) => {
         data: { id: `${organ}${moment}`, growOutId, organ, moment, on, onFirst: date.first, onLast: date.last },
       });
     }
-    const meets = await assessed(db, growOutId);
-    expect(meets.receptive).toEqual({ least: 10, most: 10 });
-    expect(meets.neighbours[0]?.overlap).toEqual({ least: 10, most: 10 });
+    const before = await assessed(db, growOutId);
+    expect(before.receptive).toEqual({ least: 10, most: 10 });
+    expect(before.neighbours[0]).toMatchObject({ verdict: "too-close", overlap: { least: 0, most: 0 } });
+    expect(before.neighbours[0]?.reasons).toContain("apart-as-told");
     const saw = (moment: "first" | "half" | "last", on: string, correct = false) =>
       recordNeighbourFlowering(
         db,
@@ -117,6 +118,11 @@ onEveryEngine("neighbours of a grow-out", (fresh) => {
         correct,
       );
     granted(await saw("first", "2026-08-01"));
+    // the end is as it was told until somebody sees it
+    expect((await assessed(db, growOutId)).neighbours[0]).toMatchObject({
+      verdict: "ok",
+      window: { by: "told", from: { first: "2026-08-01" }, to: { last: "2026-08-20" } },
+    });
     granted(await saw("last", "2026-08-11"));
     const apart = await assessed(db, growOutId);
     expect(apart.neighbours[0]).toMatchObject({

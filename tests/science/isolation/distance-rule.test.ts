@@ -21,6 +21,7 @@ describe("the shared cases", () => {
       distances: isolationDistances(ours, input.purpose as IsolationPurpose, null),
       distanceMetres: input.distanceM as number,
       overlap: null,
+      apartAsSeen: false,
       sizeRatio: null,
     });
     expect(verdict).toBe(expected);
@@ -109,6 +110,7 @@ describe("the verdict on a neighbour", () => {
     distances: { min: 200, max: 800, from: "crop" as const },
     distanceMetres: 60,
     overlap: null,
+    apartAsSeen: false,
     sizeRatio: null,
   };
 
@@ -124,10 +126,15 @@ describe("the verdict on a neighbour", () => {
     });
   });
 
-  it("is ok at any distance where the flowering is sure to lie apart, and not where it may meet", () => {
-    expect(neighbourVerdict({ ...facts, overlap: { least: 0, most: 0 } })).toEqual({
+  it("is ok at any distance where the flowering was seen to lie apart, not where it was told to, nor where it may meet", () => {
+    const apart = { least: 0, most: 0 };
+    expect(neighbourVerdict({ ...facts, overlap: apart, apartAsSeen: true })).toEqual({
       verdict: "ok",
       reasons: ["apart-in-time"],
+    });
+    expect(neighbourVerdict({ ...facts, overlap: apart })).toEqual({
+      verdict: "too-close",
+      reasons: ["within-inner", "apart-as-told"],
     });
     expect(neighbourVerdict({ ...facts, overlap: { least: 0, most: 2 } })).toEqual({
       verdict: "too-close",

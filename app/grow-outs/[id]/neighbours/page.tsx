@@ -1,7 +1,6 @@
 import type { Metadata } from "next";
 import Link from "next/link";
 import { notFound } from "next/navigation";
-import { DoubtKey } from "@/components/doubt";
 import { PageHead, Section } from "@/components/frame";
 import { Explained, Figure } from "@/components/numbers";
 import { PlotPlan } from "@/components/plot-plan";
@@ -19,7 +18,7 @@ import { FloweringOfNeighbours } from "../../_neighbours/flowering-of-neighbours
 import { gradeFigure, gradeSentence, gradeWaits } from "../../_neighbours/grade-words";
 import { LookFor } from "../../_neighbours/look-for";
 import { MethodsUsed } from "../../_neighbours/methods-used";
-import { NeighbourTable } from "../../_neighbours/neighbour-table";
+import { NeighbourList } from "../../_neighbours/neighbour-list";
 import { PurposeSwitch } from "../../_neighbours/purpose-switch";
 import { noShareSentence, shareExplanation, shareSentence } from "../../_neighbours/share-words";
 import { neighboursOfPage, purposeAsked } from "./read";
@@ -80,7 +79,7 @@ export default async function NeighboursPage(parameters: Parameters) {
         <PlotPlan plan={planOf(assessment, units)} units={units} label={planInWords(assessment, units)} />
       </Section>
       <Section id="sources" title="Neighbour sources">
-        <NeighbourTable {...given} />
+        <NeighbourList {...given} />
       </Section>
       <FloweringOfNeighbours {...given} />
       <Section id="share" title="How much may have come in">
@@ -104,7 +103,6 @@ export default async function NeighboursPage(parameters: Parameters) {
       <Section id="claim" title="What its lots claim">
         <ClaimedLots {...given} />
       </Section>
-      <DoubtKey />
     </div>
   );
 }
