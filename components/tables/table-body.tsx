@@ -13,17 +13,18 @@ const rowHeight = 43;
 const mostOnPaper = 3000;
 
 /**
- * The rows. Up to `drawnWhole` all stand in the page, so that the browser's own search finds them; of more, those in sight are
- * drawn, and all of them before printing.
+ * The rows. The server draws the first; the browser has the rest as data. Up to `drawnWhole` it draws them all at once, so that its own
+ * search finds them; of more, those in sight, and all of them before printing.
  */
 export function TableBody({ columns, rows }: { columns: readonly Column[]; rows: readonly Row[] }) {
   const body = useRef<HTMLTableSectionElement>(null);
   const [top, setTop] = useState<number | null>(null);
   const [printing, setPrinting] = useState(false);
+  const many = rows.length > drawnAtFirst;
   const long = rows.length > drawnWhole;
   useLayoutEffect(() => {
-    if (long && body.current) setTop(body.current.getBoundingClientRect().top + window.scrollY);
-  }, [long]);
+    if (many && body.current) setTop(body.current.getBoundingClientRect().top + window.scrollY);
+  }, [many]);
   useEffect(() => {
     const before = () => flushSync(() => setPrinting(true));
     const after = () => setPrinting(false);
@@ -43,11 +44,11 @@ export function TableBody({ columns, rows }: { columns: readonly Column[]; rows:
     enabled: windowed,
     getItemKey: (index) => rows[index]?.id ?? index,
   });
-  const widest = useMemo(() => (long ? widestCells(columns, rows) : null), [long, columns, rows]);
+  const widest = useMemo(() => (many ? widestCells(columns, rows) : null), [many, columns, rows]);
   const items = windowed ? virtual.getVirtualItems() : [];
   const first = items[0];
   const last = items.at(-1);
-  const whole = printing || !long;
+  const whole = printing || !many || (!long && top !== null);
   const seen = windowed ? items.map((item) => item.index) : [...rows.keys()].slice(0, whole ? undefined : drawnAtFirst);
   const above = first ? first.start - (top ?? 0) : 0;
   const below = last
