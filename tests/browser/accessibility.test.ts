@@ -63,6 +63,11 @@ beforeAll(async () => {
     ["a page that is not there", "/nowhere"],
   ];
   for (const [name, place] of named) pages.set(name, place);
+  const variety = pages.get("a variety")?.split("/").at(-1);
+  pages.set("planning a grow-out", "/grow-outs/new");
+  pages.set("a plan", `/grow-outs/new?variety=${variety}`);
+  for (const step of ["sow", "correct", "plot", "end"])
+    pages.set(`a grow-out, ${step}`, `${pages.get("a grow-out")}/${step}`);
   await page.close();
 });
 
