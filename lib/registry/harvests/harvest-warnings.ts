@@ -14,7 +14,8 @@ export interface HarvestLooked {
   readonly on: Pick<FuzzyDate, "first" | "last"> | null;
   readonly bulked: string | null;
   readonly seedParents: number | null;
-  readonly parents: readonly Pick<SeedParent, "plantId" | "grams" | "seeds" | "lost">[];
+  readonly parents: readonly (Pick<SeedParent, "plantId" | "grams" | "seeds" | "lost"> &
+    Partial<Pick<SeedParent, "share">>)[];
   readonly grams: number | null;
   readonly seeds: number | null;
   readonly mouldyShare: number | null;
@@ -60,7 +61,7 @@ export function harvestWarnings(
     warn("mouldy", "more than 5 % of it is mouldy: keep it from food and feed, and look every seed over before sowing");
   const pulled = kept.flatMap(({ plantId }) => growOut.toPull.get(plantId ?? "") ?? []);
   if (pulled.length > 0) warn("marked-to-pull", `marked to be pulled: plant ${pulled.join(", ")}`);
-  const measured = kept.filter(({ grams, seeds }) => grams !== null || seeds !== null).length;
+  const measured = kept.filter(({ grams, seeds, share }) => (grams ?? seeds ?? share ?? null) !== null).length;
   const equal = input.bulked === "equal seeds" || input.bulked === "equal weight";
   if (!equal && told > 1 && measured < told)
     warn(

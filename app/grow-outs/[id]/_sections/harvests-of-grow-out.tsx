@@ -1,4 +1,5 @@
 import Link from "next/link";
+import type { ReactNode } from "react";
 import { Section } from "@/components/frame";
 import { ExplainedHere, Measured } from "@/components/numbers";
 import { SimpleTable } from "@/components/tables";
@@ -17,10 +18,7 @@ import type { SectionOfGrowOut } from "./section-of-grow-out";
 
 const columns = [
   { key: "lot", name: "Lot" },
-  { key: "when", name: "When" },
   { key: "parents", name: "Seed parents", kind: "count" },
-  { key: "bulked", name: "Put together" },
-  { key: "amount", name: "Came to", kind: "count" },
   { key: "hand", name: "On hand", kind: "count" },
   { key: "size", name: "Counts as", kind: "count" },
 ] as const;
@@ -84,11 +82,18 @@ function rowsOf(read: HarvestsRead, lots: readonly HarvestedLot[], units: UnitSe
       return {
         id,
         cells: {
-          lot: lotId === null ? "not on record" : <Link href={`/lots/${lotId}`}>{lotNumber}</Link>,
-          when: on === null ? <Measured value={null} /> : dateInWords(on),
+          lot: (
+            <LotCell
+              told={[
+                on === null ? "" : dateInWords(on),
+                bulked ?? "",
+                amountOfHarvest(harvest, units) ?? "not measured",
+              ]}
+            >
+              {lotId === null ? "not on record" : <Link href={`/lots/${lotId}`}>{lotNumber}</Link>}
+            </LotCell>
+          ),
           parents: seedParents === null ? <Measured value={null} /> : wholeNumber(seedParents),
-          bulked: bulked ?? "not said",
-          amount: <Measured value={amountOfHarvest(harvest, units)} />,
           hand: lotId === null ? "" : onHand(lot),
           size: <SizeCell read={read} harvest={harvest} clonal={clonal} />,
         },
@@ -99,16 +104,28 @@ function rowsOf(read: HarvestsRead, lots: readonly HarvestedLot[], units: UnitSe
       .map((lot) => ({
         id: lot.id,
         cells: {
-          lot: <Link href={`/lots/${lot.id}`}>{lot.number}</Link>,
-          when: lot.year === null ? <Measured value={null} /> : dateInWords(lot.year),
+          lot: (
+            <LotCell told={[lot.year === null ? "" : dateInWords(lot.year)]}>
+              <Link href={`/lots/${lot.id}`}>{lot.number}</Link>
+            </LotCell>
+          ),
           parents: "",
-          bulked: "",
-          amount: "",
           hand: onHand(lot),
           size: clonal ? "kept by division" : "",
         },
       })),
   ];
+}
+
+/** A lot with what is told of its harvest below. */
+function LotCell({ told, children }: { told: readonly string[]; children: ReactNode }) {
+  const words = told.filter(Boolean).join(", ");
+  return (
+    <>
+      {children}
+      {words === "" ? null : <p className="counts quiet">{words}</p>}
+    </>
+  );
 }
 
 /** The effective size of one harvest by itself. */
