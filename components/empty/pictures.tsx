@@ -2,7 +2,7 @@ import { useId } from "react";
 import { Hatch } from "@/components/doubt/hatch";
 
 /** What an empty page may be about. */
-export type EmptyNoun = "lots" | "varieties" | "tests" | "season" | "search" | "history";
+export type EmptyNoun = "lots" | "varieties" | "tests" | "season" | "search" | "history" | "sharing";
 
 /*
  * One picture a noun, on a field of 280 by 150: the filled page as it will be, still open. One stroke; what is hatched is
@@ -105,6 +105,20 @@ function Book({ hatch }: { hatch: string }) {
   );
 }
 
+function Packets({ hatch }: { hatch: string }) {
+  return (
+    <>
+      <path d={row} />
+      <path d="M34 60h62v68H34zM34 74h62M96 60l-31 14-31-14" />
+      <path d="M52 92h26M52 101h17" />
+      <path d="M112 94h56M154 80l14 14-14 14" strokeDasharray="3 4" />
+      <path d="M184 60h62v68h-62zM184 74h62M246 60l-31 14-31-14" strokeDasharray="3 3" />
+      <ellipse cx="215" cy="101" rx="11" ry="8" fill={`url(#${hatch})`} transform="rotate(-14 215 101)" />
+      <path d="M120 40c12-9 28-9 40 0" strokeDasharray="3 4" />
+    </>
+  );
+}
+
 /** The picture of an empty page; decoration, its sentence stands below. */
 export function EmptyPicture({ noun }: { noun: EmptyNoun }) {
   const hatch = useId();
@@ -119,6 +133,7 @@ export function EmptyPicture({ noun }: { noun: EmptyNoun }) {
         {noun === "tests" ? <Cloth hatch={hatch} /> : null}
         {noun === "season" ? <Year hatch={hatch} /> : null}
         {noun === "search" ? <Lens /> : null}
+        {noun === "sharing" ? <Packets hatch={hatch} /> : null}
         {noun === "history" ? <Book hatch={hatch} /> : null}
       </g>
     </svg>

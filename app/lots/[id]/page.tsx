@@ -65,7 +65,7 @@ export default async function LotPage(props: Props) {
           substance={lot.treatmentSubstance}
         />
       </div>
-      <Section id="jar" title="The jar">
+      <Section id="jar" title="The jar" aside={<JarActs at={at} lotId={lot.id} />}>
         <JarAnswers read={read} settings={settings} units={units} today={today} />
       </Section>
       <Section id="reserve" title="Kept back">
@@ -106,11 +106,24 @@ export default async function LotPage(props: Props) {
       <Section
         id="particulars"
         title="What is written of it"
-        aside={<Link href={`${at}/history`}>who wrote what, and when</Link>}
+        aside={
+          <>
+            <Link href={`${at}/status`}>move it on</Link>, <Link href={`${at}/history`}>who wrote what, and when</Link>
+          </>
+        }
       >
         <Particulars lot={lot} />
       </Section>
     </div>
+  );
+}
+
+function JarActs({ at, lotId }: { at: string; lotId: string }) {
+  return (
+    <>
+      <Link href={`${at}/split`}>split it</Link>,{" "}
+      <Link href={`/lots/blend?lots=${lotId}`}>blend it with another lot</Link>
+    </>
   );
 }
 

@@ -28,7 +28,7 @@ export function LotHeading({ read, settings }: { read: LotRead; settings: Settin
           <ButtonLink href={`/lots/${lot.id}/ledger/new`} kind="chief">
             Write into the ledger
           </ButtonLink>
-          <ButtonLink href={`/tests/new?lot=${lot.id}`}>Test it</ButtonLink>
+          <ButtonLink href={`/lots/${lot.id}/give`}>Give, lend, deposit</ButtonLink>
           <ButtonLink href={`/lots/${lot.id}/correct`} kind="quiet">
             Put it right
           </ButtonLink>

@@ -24,7 +24,10 @@ export function holderName(holder: Holder, people: ReadonlyMap<string, string>):
 }
 
 /** How many places hold a variety for certain. */
-export function placesExplanation(read: VarietyRead, settings: Settings): Explanation {
+export function placesExplanation(
+  read: Pick<VarietyRead, "holders" | "people" | "crop"> & { readonly variety: { readonly name: string } },
+  settings: Settings,
+): Explanation {
   const confirmed = read.holders.filter((holder) => holder.confirmed);
   const places = confirmed.reduce((sum, holder) => sum + holder.places, 0);
   const { seedLifeYearsMax } = read.crop;

@@ -1,11 +1,11 @@
-import type { Transaction } from "@/lib/db";
+import type { Client, Transaction } from "@/lib/db";
 import { storedTestsOfLot, summedUp } from "../germination-tests/tests-of-lot";
 import { balanceOf } from "../ledger/balance";
 import type { LotToMove } from "./status-moves";
 
 /** What a move in a lot's life rests on, as it is stored. */
 export async function lotToMove(
-  tx: Transaction,
+  tx: Client | Transaction,
   lot: { readonly id: string; readonly status: string | null; readonly thousandSeedGrams: number | null },
 ): Promise<LotToMove> {
   const tests = (await storedTestsOfLot(tx, lot.id)).map(summedUp).filter((test) => test.totals.counted);

@@ -11,6 +11,7 @@ import { amountFaults } from "../ledger/record-ledger-entry";
 
 /**
  * Puts a transfer right, so that both sides agree: each standing entry of it is replaced by one of the new day and amount that points to it.
+ * An amount that is left empty stays as it is where no ledger says it.
  * Who gave and who got is not changed here: a transfer entered with the wrong hand is taken back in the history and entered again.
  * Refused: an unknown transfer; an amount that a jar does not hold, or that has no weight there; a day to come.
  */
@@ -29,9 +30,10 @@ export async function correctTransfer(
       return refused(refusal("in-the-future", ["on"], input.on.text, "is still to come", `write a day up to ${today}`));
     const faults = await replaceEntries(change, tx, transferId, input);
     if (faults.length > 0) return refused(...faults);
-    const { on, reason: _reason, replyDue, ...said } = input;
+    const { on, reason: _reason, replyDue, amount, unit, ...said } = input;
     await change.update("Transfer", transferId, {
       ...said,
+      ...(amount === null ? {} : { amount, unit }),
       ...{ on: on.text, onFirst: on.first, onLast: on.last },
       replyDue: replyDue?.text ?? null,
     });

@@ -24,6 +24,7 @@ export interface TransferRead {
   readonly newStatus: string | null;
   readonly from: string | null;
   readonly fromPlace: string | null;
+  readonly fromKind: string | null;
   readonly to: string | null;
   readonly sides: readonly SideOfTransfer[];
   readonly promises: readonly RowOf<"Promise">[];
@@ -37,6 +38,7 @@ interface NamesSql {
   readonly newStatus: string | null;
   readonly from: string | null;
   readonly fromPlace: string | null;
+  readonly fromKind: string | null;
   readonly to: string | null;
   readonly changeSetId: string | null;
 }
@@ -58,7 +60,7 @@ export async function readTransfer(db: Database, id: string): Promise<TransferRe
 
 async function readNames(db: Client, id: string): Promise<NamesSql> {
   const [row] = await db.$queryRaw<NamesSql[]>`
-    SELECT n."number" AS "newNumber", n."code" AS "newCode", n."status" AS "newStatus", f."name" AS "from", fs."place" AS "fromPlace",
+    SELECT n."number" AS "newNumber", n."code" AS "newCode", n."status" AS "newStatus", f."name" AS "from", fs."place" AS "fromPlace", fs."kind" AS "fromKind",
       o."name" AS "to",
       (SELECT s."id" FROM "Change" c JOIN "ChangeSet" s ON s."id" = c."changeSetId"
         WHERE c."recordId" = t."id" AND c."action" = 'create' AND s."kind" = 'entry') AS "changeSetId"

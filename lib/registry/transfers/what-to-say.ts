@@ -77,16 +77,17 @@ function crossing({ matingSystem, clonal, pollinationVector }: SeedToTellOf): st
   return matingSystem === null ? null : `It crosses with its own kind${by}.`;
 }
 
-function plants({ plantsWanted, plantsMin, plantsRecommendedMax }: SeedToTellOf): string | null {
-  if (plantsWanted !== null)
-    return `To keep it, grow ${plantsWanted} plants or more and take seed of all that are true.`;
+function plants({ clonal, plantsWanted, plantsMin, plantsRecommendedMax }: SeedToTellOf): string | null {
+  const take = clonal ? "and keep of all that are true" : "and take seed of all that are true";
+  if (plantsWanted !== null) return `To keep it, grow ${plantsWanted} plants or more, ${take}.`;
   if (plantsMin === null) return null;
   const better =
     plantsRecommendedMax !== null && plantsRecommendedMax > plantsMin ? `, better ${plantsRecommendedMax}` : "";
-  return `To keep it, grow at least ${plantsMin} plants${better}, and take seed of all that are true.`;
+  return `To keep it, grow at least ${plantsMin} plants${better}, ${take}.`;
 }
 
-function isolation({ isolationWantedM, isolationHomeMinM, isolationHomeMaxM }: SeedToTellOf): string | null {
+function isolation({ clonal, isolationWantedM, isolationHomeMinM, isolationHomeMaxM }: SeedToTellOf): string | null {
+  if (clonal) return null;
   if (isolationWantedM !== null) return `Keep it ${isolationWantedM} m or more from others of its kind in flower.`;
   if (isolationHomeMinM === null) return null;
   const ample =

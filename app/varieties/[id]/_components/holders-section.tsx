@@ -3,6 +3,7 @@ import { Section } from "@/components/frame";
 import { SimpleTable } from "@/components/tables";
 import { dayInWords } from "@/lib/display/dates";
 import { counted } from "@/lib/display/plurals";
+import { mayHoldSeed } from "@/lib/registry/varieties/holders";
 import type { VarietyRead } from "@/lib/registry/varieties/read-variety";
 import type { Settings } from "@/lib/schemas/settings";
 import { holderName, unconfirmedWords } from "../../_words/explanations";
@@ -19,7 +20,12 @@ const columns = [
 /** Who has seed of the variety, what was last heard of them, and whether they count. */
 export function HoldersSection({ read, settings }: { read: VarietyRead; settings: Settings }) {
   const { holders, people, variety } = read;
-  const add = <Link href={`/varieties/${variety.id}/add/word`}>Write a holder’s word down</Link>;
+  const add = (
+    <>
+      <Link href={`/sharing/holders/${variety.id}`}>ask them one by one</Link>,{" "}
+      <Link href={`/varieties/${variety.id}/add/word`}>Write a holder’s word down</Link>
+    </>
+  );
   return (
     <Section id="holders" title="Who has it" aside={add}>
       {holders.length === 0 ? (
@@ -64,6 +70,7 @@ export function HoldersSection({ read, settings }: { read: VarietyRead; settings
               },
             }))}
           />
+          <GiveOf read={read} />
           <p className="quiet measure">
             A word, or seed that was in hand, counts for{" "}
             <Link href="/settings">{counted(settings.confirmedYears, "year")}</Link>, and only with seed younger than
@@ -73,5 +80,28 @@ export function HoldersSection({ read, settings }: { read: VarietyRead; settings
         </div>
       )}
     </Section>
+  );
+}
+
+const mostLots = 6;
+
+/** The lots from which seed can go into another hand, the newest first. */
+function GiveOf({ read: { lots } }: { read: VarietyRead }) {
+  const holding = lots.filter((lot) => mayHoldSeed(lot));
+  if (holding.length === 0) return null;
+  const newest = [...holding].sort((a, b) => ((a.yearLast ?? "") < (b.yearLast ?? "") ? 1 : -1)).slice(0, mostLots);
+  return (
+    <p className="measure not-on-paper">
+      Give, lend or deposit seed of{" "}
+      {newest.map((lot, index) => (
+        <span key={lot.id}>
+          {index > 0 ? ", " : ""}
+          <Link href={`/lots/${lot.id}/give`} aria-label={`Give, lend, deposit: lot ${lot.number}`}>
+            {lot.number}
+          </Link>
+        </span>
+      ))}
+      {holding.length > newest.length ? ` or an older lot` : ""}.
+    </p>
   );
 }

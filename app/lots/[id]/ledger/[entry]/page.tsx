@@ -32,7 +32,14 @@ export default async function CorrectEntry({ params }: { params: Promise<{ id: s
   return (
     <div className="sheet stack">
       <LotPageHead lot={lot} title="Put an entry right" />
-      {entry.counts ? (
+      {entry.transferId ? (
+        <Notice title="This entry is one side of a hand-over">
+          <p>
+            Both ledgers say it, and they are put right together.{" "}
+            <Link href={`/sharing/${entry.transferId}`}>To the hand-over</Link>
+          </p>
+        </Notice>
+      ) : entry.counts ? (
         <>
           <CorrectEntryForm
             lotId={id}
