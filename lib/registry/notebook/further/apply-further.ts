@@ -6,7 +6,7 @@ import type { Fields } from "./cells";
 import { type FurtherDifference, keyText } from "./difference-further";
 import { fieldsOf } from "./fields-of-row";
 import type { FurtherRow } from "./further-table";
-import { harvestName, type NameBook, nameBook, traitName, withKeeper } from "./names";
+import { harvestName, type NameBook, nameBook, neighbourName, traitName, withKeeper } from "./names";
 import { cellsOf, storedRows } from "./read-further";
 import type { FurtherSpec } from "./spec";
 
@@ -110,6 +110,16 @@ function remember(spec: FurtherSpec, record: Fields, names: NameBook): void {
       names.nameOf("grow-out", String(record.growOutId)),
     ];
     names.add("harvest", String(record.id), freeName(names, "harvest", harvestName(lot, growOut)));
+  }
+  if (spec.table === "NeighbourSource") {
+    const [growOut, plot] = [
+      names.nameOf("grow-out", String(record.growOutId)),
+      names.nameOf("plot", String(record.plotId)),
+    ];
+    let turn = 1;
+    const name = () => neighbourName(growOut, plot, String(record.what), turn);
+    while (names.idOf("neighbour", name()) !== null) turn += 1;
+    names.add("neighbour", String(record.id), name());
   }
   if (spec.table === "Crop") names.add("crop", String(record.id), String(record.commonName));
 }

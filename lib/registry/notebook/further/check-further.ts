@@ -10,6 +10,7 @@ import {
   type NameBook,
   nameBook,
   namesInTurn,
+  namesOfNeighbours,
   namesOfTransfers,
   traitName,
   withKeeper,
@@ -85,6 +86,11 @@ function addNames(names: NameBook, notebook: Notebook, tables: readonly FurtherT
   for (const { cells } of tables.find((table) => table.file === "harvests.csv")?.rows ?? []) {
     const name = inTurn(harvestName(cells.lot, cells.grow_out));
     names.add("harvest", name, name);
+  }
+  const neighbourNames = namesOfNeighbours();
+  for (const { cells } of tables.find((table) => table.file === "neighbours.csv")?.rows ?? []) {
+    const name = neighbourNames(cells.grow_out, cells.plot, cells.what ?? "");
+    names.add("neighbour", name, name);
   }
   for (const { cells } of tables.find((table) => table.file === "own_crops.csv")?.rows ?? [])
     names.add("crop", cells.crop ?? "", cells.crop ?? "");

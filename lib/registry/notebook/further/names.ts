@@ -56,6 +56,13 @@ export async function nameBook(db: Client | Transaction): Promise<NameBook> {
   });
   for (const { id, lotId, growOutId } of harvests)
     add("harvest", id, inTurn(harvestName(names.get(`lot ${lotId}`), names.get(`grow-out ${growOutId}`))));
+  const neighbourNames = namesOfNeighbours();
+  const standing = await db.neighbourSource.findMany({
+    select: { id: true, what: true, growOutId: true, plotId: true },
+    orderBy: { id: "asc" },
+  });
+  for (const { id, what, growOutId, plotId } of standing)
+    add("neighbour", id, neighbourNames(names.get(`grow-out ${growOutId}`), names.get(`plot ${plotId}`), what));
   return {
     idOf: (kind, name) => ids.get(`${kind} ${sameName(name)}`) ?? null,
     nameOf: (kind, id) => names.get(`${kind} ${id}`) ?? null,
@@ -89,6 +96,31 @@ export function namesOfTransfers(): (kind: string, lot: string, on: string) => s
 /** A harvest is called by its lot; one of which no lot is on record, by its grow-out. */
 export function harvestName(lot: string | null | undefined, growOut: string | null | undefined): string {
   return lot || (growOut ?? "");
+}
+
+/** A neighbour source by its grow-out, or by its plot where it has none, by what it is, and by its turn among those that are alike. */
+export function neighbourName(
+  growOut: string | null | undefined,
+  plot: string | null | undefined,
+  what: string,
+  turn: number,
+): string {
+  return joinedName([growOut || "", growOut ? "" : (plot ?? ""), what, String(turn)]);
+}
+
+/** Names neighbour sources in their order. */
+export function namesOfNeighbours(): (
+  growOut: string | null | undefined,
+  plot: string | null | undefined,
+  what: string,
+) => string {
+  const turns = new Map<string, number>();
+  return (growOut, plot, what) => {
+    const alike = neighbourName(growOut, plot, what, 0);
+    const turn = (turns.get(alike) ?? 0) + 1;
+    turns.set(alike, turn);
+    return neighbourName(growOut, plot, what, turn);
+  };
 }
 
 /** The name of a record that is known by several cells, as one text. */

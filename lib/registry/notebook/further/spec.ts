@@ -43,6 +43,7 @@ export type Named =
 export const joinedParts = {
   plant: ["grow_out", "plant"],
   trait: ["trait", "trait_variety", "trait_crop", "trait_version"],
+  neighbour: ["grow_out", "neighbour_plot", "neighbour", "neighbour_number"],
 } as const;
 export type Joined = keyof typeof joinedParts;
 

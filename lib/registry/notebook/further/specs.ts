@@ -1,6 +1,7 @@
 import { foldName } from "../../names/fold-name";
 import { growOutFiles } from "./grow-out-specs";
 import { harvestFiles } from "./harvest-specs";
+import { neighbourFiles } from "./neighbour-specs";
 import { plantFiles } from "./plant-specs";
 import { recordFiles } from "./record-specs";
 import { count, date, day, type FurtherSpec, nameOf, number, oneOf, text, yesNo } from "./spec";
@@ -216,5 +217,6 @@ export const furtherSpecs: readonly FurtherSpec[] = [
   ...growOutFiles,
   ...plantFiles,
   ...recordFiles,
+  ...neighbourFiles,
   ...harvestFiles,
 ];

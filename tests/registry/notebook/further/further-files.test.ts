@@ -263,8 +263,11 @@ async function fillEveryTable(db: Database): Promise<void> {
       note: "n",
     });
     await put("FloweringNote", { growOutId: growOut.id, organ: "pollen", moment: "half", ...on, stewardId, note: "n" });
-    await put("NeighbourSource", {
+    const neighbourId = uuidv7();
+    await change.create("NeighbourSource", {
+      id: neighbourId,
       growOutId: growOut.id,
+      plotId: plot.id,
       cropId: crop.id,
       varietyId: variety.id,
       what: "wild oat",
@@ -277,6 +280,11 @@ async function fillEveryTable(db: Database): Promise<void> {
       howSure: "seen",
       note: "n",
     });
+    await put("FloweringNote", { neighbourId, organ: "flower", moment: "first", ...on, stewardId, note: "n" });
+    // a stand beside a plot, whoever grows there
+    const wild = uuidv7();
+    await change.create("NeighbourSource", { id: wild, plotId: plot.id, what: "wild oat" });
+    await put("FloweringNote", { neighbourId: wild, organ: "pollen", moment: "last", ...on });
     await put("IsolationMethod", {
       growOutId: growOut.id,
       method: "bags",
