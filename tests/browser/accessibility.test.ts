@@ -68,6 +68,8 @@ beforeAll(async () => {
   pages.set("a plan", `/grow-outs/new?variety=${variety}`);
   for (const step of ["sow", "correct", "plot", "end"])
     pages.set(`a grow-out, ${step}`, `${pages.get("a grow-out")}/${step}`);
+  for (const step of ["", "/new", "/looked", "/methods/new", "/claim"])
+    pages.set(`neighbours of a grow-out${step}`, `${pages.get("a grow-out")}/neighbours${step}`);
   await page.close();
 });
 

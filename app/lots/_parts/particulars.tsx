@@ -95,9 +95,19 @@ function treatmentOf({ treatment, treatmentSubstance }: LotHead): string | null 
   return words && treatmentSubstance ? `${words}: ${treatmentSubstance}` : words;
 }
 
-function isolationOf({ isolationGrade, isolationReasons }: LotHead): string | null {
+/** What the lot claims, why, and the neighbours that it was judged by, where they are on record. */
+function isolationOf({ isolationGrade, isolationReasons, growOutId }: LotHead): ReactNode {
   const words = wordsOf(isolationOptions, isolationGrade);
-  return words && isolationReasons ? `${words}; ${isolationReasons}` : words;
+  const neighbours = growOutId ? (
+    <Link href={`/grow-outs/${growOutId}/neighbours`}>neighbours of its grow-out</Link>
+  ) : null;
+  if (!words) return neighbours === null ? null : <>nothing claimed yet; {neighbours}</>;
+  return (
+    <>
+      {words}
+      {isolationReasons ? `. ${isolationReasons}` : ""} {neighbours}
+    </>
+  );
 }
 
 function wordsOf(options: readonly { value: string; words: string }[], value: string | null): string | null {

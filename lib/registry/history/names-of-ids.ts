@@ -14,6 +14,7 @@ const named = {
   TestReplicate: ["name"],
   Plant: ["name"],
   Trait: ["name"],
+  NeighbourSource: ["what"],
 } as const satisfies Record<string, readonly [string, string?]>;
 
 type Target = keyof typeof named;
@@ -39,6 +40,7 @@ const targets: Readonly<Record<string, Target>> = {
   replicateId: "TestReplicate",
   plantId: "Plant",
   traitId: "Trait",
+  neighbourId: "NeighbourSource",
 };
 
 /** So many names of one kind of record are looked up at once; a page shows fewer. */
