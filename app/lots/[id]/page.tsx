@@ -8,6 +8,7 @@ import type { SearchParameters } from "@/components/tables";
 import { readLot } from "@/lib/registry/lots/read-lot";
 import { current } from "../../_session/current";
 import { ContainersOfLot } from "../_parts/containers-of-lot";
+import { HarvestOfLot } from "../_parts/harvest-of-lot";
 import { JarAnswers } from "../_parts/jar-answers";
 import { LedgerTable } from "../_parts/ledger-table";
 import { LineageOfLot } from "../_parts/lineage-of-lot";
@@ -90,7 +91,16 @@ export default async function LotPage(props: Props) {
       <Section id="lineage" title="Where it comes from, what came of it">
         <LineageOfLot read={read} />
       </Section>
-      <Section id="seed-weight" title="Seed weight" aside={<Link href={`${at}/weigh`}>count and weigh seeds</Link>}>
+      <HarvestOfLot lot={lot} units={units} />
+      <Section
+        id="seed-weight"
+        title="Seed weight"
+        aside={
+          <>
+            <Link href={`${at}/weigh`}>count and weigh seeds</Link>, <Link href={`${at}/dry`}>dry it</Link>
+          </>
+        }
+      >
         <SeedWeight read={read} />
       </Section>
       <Section

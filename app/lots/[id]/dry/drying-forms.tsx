@@ -93,7 +93,7 @@ export function LayOutForm({
           </SideBySide>
           <TargetLine typed={typed} units={units} />
           <DateField {...field("on")} label="When" required />
-          <TextField {...field("note")} label="Where, and how thin" hint="a layer of two seeds, in moving air" />
+          <TextField {...field("note")} label="Where, and how thin" hint="no more than two seeds deep, in moving air" />
         </div>
       )}
     </LotForm>
