@@ -36,12 +36,12 @@ export function NeighbourList({ read, assessment, units, at }: GivenNeighbours) 
                 {neighbour.what}
                 <span className={styles.kind}>{namesOf(neighbour)}</span>
               </h3>
-              <p>
+              <div>
                 <ExplainedHere explanation={verdictExplanation(each, assessment, ground, units)}>
                   <b className={each.verdict === "too-close" ? "waits" : undefined}>{verdictNames[each.verdict]}</b>
                 </ExplainedHere>{" "}
                 {reasonWords(each, assessment, ground, units).join("; ")}
-              </p>
+              </div>
             </div>
             <div className={styles.facts}>
               <p>
