@@ -56,7 +56,8 @@ export function ParentFields({
                 {...field(`${name}.lot`)}
                 label={index === 0 ? "Lot" : `Lot ${index + 1}`}
                 options={all}
-                empty={index === 0 ? "not chosen yet" : "no further lot"}
+                empty={index === 0 ? "choose the lot" : "no further lot"}
+                required={index === 0}
               />
               {lines > 1 ? <NumberField {...field(`${name}.share`)} label="share of the plants" unit="%" /> : null}
             </SideBySide>

@@ -10,10 +10,9 @@ import type { GrowOutRead } from "@/lib/registry/grow-outs/read-grow-out";
 
 const sownColumns = [
   { key: "lot", name: "Lot" },
-  { key: "variety", name: "Variety" },
   { key: "year", name: "Year" },
-  { key: "share", name: "Share of the plants", kind: "count" },
-  { key: "taken", name: "Out of the jar", kind: "count" },
+  { key: "share", name: "Share", kind: "count" },
+  { key: "taken", name: "From the jar", kind: "count" },
 ] as const;
 
 /** The lots that were sown, each with its share of the plants. */
@@ -30,14 +29,6 @@ export function LotsSown({ read: { growOut, parents, variety }, units }: { read:
             id: lot.id,
             cells: {
               lot: <Link href={`/lots/${lot.id}`}>{lot.number}</Link>,
-              variety:
-                lot.varietyId === variety.id ? (
-                  lot.variety
-                ) : (
-                  <>
-                    <Link href={`/varieties/${lot.varietyId}`}>{lot.variety}</Link>, so this is a cross
-                  </>
-                ),
               year: lot.year === null ? <Measured value={null} /> : dateInWords(lot.year),
               share: lot.share === null ? <Measured value={null} /> : percent(lot.share),
               taken: takenInWords(lot, sown, units),
@@ -45,6 +36,13 @@ export function LotsSown({ read: { growOut, parents, variety }, units }: { read:
           }))}
         />
       )}
+      {parents
+        .filter((lot) => lot.varietyId !== variety.id)
+        .map((lot) => (
+          <p key={lot.id}>
+            Lot {lot.number} is <Link href={`/varieties/${lot.varietyId}`}>{lot.variety}</Link>: this is a cross.
+          </p>
+        ))}
     </Section>
   );
 }
