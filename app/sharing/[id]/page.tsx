@@ -79,20 +79,22 @@ export default async function Transfer({ params }: Props) {
       </Section>
       {cameIn ? null : (
         <Section id="told" title="What was told with it">
-          {transfer.told ? (
-            <ul className={styles.told}>
-              {transfer.told.split("\n").map((line) => (
-                <li key={line}>{line}</li>
-              ))}
-            </ul>
-          ) : (
-            <p className="quiet">Nothing is written of what was said. Not written is not the same as not said.</p>
-          )}
-          <dl className="particulars">
-            <Said name="What for" words={transfer.purpose} />
-            <Said name="On what terms" words={transfer.conditions} />
-            <Said name="Ask by" words={transfer.replyDue && dateInWords(transfer.replyDue)} />
-          </dl>
+          <div className="stack">
+            {transfer.told ? (
+              <ul className={styles.told}>
+                {transfer.told.split("\n").map((line) => (
+                  <li key={line}>{line}</li>
+                ))}
+              </ul>
+            ) : (
+              <p className="quiet">Nothing is written of what was said. Not written is not the same as not said.</p>
+            )}
+            <dl className="particulars">
+              <Said name="What for" words={transfer.purpose} />
+              <Said name="On what terms" words={transfer.conditions} />
+              <Said name="Ask by" words={transfer.replyDue && dateInWords(transfer.replyDue)} />
+            </dl>
+          </div>
         </Section>
       )}
       {promises.length > 0 ? (

@@ -18,11 +18,13 @@ const options = [
 /** What a holder says of their seed, written down where the list is. */
 export function HolderWord({
   varietyId,
+  stewardId,
   steward,
   today,
   lots,
 }: {
   varietyId: string;
+  stewardId: string;
   steward: string;
   today: string;
   lots: readonly string[];
@@ -55,14 +57,14 @@ export function HolderWord({
       >
         <Choice
           name="still"
-          id={`still-${steward}`}
+          id={`still-${stewardId}`}
           label="Is the seed still there?"
           options={options}
           value="yes"
           required
         />
-        <DateField name="on" id={`on-${steward}`} label="When it was said" value={today} required />
-        <TextField name="note" id={`note-${steward}`} label="Note" />
+        <DateField name="on" id={`on-${stewardId}`} label="When it was said" value={today} required />
+        <TextField name="note" id={`note-${stewardId}`} label="Note" />
       </AskTwice>
     </div>
   );

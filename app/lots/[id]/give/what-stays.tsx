@@ -1,6 +1,7 @@
 import { Jar } from "@/components/jar";
 import { Notice, TextField } from "@/components/ui";
 import { type UnitSettings, weight } from "@/lib/display/units";
+import { tolerableDebtGrams } from "@/lib/registry/ledger/balance";
 import type { SeedCount } from "@/lib/registry/lots/live-seeds";
 import { afterGiving, type JarBefore } from "@/lib/registry/transfers/after-giving";
 import type { GivingRule } from "@/lib/registry/transfers/giving-rules";
@@ -43,7 +44,7 @@ export function WhatStays({
         />
       </div>
       <div className={styles.says}>
-        <p role="status">{staysSentence(jar, after.grams, after.seeds, typed, units)}</p>
+        <p role="status">{staysSentence(jar, after.grams, after.seeds, typed, leaves, units)}</p>
         {giving.staysWithHolder ? (
           <p>It stays in this lot and in its ledger; a container says where it stands.</p>
         ) : null}
@@ -58,12 +59,15 @@ function staysSentence(
   grams: number | null,
   seeds: SeedCount | null,
   typed: boolean,
+  taken: number,
   units: UnitSettings,
 ): string {
   if (jar.grams === null)
     return "How much is in the jar is not known: weigh it and write that into the ledger first, then see what stays.";
   if (jar.grams <= 0) return "By its ledger nothing is in the jar.";
   if (!typed) return `${weight(jar.grams, units)} are in the jar: ${seedsInWords(jar.seeds)}.`;
+  if (taken > jar.grams + tolerableDebtGrams)
+    return `That is more than the jar holds: ${weight(jar.grams, units)}. Weigh it in first, or give less.`;
   if (grams === 0) return "Nothing stays in the jar.";
   return `${weight(grams, units)} stay: ${seedsInWords(seeds)}.`;
 }

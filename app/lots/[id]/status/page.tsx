@@ -2,9 +2,11 @@ import type { Metadata } from "next";
 import Link from "next/link";
 import { notFound } from "next/navigation";
 import { Section } from "@/components/frame";
+import type { SearchParameters } from "@/components/tables";
 import { Notice } from "@/components/ui";
 import { dateInWords } from "@/lib/display/dates";
 import { readLife } from "@/lib/registry/lots/read-life";
+import { releasedStatuses } from "@/lib/schemas/lots/lot-moves";
 import { current } from "../../../_session/current";
 import { LotPageHead } from "../../_parts/lot-page-head";
 import { statusOptions } from "../../_words/choices";
@@ -13,20 +15,31 @@ import { MoveForm } from "./move-form";
 
 export const metadata: Metadata = { title: "How it stands" };
 
-export default async function Status({ params }: { params: Promise<{ id: string }> }) {
+/** How a lot stands that is let out of quarantine: only a comparison leads there. */
+const released: readonly string[] = releasedStatuses;
+
+export default async function Status({
+  params,
+  searchParams,
+}: {
+  params: Promise<{ id: string }>;
+  searchParams: Promise<SearchParameters>;
+}) {
   const { db, today } = await current();
   const life = await readLife(db, (await params).id);
   if (!life) notFound();
-  const { lot, grownIn, questions, strains, moves } = life;
+  const { lot, grownIn, questions, strains } = life;
+  const otherwise = (await searchParams).otherwise === "yes";
   const stands = statusOptions.find((option) => option.value === lot.status)?.words ?? "usable, as far as anybody said";
   const apart = lot.status === "quarantine";
+  const moves = apart ? life.moves.filter((status) => !released.includes(status)) : life.moves;
   return (
     <div className="sheet stack">
       <LotPageHead lot={lot} title="How it stands">
         It is {stands}
         {lot.statusReason ? `: ${lot.statusReason}` : ""}.
       </LotPageHead>
-      {apart ? (
+      {apart && !otherwise ? (
         <Section id="decide" title="Grown apart and compared">
           <div className="stack">
             <p className="measure">
@@ -53,8 +66,13 @@ export default async function Status({ params }: { params: Promise<{ id: string 
           </div>
         </Section>
       ) : null}
-      {moves.length > 0 ? (
-        <Section id="move" title={apart ? "Or move it otherwise" : "Move it on"}>
+      {apart && !otherwise ? (
+        <p>
+          Or <Link href={`/lots/${lot.id}/status?otherwise=yes`}>move it otherwise</Link>: on hold, not for seed,
+          discarded.
+        </p>
+      ) : moves.length > 0 ? (
+        <Section id="move" title="Move it on">
           <MoveForm
             lotId={lot.id}
             today={today}

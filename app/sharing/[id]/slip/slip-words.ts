@@ -10,6 +10,8 @@ export interface SlipWords {
   readonly was: string | null;
   readonly code: string;
   readonly harvest: string;
+  /** seeds in it, where it was weighed and the lot's own seed weight is known */
+  readonly seeds: number | null;
   readonly test: {
     readonly sown: number;
     readonly normal: number;
@@ -31,6 +33,10 @@ export function slipWords(read: TransferRead, tests: readonly TestOfLot[]): Slip
     number: newNumber ?? lot.number,
     was: newNumber === null ? null : lot.number,
     code: groupedLabelCode(newCode ?? lot.code),
+    seeds:
+      transfer.unit === "g" && transfer.amount !== null && lot.thousandSeedGrams !== null
+        ? (transfer.amount / lot.thousandSeedGrams) * 1000
+        : null,
     harvest: lot.year === null ? "year unknown" : dateInWords(lot.year),
     test: last
       ? { sown: last.totals.sown, normal: last.totals.sums.normal ?? 0, on: last.on, range: last.germination }
@@ -54,12 +60,12 @@ function whereFrom({ lot, from, fromKind, fromPlace }: TransferRead): string {
   const place = fromPlace === null ? "" : `, ${fromPlace}`;
   const hand =
     from !== null && (fromKind === "library" || fromKind === "genebank") ? `${from}${place}` : `a steward${place}`;
-  return `${hand}; ${origins[lot.kind] ?? lot.kind}`;
+  const origin = origins[lot.kind];
+  return origin === undefined ? hand : `${hand}; ${origin}`;
 }
 
 const origins: Readonly<Record<string, string>> = {
   founder: "its parents are unknown before there",
   harvest: "harvested from a grow-out on record",
   blend: "mixed of several lots",
-  split: "part of another lot",
 };

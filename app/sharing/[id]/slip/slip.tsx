@@ -1,6 +1,6 @@
 import { SeedCoat } from "@/components/seed-coat";
 import { dateInWords } from "@/lib/display/dates";
-import { kOfN, percentSpan } from "@/lib/display/numbers";
+import { kOfN, percentSpan, seedsAbout } from "@/lib/display/numbers";
 import type { UnitSettings } from "@/lib/display/units";
 import type { TestOfLot } from "@/lib/registry/germination-tests/tests-of-lot";
 import type { TransferRead } from "@/lib/registry/transfers/read-transfer";
@@ -34,7 +34,10 @@ export function Slip({ read, tests, units }: { read: TransferRead; tests: readon
         <dt>Harvest</dt>
         <dd>{words.harvest}</dd>
         <dt>Amount</dt>
-        <dd>{amountInWords(transfer.amount, transfer.unit, units)}</dd>
+        <dd>
+          {amountInWords(transfer.amount, transfer.unit, units)}
+          {words.seeds === null ? "" : `, ${seedsAbout(words.seeds)}`}
+        </dd>
         <dt>Came up</dt>
         <dd>
           {words.test

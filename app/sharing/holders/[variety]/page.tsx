@@ -65,6 +65,7 @@ export default async function HoldersOfVariety({ params }: { params: Promise<{ v
               {holder.stewardId === null ? null : (
                 <HolderWord
                   varietyId={variety.id}
+                  stewardId={holder.stewardId}
                   steward={name}
                   today={today}
                   lots={holder.lots.map((lot) => lot.number)}
