@@ -66,6 +66,12 @@ export function itemWords(item: Waiting, records: NamedRecords): ItemWords {
       const words = `${plainNumber(years, 0)} years old, ${all}; the seed usually lives ${span} years`;
       return made(words, { words: "Look at the lot", href: `/lots/${item.lotId}` });
     }
+    case "failed-grow-out": {
+      const { growOut, outcome } = item.facts;
+      const year = growOut.sown === null ? "" : `, sown ${dateInWords(growOut.sown)}`;
+      const words = `the last grow-out, ${growOut.name}${year}, gave no seed: ${outcome.replace(/^failed[:;,]\s*/, "")}`;
+      return made(words, { words: "Plan it again", href: `/grow-outs/new?variety=${item.varietyId}` }, growOut.id);
+    }
     case "narrow-grow-out": {
       const { growOut, effectiveSize: size, floor } = item.facts;
       const year = growOut.sown === null ? "" : `, sown ${dateInWords(growOut.sown)},`;

@@ -66,6 +66,16 @@ export const ruleWords: Readonly<Record<SeasonRule, RuleWords>> = {
       sources: ["The crop list with its sources"],
     }),
   ),
+  "failed-grow-out": rule(
+    "Plan these again after a failed year",
+    "variety",
+    "the last grow-out that was sown gave no lot, and its outcome says why; no plan of the variety stands",
+    () => ({
+      unsure:
+        "Sow of what is left half at most, this year only where the season allows, and ask the circle before the last seed.",
+      sources: [trade],
+    }),
+  ),
   "narrow-grow-out": rule(
     "Grow more plants next time",
     "variety",

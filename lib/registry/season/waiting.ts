@@ -2,6 +2,7 @@ import { grouped } from "../change-set/grouped";
 import type { SeasonPlace, SeasonRecords } from "./records";
 import { balanceUnknown } from "./rules/balance-unknown";
 import { countDayCome } from "./rules/count-day-come";
+import { failedGrowOut } from "./rules/failed-grow-out";
 import { germinationBelowLine } from "./rules/germination-below-line";
 import { holderNotConfirmed } from "./rules/holder-not-confirmed";
 import { narrowGrowOut } from "./rules/narrow-grow-out";
@@ -18,6 +19,7 @@ import { testOverdue } from "./rules/test-overdue";
 export const seasonRules = {
   "germination-below-line": germinationBelowLine,
   "past-usual-life": pastUsualLife,
+  "failed-grow-out": failedGrowOut,
   "narrow-grow-out": narrowGrowOut,
   "count-day-come": countDayCome,
   "test-overdue": testOverdue,
