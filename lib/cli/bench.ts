@@ -9,6 +9,7 @@ import { prepareRegistry } from "@/lib/registry/open-registry";
 import { largeFolder } from "./bench/large-folder";
 import { benchLineage } from "./bench/lineage";
 import { measurePages } from "./bench/pages";
+import { benchPages } from "./bench/paths";
 import { type BenchRow, medianMilliseconds, printRows } from "./bench/rows";
 
 // npm run bench: one run, printed. Absolute times are this machine's; the ratios travel. Pages need a built server (npm start builds it).
@@ -48,28 +49,8 @@ try {
   ];
   printRows("Registry", rows);
 
-  const variety = await db.read.variety.findFirstOrThrow({ orderBy: { id: "asc" } });
-  const lot = await db.read.lot.findFirstOrThrow({
-    where: { varietyId: variety.id, kind: "harvest" },
-    orderBy: { id: "desc" },
-  });
-  const test = await db.read.germinationTest.findFirstOrThrow({ orderBy: { id: "asc" } });
-  const growOut = await db.read.growOut.findFirstOrThrow({ orderBy: { id: "asc" } });
-  const paths = [
-    "/season",
-    "/varieties",
-    `/varieties/${variety.id}`,
-    "/lots",
-    "/lots?filter=bench%207",
-    `/lots/${lot.id}`,
-    "/tests",
-    `/tests/${test.id}`,
-    `/grow-outs/${growOut.id}`,
-    "/search?q=bench",
-    "/history",
-    "/settings",
-  ];
-  printRows("Pages at 2,000 lots", await measurePages(db, folder, lot.id, paths));
+  const { lotId, paths } = await benchPages(db);
+  printRows("Pages at 2,000 lots", await measurePages(db, folder, lotId, paths));
 } finally {
   await db.close();
   rmSync(folder, { recursive: true, force: true });

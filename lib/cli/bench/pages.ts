@@ -13,7 +13,7 @@ interface Statement {
 
 const mostStatements = 12;
 const mostTimes = 3;
-const runs = 7;
+const runs = 5;
 
 /**
  * Each page of a built server over a registry of many lots: how many statements it sends, and how its time compares with the same
@@ -43,11 +43,24 @@ export async function measurePages(
     const base = `http://127.0.0.1:${port}`;
     await answered(`${base}/ready`);
     const rows: BenchRow[] = [];
-    for (const page of paths) rows.push(await measurePage({ db, log, base, lotId }, page));
+    for (const page of paths) {
+      process.stderr.write(`\r${page.slice(0, 70).padEnd(72)}`);
+      rows.push(await measurePage({ db, log, base, lotId }, page).catch((error: Error) => unanswered(page, error)));
+    }
+    process.stderr.write("\r");
     return rows;
   } finally {
     server.kill();
   }
+}
+
+function unanswered(page: string, { message }: Error): BenchRow {
+  return { what: nameOf(page), measured: message, bound: "it answers", within: false };
+}
+
+/** The page's address with "one" in the place of a record's id. */
+function nameOf(page: string): string {
+  return page.replace(/[0-9a-f-]{36}/, "one");
 }
 
 interface Bench {
@@ -63,7 +76,7 @@ async function measurePage({ db, log, base, lotId }: Bench, page: string): Promi
     const from = performance.now();
     const response = await fetch(`${base}${page}`);
     await response.text();
-    if (response.status !== 200) throw new Error(`${page} answered ${response.status}`);
+    if (response.status !== 200) throw new Error(`answered ${response.status}`);
     return { took: performance.now() - from, statements: statementsOf(log) };
   };
   const sentAlone = async (statements: readonly Statement[]) => {
@@ -95,7 +108,7 @@ async function measurePage({ db, log, base, lotId }: Bench, page: string): Promi
   const times = took / sent;
   const milliseconds = (values: readonly number[]) => `${median(values).toFixed(0)} ms`;
   return {
-    what: page.replace(/[0-9a-f-]{36}/, "one"),
+    what: nameOf(page),
     measured: `${most} statements, ${took.toFixed(0)} ms = ${times.toFixed(1)} × ${sent.toFixed(1)} ms`,
     bound: `at most ${mostStatements}, ${mostTimes} ×; after one entry ${milliseconds(entered)}, then ${milliseconds(kept)}`,
     within: most <= mostStatements && times <= mostTimes,

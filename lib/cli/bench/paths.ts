@@ -1,0 +1,52 @@
+import type { Database } from "@/lib/db";
+
+/** A lot in whose ledger the bench writes, and the addresses of every page that lists records or shows one with what belongs to it. */
+export async function benchPages(db: Database): Promise<{ lotId: string; paths: string[] }> {
+  const variety = await db.read.variety.findFirstOrThrow({ orderBy: { id: "asc" } });
+  const lot = await db.read.lot.findFirstOrThrow({
+    where: { varietyId: variety.id, kind: "harvest" },
+    orderBy: { id: "desc" },
+  });
+  const test = await db.read.germinationTest.findFirstOrThrow({ orderBy: { id: "asc" } });
+  const growOut = await db.read.growOut.findFirstOrThrow({ orderBy: { id: "asc" } });
+  const of = (page: string, id: string, parts: readonly string[]) => parts.map((part) => `${page}/${id}${part}`);
+  const paths = [
+    "/season",
+    "/season?rule=test-overdue",
+    "/season?left=tests",
+    "/varieties",
+    ...of("/varieties", variety.id, ["", "/traits"]),
+    "/lots",
+    "/lots?filter=bench%207",
+    "/lots/new",
+    `/lots/blend?variety=${variety.id}`,
+    ...of("/lots", lot.id, ["", "/history", "/give", "/split"]),
+    "/tests",
+    "/tests/new",
+    `/tests/${test.id}`,
+    "/grow-outs",
+    "/grow-outs/new",
+    ...of("/grow-outs", growOut.id, [
+      "",
+      "/sow",
+      "/count",
+      "/rogue",
+      "/flowering",
+      "/plants",
+      "/harvest",
+      "/neighbours",
+    ]),
+    "/sharing",
+    "/sharing/given",
+    "/sharing/take-in",
+    `/sharing/holders/${variety.id}`,
+    "/stewards",
+    "/crops",
+    "/type-in",
+    `/type-in/${variety.id}`,
+    "/search?q=bench",
+    "/history",
+    "/settings",
+  ];
+  return { lotId: lot.id, paths };
+}
