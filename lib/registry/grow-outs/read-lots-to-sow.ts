@@ -1,12 +1,12 @@
-import type { Database } from "@/lib/db";
+import { type Database, readTogether, type Selection, sql } from "@/lib/db";
 import type { Settings } from "@/lib/schemas/settings";
 import type { CivilDay } from "@/lib/science/dates/civil-day";
-import { profileOfCrop } from "../crops/profile-of-crop";
 import { figuresOfVariety, type LotFigures } from "../figures/read-figures";
 import { objectionsTo } from "../lots/objections";
 import { type Holding, readHoldings, readWords } from "../reserve/read-holdings";
 import { reserveOfVariety } from "../reserve/reserve-of-variety";
 import type { LotToSow, ReserveHeld } from "./sowing-plan";
+import { ownValuesOfVariety, varietyOfPlan, varietySelection } from "./variety-of-plan";
 
 interface Question {
   readonly settings: Settings;
@@ -14,25 +14,26 @@ interface Question {
 }
 
 /**
- * All lots of a variety as they could be sown, the newest first, each with what its holder keeps back of the variety. Six statements where the
- * figures of its crop are at hand; none where there is no such variety.
+ * All lots of a variety as they could be sown, the newest first, each with what its holder keeps back of the variety. Four statements where
+ * the figures of its crop are at hand; no lot where there is no such variety.
  */
 export async function readLotsToSow(
   db: Database,
   varietyId: string,
   { settings, today }: Question,
 ): Promise<LotToSow[]> {
-  const variety = await db.read.variety.findUnique({
-    where: { id: varietyId },
-    select: { name: true, plantsWanted: true, crop: { include: { overrides: true } } },
+  const found = await readTogether(db, {
+    varieties: varietySelection(varietyId),
+    own: ownValuesOfVariety(varietyId),
+    against: againstSelection(varietyId),
   });
-  if (!variety) return [];
-  const { overrides, ...listed } = variety.crop;
-  const crop = profileOfCrop(listed, overrides);
+  const [row] = found.varieties;
+  if (!row) return [];
+  const { variety, crop } = varietyOfPlan(row, found.own);
   const figures = await figuresOfVariety(db, varietyId);
   const holdings = await readHoldings(db.read, varietyId, figures);
   const words = await readWords(db.read, varietyId);
-  const against = await readAgainst(db, varietyId);
+  const against = againstByLot(found.against);
   const perGram = { min: crop.seedsPerGramMin, max: crop.seedsPerGramMax };
   const reserves = new Map<string | null, ReserveHeld>();
   const reserveOf = (holderId: string | null): ReserveHeld => {
@@ -78,21 +79,27 @@ function testOf(test: LotFigures["lastTest"]): LotToSow["test"] {
   return test && { testId: test.testId, date: test.date, sown: test.sown, normal: test.normal };
 }
 
-/** What is written of each lot of a variety that can stand against sowing it. One statement. */
-async function readAgainst(db: Database, varietyId: string) {
-  const lots = await db.read.$queryRaw<
-    {
-      id: string;
-      kind: string;
-      origin: string | null;
-      statusReason: string | null;
-      substance: string | null;
-      warning: string | null;
-    }[]
-  >`
-    SELECT l."id", l."kind", l."origin", l."statusReason", l."treatmentSubstance" AS "substance", w."reason" AS "warning"
-    FROM "Lot" l LEFT JOIN "Warning" w ON w."lotId" = l."id" AND w."closedOn" IS NULL
-    WHERE l."varietyId" = ${varietyId} ORDER BY l."id", w."id"`;
+interface AgainstRow {
+  readonly id: string;
+  readonly kind: string;
+  readonly origin: string | null;
+  readonly statusReason: string | null;
+  readonly substance: string | null;
+  readonly warning: string | null;
+}
+
+/** What is written of each lot of a variety that can stand against sowing it, a row an open warning. */
+function againstSelection(varietyId: string): Selection<AgainstRow> {
+  return {
+    columns: { id: "text", kind: "text", origin: "text", statusReason: "text", substance: "text", warning: "text" },
+    rows: sql`
+      SELECT l."id", l."kind", l."origin", l."statusReason", l."treatmentSubstance" AS "substance", w."reason" AS "warning"
+      FROM "Lot" l LEFT JOIN "Warning" w ON w."lotId" = l."id" AND w."closedOn" IS NULL
+      WHERE l."varietyId" = ${varietyId} ORDER BY l."id", w."id"`,
+  };
+}
+
+function againstByLot(lots: readonly AgainstRow[]) {
   const warnings = new Map<string, string[]>();
   for (const { id, warning } of lots) {
     if (warning !== null) warnings.set(id, [...(warnings.get(id) ?? []), warning]);

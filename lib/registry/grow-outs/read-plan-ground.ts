@@ -1,11 +1,11 @@
 import { type Database, readTogether, type Selection, sql } from "@/lib/db";
 import type { Settings } from "@/lib/schemas/settings";
 import type { CivilDay } from "@/lib/science/dates/civil-day";
-import { profileOfCrop } from "../crops/profile-of-crop";
 import { type PlantsWanted, plantsWanted } from "../reserve/plants-wanted";
 import { proposedName } from "./name-of-grow-out";
 import { readLotsToSow } from "./read-lots-to-sow";
 import type { LotToSow } from "./sowing-plan";
+import { ownValuesOfVariety, type VarietyOfPlan, varietyOfPlan, varietySelection } from "./variety-of-plan";
 
 /** A lot of another variety of the crop: with it a grow-out is a cross. */
 export interface LotForCross {
@@ -24,24 +24,8 @@ export interface PlotInList {
 
 /** What a plan is made on. */
 export interface PlanGround {
-  readonly variety: {
-    readonly id: string;
-    readonly name: string;
-    readonly seedCoat: string | null;
-    readonly seedParentsWanted: number | null;
-  };
-  readonly crop: {
-    readonly key: string;
-    readonly commonName: string;
-    readonly clonal: boolean;
-    readonly lifeCycle: string | null;
-    readonly matingSystem: string | null;
-    readonly selfIncompatible: string | null;
-    readonly outcrossingPctMin: number | null;
-    readonly outcrossingPctMax: number | null;
-    readonly plantsRecommendedMin: number | null;
-    readonly plantsRecommendedMax: number | null;
-  };
+  readonly variety: VarietyOfPlan["variety"];
+  readonly crop: VarietyOfPlan["crop"];
   readonly wanted: PlantsWanted | null;
   readonly lots: readonly LotToSow[];
   readonly crosses: readonly LotForCross[];
@@ -83,23 +67,24 @@ export async function readPlanGround(
   varietyId: string,
   question: { readonly settings: Settings; readonly today: CivilDay },
 ): Promise<PlanGround | null> {
-  const variety = await db.read.variety.findUnique({
-    where: { id: varietyId },
-    include: { crop: { include: { overrides: true } } },
+  const lists = await readTogether(db, {
+    varieties: varietySelection(varietyId),
+    own: ownValuesOfVariety(varietyId),
+    plots: plotList,
+    stewards: stewardList,
+    crosses: crossList(varietyId),
   });
-  if (!variety) return null;
-  const { overrides, ...listed } = variety.crop;
-  const crop = profileOfCrop(listed, overrides);
-  const lists = await readTogether(db, { plots: plotList, stewards: stewardList, crosses: crossList(varietyId) });
-  const { id, name, seedCoat, seedParentsWanted } = variety;
+  const [row] = lists.varieties;
+  if (!row) return null;
+  const { variety, crop } = varietyOfPlan(row, lists.own);
   return {
-    variety: { id, name, seedCoat, seedParentsWanted },
-    crop: { ...crop, clonal: crop.matingSystem === "clonal" },
+    variety,
+    crop,
     wanted: plantsWanted(variety.plantsWanted, crop.plantsMin),
     lots: await readLotsToSow(db, varietyId, question),
     crosses: lists.crosses,
     plots: lists.plots,
     stewards: lists.stewards.map((each) => each.name),
-    name: await proposedName(db.read, name, question.today, question.settings.hemisphere),
+    name: await proposedName(db.read, variety.name, question.today, question.settings.hemisphere),
   };
 }

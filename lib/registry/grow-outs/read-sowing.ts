@@ -2,6 +2,7 @@ import { type Database, readTogether } from "@/lib/db";
 import type { Settings } from "@/lib/schemas/settings";
 import type { CivilDay } from "@/lib/science/dates/civil-day";
 import type { RowOf } from "../change-set/records";
+import { headSelection, parentsSelection } from "./grow-out-selections";
 import { readLotsToSow } from "./read-lots-to-sow";
 import { crossList, type LotForCross } from "./read-plan-ground";
 import type { LotToSow } from "./sowing-plan";
@@ -28,27 +29,22 @@ export async function readSowing(
   growOutId: string,
   question: { readonly settings: Settings; readonly today: CivilDay },
 ): Promise<Sowing | null> {
-  const found = await db.read.growOut.findUnique({
-    where: { id: growOutId },
-    include: {
-      parents: { include: { lot: { select: { varietyId: true } } }, orderBy: { id: "asc" } },
-      variety: { select: { id: true, name: true, seedCoat: true, crop: { select: { key: true } } } },
-    },
-  });
-  if (!found) return null;
-  const { parents, variety, ...growOut } = found;
-  const lots = await readLotsToSow(db, variety.id, question);
-  for (const other of new Set(parents.map((parent) => parent.lot.varietyId))) {
-    if (other === variety.id) continue;
+  const found = await readTogether(db, { heads: headSelection(growOutId), parents: parentsSelection(growOutId) });
+  const [growOut] = found.heads;
+  if (!growOut) return null;
+  const { varietyId } = growOut;
+  const lots = await readLotsToSow(db, varietyId, question);
+  for (const other of new Set(found.parents.map((parent) => parent.varietyId))) {
+    if (other === varietyId) continue;
     const theirs = await readLotsToSow(db, other, question);
-    lots.push(...theirs.filter((lot) => parents.some((parent) => parent.lotId === lot.id)));
+    lots.push(...theirs.filter((lot) => found.parents.some((parent) => parent.id === lot.id)));
   }
-  const { crosses } = await readTogether(db, { crosses: crossList(variety.id) });
+  const { crosses } = await readTogether(db, { crosses: crossList(varietyId) });
   return {
     growOut,
-    variety: { id: variety.id, name: variety.name, seedCoat: variety.seedCoat, cropKey: variety.crop.key },
-    parents: parents.flatMap((parent) => {
-      const lot = lots.find(({ id }) => id === parent.lotId);
+    variety: { id: varietyId, name: growOut.variety, seedCoat: growOut.seedCoat, cropKey: growOut.cropKey },
+    parents: found.parents.flatMap((parent) => {
+      const lot = lots.find(({ id }) => id === parent.id);
       return lot ? [{ lot, share: parent.share }] : [];
     }),
     lots,

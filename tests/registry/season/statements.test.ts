@@ -3,8 +3,11 @@ import { ownerHere } from "@/lib/access/actor";
 import type { Database } from "@/lib/db";
 import { listCrops } from "@/lib/registry/crops/list-crops";
 import { readCrop } from "@/lib/registry/crops/read-crop";
+import { growOutsNow } from "@/lib/registry/grow-outs/grow-outs-now";
 import { listGrowOuts } from "@/lib/registry/grow-outs/list-grow-outs";
 import { readGrowOut } from "@/lib/registry/grow-outs/read-grow-out";
+import { readPlanGround } from "@/lib/registry/grow-outs/read-plan-ground";
+import { readSowing } from "@/lib/registry/grow-outs/read-sowing";
 import { listChangeSets } from "@/lib/registry/history/list-change-sets";
 import { readChangeSet } from "@/lib/registry/history/read-change-set";
 import { recordHistory } from "@/lib/registry/history/record-history";
@@ -81,6 +84,28 @@ describe("at 2,000 lots a page asks the database at most a dozen times:", () => 
       await recordHistory(db, [first?.id ?? ""]);
     };
     expect(await statements(page)).toBeLessThanOrEqual(12);
+  });
+
+  it("what is planned and stands, a grow-out after a change, the ground of a plan and of a sowing", async () => {
+    const [first] = await listGrowOuts(db);
+    const id = first?.id ?? "";
+    const question = { settings, today };
+    expect((await readPlanGround(db, many.varietyIds[3] as string, question))?.lots).toHaveLength(50);
+    expect((await readSowing(db, id, question))?.growOut.id).toBe(id);
+    const list = async () => {
+      await listGrowOuts(db);
+      await growOutsNow(db, today);
+    };
+    expect(await statements(list)).toBeLessThanOrEqual(12);
+    const page = async () => {
+      await readGrowOut(db, id);
+      await recordHistory(db, [id]);
+    };
+    granted(await correctVariety(db, ownerHere(), many.varietyIds[1] as string, { note: "a bed of its own" }));
+    expect(await statements(page)).toBeLessThanOrEqual(12);
+    granted(await correctVariety(db, ownerHere(), many.varietyIds[3] as string, { note: "late" }));
+    expect(await statements(() => readPlanGround(db, many.varietyIds[3] as string, question))).toBeLessThanOrEqual(12);
+    expect(await statements(() => readSowing(db, id, question))).toBeLessThanOrEqual(12);
   });
 
   it("stewards, crops and one crop", async () => {
