@@ -48,7 +48,14 @@ export default async function Lots({ searchParams }: { searchParams: Promise<Sea
             <HeadSentence list={list} query={query} plan={settings.renewalPlan} />
           </Figure>
         }
-        actions={enter}
+        actions={
+          <>
+            {enter}
+            {query.variety && list.seed.some > 1 ? (
+              <ButtonLink href={`/lots/blend?variety=${query.variety}`}>Blend lots of this variety</ButtonLink>
+            ) : null}
+          </>
+        }
       />
       <Narrow query={query} fields={filterFields(list.choices, settings)} />
       {list.near ? <p role="status">Nothing is written just like “{query.filter}”. These come near it.</p> : null}

@@ -1,16 +1,12 @@
 import { useId } from "react";
 import { Hatch } from "@/components/doubt/hatch";
 import { grams, seedsAbout } from "@/lib/display/numbers";
+import { glass } from "./glass";
 import styles from "./jar.module.css";
 import { type JarContents, type JarLevels, jarLevels, partLabels } from "./jar-levels";
 import { amountInWords, jarInWords } from "./jar-words";
 
-const top = 66;
-const bottom = 246;
-const left = 17;
-const right = 149;
-const glass = "M47 30v12C47 52 14 52 14 78v158c0 9 4 13 13 13h112c9 0 13-4 13-13V78c0-26-33-26-33-36V30";
-const inside = "M17 79c0-16 13-21 24-25h84c11 4 24 9 24 25v157c0 7-3 10-10 10H27c-7 0-10-3-10-10Z";
+const { top, bottom, left, right } = glass;
 
 /**
  * The jar: what is on hand, what of it is alive, what is kept back, what is free, and until when. Full is alive and tested,
@@ -36,7 +32,7 @@ export function Jar({ until, ...contents }: JarContents & { until: string | null
     <svg className={styles.jar} viewBox="0 0 340 262" role="img" aria-label={jarInWords(contents, until)}>
       <defs>
         <clipPath id={`${id}-inside`}>
-          <path d={inside} />
+          <path d={glass.inside} />
         </clipPath>
         {alive?.grade === "assumed" ? <Hatch id={`${id}-hatch`} gap={6} /> : null}
       </defs>
@@ -58,8 +54,8 @@ export function Jar({ until, ...contents }: JarContents & { until: string | null
           </g>
         )}
       </g>
-      <path className={styles.glass} d={glass} />
-      <path className={styles.glass} d="M40 14h86v16H40zM40 20h86" />
+      <path className={styles.glass} d={glass.outline} />
+      <path className={styles.glass} d={glass.neck} />
       {labels.map((label, index) => {
         const y = places[index] ?? label.at;
         const waits = label.name === "kept back" && levels.short;

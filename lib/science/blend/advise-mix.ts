@@ -1,6 +1,6 @@
 import { accepted, type Outcome, refusal, refused } from "@/lib/science/outcome";
 import { type Gram, mixed } from "./least-mix";
-import { leastMixOfSome } from "./least-mix-of-some";
+import { leastMixOfSome, MOST_WORK } from "./least-mix-of-some";
 
 export interface MixAdvice {
   /** those above 0, in the candidates' order */
@@ -15,10 +15,15 @@ export interface MixAdvice {
 
 /**
  * The mix of least coancestry from the coancestries of the candidates, in their order (own θ on the diagonal). For callers that have
- * them: the page computes with it while amounts change. Refused: a search through the choices of lots that would take too long.
+ * them: the page computes with it while amounts change. `mostWork` bounds the search. Refused: a search through the choices of lots that would take too long.
  */
-export function adviseMix(candidates: readonly string[], coancestry: Gram, minShare: number): Outcome<MixAdvice> {
-  const found = leastMixOfSome(coancestry, minShare);
+export function adviseMix(
+  candidates: readonly string[],
+  coancestry: Gram,
+  minShare: number,
+  mostWork = MOST_WORK,
+): Outcome<MixAdvice> {
+  const found = leastMixOfSome(coancestry, minShare, mostWork);
   if (found === null) {
     const needed = "name fewer lots, or ask for no smallest share";
     return refused(

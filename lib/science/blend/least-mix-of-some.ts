@@ -4,7 +4,7 @@ import { type Gram, leastMix, mixed } from "./least-mix";
 type Settled = "in" | "out" | null;
 
 /** Work before the search is given up: choices looked through, times the square of the lots. A few seconds. */
-const MOST_WORK = 20_000_000;
+export const MOST_WORK = 20_000_000;
 
 /** Room for rounding where two mixes are compared. */
 const AS_GOOD = 1e-13;
@@ -17,7 +17,7 @@ const AS_GOOD = 1e-13;
  * a lot that got a share between nothing and the smallest is tried out and in. A lot that is in no way better than another (its own θ and
  * its coancestry with every third at least as high) is in only where that other is.
  */
-export function leastMixOfSome(gram: Gram, minShare: number): Float64Array | null {
+export function leastMixOfSome(gram: Gram, minShare: number, mostWork = MOST_WORK): Float64Array | null {
   if (minShare === 0) return leastMix(gram);
   const size = gram.length;
   const most = Math.floor(1 / minShare + 1e-9);
@@ -36,7 +36,7 @@ export function leastMixOfSome(gram: Gram, minShare: number): Float64Array | nul
 
   const tryOut = (settled: Settled[]): boolean => {
     choices += 1;
-    if (choices * size * size > MOST_WORK) return false;
+    if (choices * size * size > mostWork) return false;
     const inside = settled.flatMap((each, i) => (each === "in" ? [i] : []));
     if (inside.length > most) return true;
     const open = inside.length === most ? [] : settled.flatMap((each, i) => (each === null ? [i] : []));

@@ -18,7 +18,16 @@ export function LotsSection({ read, units, renewal }: { read: VarietyRead; units
   const newestFirst = [...read.lots].sort((a, b) => ((a.yearLast ?? "") < (b.yearLast ?? "") ? 1 : -1));
   const held = newestFirst.filter(mayHoldSeed);
   const gone = newestFirst.filter((lot) => !mayHoldSeed(lot));
-  const all = <Link href={`/lots?variety=${read.variety.id}`}>In the list of lots</Link>;
+  const all = (
+    <>
+      {held.length > 1 && !read.crop.clonal ? (
+        <>
+          <Link href={`/lots/blend?variety=${read.variety.id}`}>Blend lots</Link>,{" "}
+        </>
+      ) : null}
+      <Link href={`/lots?variety=${read.variety.id}`}>In the list of lots</Link>
+    </>
+  );
   return (
     <Section id="lots" title="Lots" aside={read.lots.length > 0 ? all : undefined}>
       {held.length === 0 ? (

@@ -1,0 +1,119 @@
+import type { Metadata } from "next";
+import Link from "next/link";
+import { Cautions } from "@/components/cautions";
+import { PageHead } from "@/components/frame";
+import { SeedCoat } from "@/components/seed-coat";
+import type { SearchParameters } from "@/components/tables";
+import { ButtonLink, Notice } from "@/components/ui";
+import { listed } from "@/lib/display/plurals";
+import { namesForForms } from "@/lib/registry/lots/names-for-forms";
+import { readBlendGround } from "@/lib/registry/lots/read-blend-ground";
+import { type BlendSubject, readBlendSubject } from "@/lib/registry/lots/read-blend-subject";
+import { storedSeedCoat } from "@/lib/schemas/varieties/seed-coat";
+import { current } from "../../_session/current";
+import { unitsOf } from "../_words/units-of";
+import { Blending } from "./_components/blending";
+
+export const metadata: Metadata = { title: "Blend lots" };
+
+export default async function BlendLots({ searchParams }: { searchParams: Promise<SearchParameters> }) {
+  const { db, settings, today } = await current();
+  const { lots, variety } = await searchParams;
+  const subject = await readBlendSubject(db, {
+    lots: [lots ?? []]
+      .flat()
+      .flatMap((each) => each.split(","))
+      .filter((each) => each !== ""),
+    varietyId: typeof variety === "string" ? variety : null,
+  });
+  if (!subject) return <ChooseVariety />;
+  const { head, cropId, asked, others } = subject;
+  const ground = await readBlendGround(db, { varietyId: head.varietyId, cropId, asked });
+  const { stewards } = await namesForForms(db);
+  return (
+    <div className="sheet stack">
+      <Heading subject={subject} />
+      {others.length > 0 ? (
+        <Notice title={`Not lot ${listed(others)}`}>
+          <p>A blend is of one variety. To cross two, sow both in one grow-out.</p>
+        </Notice>
+      ) : null}
+      <Cautions
+        step="blend"
+        crop={head.crop.cropKey}
+        cropName={head.crop.commonName}
+        cropCautions={head.crop.cropCautions}
+        varietyName={head.variety}
+        varietyCautions={head.varietyCautions}
+      />
+      {ground.lots.length < 2 || head.crop.clonal ? (
+        <NothingToBlend subject={subject} lots={ground.lots.length} />
+      ) : (
+        <Blending
+          ground={ground}
+          about={{
+            varietyId: head.varietyId,
+            variety: head.variety,
+            matingSystem: head.crop.matingSystem,
+            usualLifeYears: head.crop.seedLifeYearsMax,
+          }}
+          asked={asked}
+          stewards={stewards}
+          units={unitsOf(settings)}
+          today={today}
+        />
+      )}
+    </div>
+  );
+}
+
+function Heading({ subject: { head } }: { subject: BlendSubject }) {
+  return (
+    <PageHead
+      title="Blend lots"
+      kind={<Link href={`/varieties/${head.varietyId}`}>{head.variety}</Link>}
+      mark={<SeedCoat name={head.variety} crop={head.crop.cropKey} coat={storedSeedCoat(head.seedCoat)} size={48} />}
+    >
+      <p className="measure">
+        An old lot for breadth, a young one for vigour, in equal living seeds: that is a good blend. Keep some of each
+        unmixed, for a blend is never parted again.
+      </p>
+    </PageHead>
+  );
+}
+
+function NothingToBlend({ subject: { head }, lots }: { subject: BlendSubject; lots: number }) {
+  return (
+    <Notice
+      title="Nothing to mix"
+      actions={<ButtonLink href={`/varieties/${head.varietyId}`}>Back to {head.variety}</ButtonLink>}
+    >
+      <p>
+        {head.crop.clonal
+          ? `${head.crop.commonName} is kept by division: mixed, nobody can tell its clones from each other again. Keep its lots apart.`
+          : lots === 1
+            ? "Only one lot of it holds seed. A blend takes two."
+            : "No lot of it holds seed on record."}
+      </p>
+    </Notice>
+  );
+}
+
+function ChooseVariety() {
+  return (
+    <div className="sheet stack">
+      <PageHead title="Blend lots" />
+      <Notice
+        title="Lots of one variety are mixed"
+        actions={
+          <>
+            <ButtonLink href="/varieties">Choose a variety</ButtonLink>
+            <ButtonLink href="/lots">Choose a lot</ButtonLink>
+          </>
+        }
+      >
+        <p>Go to the variety, or to one of its jars: from there its lots can be blended.</p>
+      </Notice>
+    </div>
+  );
+}
