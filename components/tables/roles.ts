@@ -6,6 +6,7 @@ export const tableRole = { role: "table" } as const;
 export const groupRole = { role: "rowgroup" } as const;
 export const rowRole = { role: "row" } as const;
 export const headRole = { role: "columnheader" } as const;
+export const rowHeadRole = { role: "rowheader" } as const;
 export const cellRole = { role: "cell" } as const;
 /** room that is not part of the table */
 export const noRole = { "aria-hidden": true } as const;

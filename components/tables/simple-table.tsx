@@ -1,4 +1,5 @@
 import type { ReactNode } from "react";
+import { cellRole, groupRole, headRole, rowHeadRole, rowRole, tableRole } from "./roles";
 import styles from "./simple-table.module.css";
 
 /** A column of a small table. */
@@ -10,39 +11,42 @@ export interface SimpleColumn {
 
 /**
  * A small table that stands still: parts of a reserve, the counts of a test. `caption` is shown above it; the first column is
- * the head of its row. `foot` is a last row (a sum).
+ * the head of its row. `foot` is a last row (a sum). `entries`: where there is little room each row is laid out as an entry, its cells under
+ * one another with their column's name, and nothing is moved sideways.
  */
 export function SimpleTable({
   caption,
   columns,
   rows,
   foot,
+  entries,
 }: {
   caption?: ReactNode;
   columns: readonly SimpleColumn[];
   rows: readonly { readonly id: string; readonly cells: Readonly<Record<string, ReactNode>> }[];
   foot?: Readonly<Record<string, ReactNode>>;
+  entries?: boolean;
 }) {
   return (
-    <div className={styles.frame}>
-      <table className={styles.table}>
+    <div className={styles.frame} data-entries={entries}>
+      <table className={styles.table} {...tableRole}>
         {caption ? <caption>{caption}</caption> : null}
-        <thead>
-          <tr>
+        <thead {...groupRole}>
+          <tr {...rowRole}>
             {columns.map((column) => (
-              <th key={column.key} scope="col" data-kind={column.kind}>
+              <th key={column.key} scope="col" data-kind={column.kind} {...headRole}>
                 {column.name}
               </th>
             ))}
           </tr>
         </thead>
-        <tbody>
+        <tbody {...groupRole}>
           {rows.map((row) => (
             <SimpleRow key={row.id} columns={columns} cells={row.cells} />
           ))}
         </tbody>
         {foot ? (
-          <tfoot>
+          <tfoot {...groupRole}>
             <SimpleRow columns={columns} cells={foot} />
           </tfoot>
         ) : null}
@@ -59,14 +63,19 @@ function SimpleRow({
   cells: Readonly<Record<string, ReactNode>>;
 }) {
   return (
-    <tr>
+    <tr {...rowRole}>
       {columns.map((column, place) =>
         place === 0 ? (
-          <th key={column.key} scope="row" data-kind={column.kind}>
+          <th key={column.key} scope="row" data-kind={column.kind} {...rowHeadRole}>
             {cells[column.key]}
           </th>
         ) : (
-          <td key={column.key} data-kind={column.kind}>
+          <td
+            key={column.key}
+            data-kind={column.kind}
+            data-name={typeof column.name === "string" && column.name !== "" ? column.name : undefined}
+            {...cellRole}
+          >
             {cells[column.key] ?? null}
           </td>
         ),

@@ -65,6 +65,10 @@ export function EveningForm({
   useEffect(() => {
     if (found?.draft) begin(found.draft, true);
   }, [found]);
+  useEffect(() => {
+    // What was typed before the page came to life counts, too.
+    if (form.current) setTyped(textsOf(new FormData(form.current)));
+  }, []);
   // biome-ignore lint/correctness/useExhaustiveDependencies: an answer is dealt with once
   useEffect(() => {
     if (answer.written === null) return;
@@ -78,7 +82,7 @@ export function EveningForm({
     // After an entry the hand goes on with the next one.
     if (answer.written === null || leadsTo || again.current === base.mark) return;
     again.current = base.mark;
-    form.current?.querySelector<HTMLElement>("input, select, textarea")?.focus();
+    form.current?.querySelector<HTMLElement>("input:not([type=hidden]), select, textarea")?.focus();
   }, [answer, base.mark, leadsTo]);
   const byField = refusalsByField(answer.refusals);
   const refused = answer.refusals.length > 0;
@@ -137,13 +141,9 @@ function Written({ written, back }: { written: NonNullable<FieldAnswer["written"
         title={`Written down: ${written.said}`}
         actions={<Link href={back}>See it on the grow-out</Link>}
       >
-        {written.warnings.length > 0 ? (
-          <ul>
-            {[...new Set(written.warnings)].map((warning) => (
-              <li key={warning}>It stands, but looks odd: {warning}.</li>
-            ))}
-          </ul>
-        ) : null}
+        {[...new Set(written.warnings)].map((warning) => (
+          <p key={warning}>{warning}</p>
+        ))}
       </Notice>
     </div>
   );

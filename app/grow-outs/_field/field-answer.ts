@@ -1,5 +1,5 @@
 import type { FieldEntry } from "@/lib/registry/grow-outs/record-stage-counts";
-import type { Outcome, Refusal } from "@/lib/science/outcome";
+import type { Assumption, Outcome, Refusal } from "@/lib/science/outcome";
 
 /** What an evening form's action answers: what was typed and why it was refused, or what was written down. */
 export interface FieldAnswer {
@@ -17,5 +17,13 @@ export function fieldAnswer(
   said: string,
 ): FieldAnswer {
   if (!outcome.ok) return { typed, refusals: outcome.refusals, written: null };
-  return { typed: {}, refusals: [], written: { said, warnings: outcome.value.value.warnings.map(({ text }) => text) } };
+  return { typed: {}, refusals: [], written: { said, warnings: outcome.value.value.warnings.map(warningSentence) } };
+}
+
+/** Warnings that say what is to be done, not only what looks odd. */
+const toDo: ReadonlySet<string> = new Set(["bitter", "suspected-cross", "males-before-pass", "timing-not-said"]);
+
+function warningSentence({ code, text }: Assumption): string {
+  const said = toDo.has(code) ? text : `it stands, but looks odd: ${text}`;
+  return `${said.charAt(0).toUpperCase()}${said.slice(1)}${/[.?!]$/.test(said) ? "" : "."}`;
 }

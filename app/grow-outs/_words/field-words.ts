@@ -43,10 +43,6 @@ export const timingOptions = [
 
 export const passStageOptions: readonly Option[] = passStages.map((stage) => ({ value: stage, words: stage }));
 
-export function timingInWords(timing: string | null): string {
-  return timing === null ? "not said" : `${timing} pollen shed`;
-}
-
 export const reasonOptions: readonly Option[] = pullReasons.map((reason) => ({ value: reason, words: reason }));
 
 export const organWords: Readonly<Record<Organ, string>> = { flower: "Flower", pollen: "Pollen", silk: "Silk" };

@@ -34,7 +34,7 @@ export function offTypeReading({ looked, found, foundAtMost }: OffTypesPulled): 
   };
 }
 
-/** "3 of 120 were off-type (2.5 %); in truth hardly more than 6.4 %". */
+/** "3 of 120 were pulled as off-type (2.5 %); in truth hardly more than 6.4 %". */
 export function offTypesInWords({
   looked,
   found,
@@ -45,7 +45,7 @@ export function offTypesInWords({
 }: OffTypeReading): string {
   const counts = found === foundAtMost ? plainNumber(found) : `${plainNumber(found)} to ${plainNumber(foundAtMost)}`;
   const shares = found === foundAtMost ? percent(share) : `${percent(share)} to ${percent(shareAtMost)}`;
-  return `${counts} of ${plainNumber(looked)} pulled as off-type (${shares}); in truth hardly more than ${percent(upperBound)}`;
+  return `${counts} of ${plainNumber(looked)} ${found === 1 && foundAtMost === 1 ? "was" : "were"} pulled as off-type (${shares}); in truth hardly more than ${percent(upperBound)}`;
 }
 
 /** How the share and its bound come about. */

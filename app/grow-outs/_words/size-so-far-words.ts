@@ -49,9 +49,21 @@ export function sizeWords(size: SizeSoFar, ground: SizeGround): SizeWords {
         figure: size.high === null ? "unknown" : `up to ${effectiveSize(size.high)}`,
         sentence: prospects(size),
         ...againstFloor(size.high ?? 0, size.high, ground.floor),
-        narrows: narrowsInWords(size.narrows[0], effectiveSizeSpan(size.low, size.high), ground),
+        narrows: countFirst(size, ground),
       };
   }
+}
+
+/** Before seed is taken the plants alone are counted: how far what is on record bounds them. */
+function countFirst(
+  { narrows, all }: Extract<SizeSoFar, { state: "before-seed" }>,
+  { profile }: SizeGround,
+): string | null {
+  if (narrows.length === 0 || all === null) return null;
+  const what = separateSexes(profile)
+    ? "Count the males and the females"
+    : "Count the plants that stand, or that flower";
+  return `${what}: by what is on record so far they may be any number up to ${wholeNumber(all)}.`;
 }
 
 function prospects(size: Extract<SizeSoFar, { state: "before-seed" }>): string {

@@ -4,7 +4,11 @@ import { effectiveSize, wholeNumber } from "@/lib/display/numbers";
 import { counted, listed } from "@/lib/display/plurals";
 import type { LifeOfGrowOut } from "@/lib/registry/grow-outs/life-of-grow-out";
 import type { GrowOutRead } from "@/lib/registry/grow-outs/read-grow-out";
+import { sizeSoFar } from "@/lib/registry/grow-outs/size-so-far";
 import { sizeExplanation } from "../../_words/size-explanation";
+import { sizeSoFarExplanation } from "../../_words/size-so-far-explanation";
+import { sizeWords } from "../../_words/size-so-far-words";
+import { fieldOfPage } from "../read";
 
 /** The effective size and what it means; for a crop kept by division, why there is none. */
 export function SizeFigure({ read, life }: { read: GrowOutRead; life: LifeOfGrowOut }) {
@@ -28,8 +32,9 @@ export function SizeFigure({ read, life }: { read: GrowOutRead; life: LifeOfGrow
     );
   }
   const size = harvested[0]?.figures?.effectiveSize ?? null;
+  if (size === null) return <SizeByRecords read={read} />;
   const floor = variety.crop.plantsMin;
-  const narrow = size !== null && floor !== null && size < floor;
+  const narrow = floor !== null && size < floor;
   const against =
     floor === null
       ? ""
@@ -38,9 +43,24 @@ export function SizeFigure({ read, life }: { read: GrowOutRead; life: LifeOfGrow
         : ` The crop’s floor is ${floor}.`;
   return (
     <Figure value={effectiveSize(size)} waiting={narrow} explanation={sizeExplanation(read)}>
-      {size === null
-        ? `is what this grow-out counts as, in plants that all gave alike. ${sown}What is missing is written below.`
-        : `plants that all gave alike would have passed on as much. ${sown}${against}`}
+      plants that all gave alike would have passed on as much. {sown}
+      {against}
+    </Figure>
+  );
+}
+
+/** Where the lot has no figure: what the records bound, and what they do not. */
+async function SizeByRecords({ read: { growOut } }: { read: GrowOutRead }) {
+  const field = await fieldOfPage(growOut.id);
+  const sown = growOut.sown === null ? "" : ` Sown ${dateInWords(growOut.sown)}.`;
+  if (!field) return null;
+  const size = sizeSoFar(field.size);
+  const words = sizeWords(size, field.size);
+  const explanation = sizeSoFarExplanation(size, field.size) ?? undefined;
+  return (
+    <Figure value={words.figure} waiting={words.narrow} explanation={explanation}>
+      {words.sentence}
+      {sown} {words.floor}
     </Figure>
   );
 }

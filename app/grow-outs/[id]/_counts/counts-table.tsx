@@ -16,9 +16,7 @@ const columns = [
   { key: "plants", name: "Plants", kind: "count" },
   { key: "fall", name: "" },
   { key: "share", name: "Of those before" },
-  { key: "when", name: "When" },
-  { key: "note", name: "Note" },
-  { key: "right", name: "" },
+  { key: "note", name: "" },
 ] as const;
 
 /** Stages that want a count: where none stands the row is open. */
@@ -32,22 +30,24 @@ export function CountsTable({ read, field }: { read: GrowOutRead; field: FieldRe
     <SimpleTable
       caption="Counts by stage"
       columns={columns}
+      entries
       rows={rows.map((row) => ({
         id: row.id,
         cells: {
-          stage: row.count?.thinnedBy
-            ? `${stageWords[row.stage].name}, ${thinningInWords(row.count.thinnedBy)}`
-            : stageWords[row.stage].name,
+          stage: (
+            <>
+              {stageWords[row.stage].name}
+              <span className={styles.under}>
+                {[thinningInWords(row.count?.thinnedBy ?? null), row.count ? whenSeen(row.count.on) : row.from]
+                  .filter(Boolean)
+                  .join(", ")}
+              </span>
+            </>
+          ),
           plants: row.plants === null ? <span className={styles.open}>not counted</span> : wholeNumber(row.plants),
           fall: <Fall plants={row.plants} most={most} />,
           share: <Share row={row} />,
-          when: row.count ? whenSeen(row.count.on) : (row.from ?? ""),
           note: <Notes row={row} read={read} field={field} />,
-          right: row.count ? (
-            <Link href={`/grow-outs/${read.growOut.id}/count/${row.count.id}`}>
-              Put right<span className="heard"> {stageWords[row.stage].name}</span>
-            </Link>
-          ) : null,
         },
       }))}
     />
@@ -109,7 +109,7 @@ function Share({ row: { plants, before, stage } }: { row: Row }) {
   const words = kOfN(plants, before.plants);
   if (stage !== "up" || before.stage !== "sown")
     return (
-      <span className={styles.share}>
+      <span>
         {words} {stageAfterCount[before.stage]}
       </span>
     );
@@ -129,7 +129,7 @@ function Share({ row: { plants, before, stage } }: { row: Row }) {
         sources: ["Clopper & Pearson 1934, Biometrika 26:404-413"],
       }}
     >
-      <span className={styles.share}>{words}</span>
+      {words}
     </ExplainedHere>
   );
 }
@@ -138,12 +138,19 @@ function Notes({ row, read, field }: { row: Row; read: GrowOutRead; field: Field
   if (!row.count) return null;
   const { note, males, stewardId, id } = row.count;
   return (
-    <OddNotes
-      words={[males === null ? null : `${wholeNumber(males)} of them males`, note]}
-      who={
-        stewardId === null || stewardId === read.growOut.stewardId ? null : (read.people.get(stewardId) ?? "a steward")
-      }
-      odd={field.warnings.get(id)}
-    />
+    <>
+      <OddNotes
+        words={[males === null ? null : `${wholeNumber(males)} of them males`, note]}
+        who={
+          stewardId === null || stewardId === read.growOut.stewardId
+            ? null
+            : (read.people.get(stewardId) ?? "a steward")
+        }
+        odd={field.warnings.get(id)}
+      />
+      <Link className={styles.right} href={`/grow-outs/${read.growOut.id}/count/${id}`}>
+        Put right<span className="heard"> {stageWords[row.stage].name}</span>
+      </Link>
+    </>
   );
 }

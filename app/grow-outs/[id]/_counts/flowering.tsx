@@ -37,6 +37,7 @@ export function Flowering({ read, field }: { read: GrowOutRead; field: FieldRead
       <SimpleTable
         caption="Flowering"
         columns={columns}
+        entries
         rows={noted.map((organ) => ({
           id: organ,
           cells: {

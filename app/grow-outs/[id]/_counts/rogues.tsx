@@ -6,20 +6,18 @@ import type { FieldRead, PassOfVariety } from "@/lib/registry/grow-outs/read-fie
 import type { GrowOutRead } from "@/lib/registry/grow-outs/read-grow-out";
 import { offTypesPulled } from "@/lib/registry/grow-outs/walks";
 import { type OffTypeYear, offTypeTrend } from "@/lib/science/off-types/off-type-trend";
-import { timingInWords, whenSeen } from "../../_words/field-words";
+import { whenSeen } from "../../_words/field-words";
 import { offTypeExplanation, offTypeReading, offTypesInWords } from "../../_words/off-type-words";
 import styles from "./counts.module.css";
 import { OddNotes } from "./odd-notes";
 
 const columns = [
   { key: "when", name: "Walked" },
-  { key: "timing", name: "Pollen" },
+  { key: "timing", name: "Pollen shed" },
   { key: "looked", name: "Looked at", kind: "count" },
   { key: "pulled", name: "Pulled", kind: "count" },
   { key: "reason", name: "Why" },
-  { key: "left", name: "Left", kind: "count" },
-  { key: "note", name: "Note" },
-  { key: "right", name: "" },
+  { key: "note", name: "" },
 ] as const;
 
 /** Rogue passes line by line, the off-type share with its bound, and how it moved over the years of the variety. */
@@ -33,30 +31,35 @@ export function Rogues({ read, field }: { read: GrowOutRead; field: FieldRead })
       <SimpleTable
         caption="Rogue passes"
         columns={columns}
+        entries
         rows={field.passes.map((pass) => ({
           id: pass.id,
           cells: {
-            when: [whenSeen(pass.on), pass.stage].filter(Boolean).join(", "),
-            timing: timingInWords(pass.timing),
+            when: (
+              <>
+                {whenSeen(pass.on)}
+                {pass.stage ? <span className={styles.under}>{pass.stage}</span> : null}
+              </>
+            ),
+            timing: pass.timing ?? open,
             looked: pass.looked === null ? open : wholeNumber(pass.looked),
             pulled: pass.pulled === 0 ? "none found" : wholeNumber(pass.pulled),
             reason: pass.pulled === 0 ? "" : (pass.reason ?? open),
-            left: pass.left === null ? "" : wholeNumber(pass.left),
             note: (
-              <OddNotes
-                words={[pass.note]}
-                who={
-                  pass.stewardId === null || pass.stewardId === growOut.stewardId
-                    ? null
-                    : (people.get(pass.stewardId) ?? "a steward")
-                }
-                odd={field.warnings.get(pass.id)}
-              />
-            ),
-            right: (
-              <Link href={`/grow-outs/${growOut.id}/rogue/${pass.id}`}>
-                Put right<span className="heard"> the pass of {whenSeen(pass.on)}</span>
-              </Link>
+              <>
+                <OddNotes
+                  words={[pass.left === null ? null : `${wholeNumber(pass.left)} left`, pass.note]}
+                  who={
+                    pass.stewardId === null || pass.stewardId === growOut.stewardId
+                      ? null
+                      : (people.get(pass.stewardId) ?? "a steward")
+                  }
+                  odd={field.warnings.get(pass.id)}
+                />
+                <Link className={styles.right} href={`/grow-outs/${growOut.id}/rogue/${pass.id}`}>
+                  Put right<span className="heard"> the pass of {whenSeen(pass.on)}</span>
+                </Link>
+              </>
             ),
           },
         }))}

@@ -10,6 +10,8 @@ export function SizeByNow({ ground }: { ground: SizeGround }) {
   const size = sizeSoFar(ground);
   const words = sizeWords(size, ground);
   const explanation = sizeSoFarExplanation(size, ground);
+  // Once seed is taken the head of the page says it.
+  const saidAbove = size.state === "known" || size.state === "span";
   const line = (
     <span className={styles.size}>
       <span className={styles.figure} data-waiting={words.narrow || undefined}>
@@ -20,11 +22,14 @@ export function SizeByNow({ ground }: { ground: SizeGround }) {
   );
   return (
     <div className={styles.byNow}>
-      {/* Where all is known the head of the page says it. */}
-      {explanation ? <Explained explanation={explanation}>{line}</Explained> : null}
-      {explanation === null && size.state !== "known" ? <p>{line}</p> : null}
+      {saidAbove ? null : explanation ? <Explained explanation={explanation}>{line}</Explained> : <p>{line}</p>}
       <SizeBar size={size} floor={ground.floor} label={`${words.figure} ${words.sentence}`} />
-      {words.floor ? <p className={words.narrow ? styles.waiting : "quiet"}>{words.floor}</p> : null}
+      {words.floor || saidAbove ? (
+        <p className={words.narrow ? styles.waiting : "quiet"}>
+          {saidAbove ? `It counts as ${words.figure}. ` : ""}
+          {words.floor}
+        </p>
+      ) : null}
       {words.narrows ? <p className={styles.narrows}>{words.narrows}</p> : null}
     </div>
   );
