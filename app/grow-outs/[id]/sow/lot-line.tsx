@@ -18,8 +18,8 @@ interface Line {
   readonly index: number;
   readonly field: FieldOf;
   readonly units: UnitSettings;
-  /** puts a value into a field as if it had been typed */
-  readonly put: (name: string, value: string) => void;
+  /** writes into fields as if it had been typed */
+  readonly fill: (texts: Readonly<Record<string, string>>) => void;
   readonly part: TypedPart | undefined;
 }
 
@@ -35,13 +35,13 @@ export function PlannedLot({
   /** a lot of the plan may not be sown after all */
   readonly mayBeNone: boolean;
 }) {
-  const { index, field, units, put } = line;
+  const { index, field, units, fill } = line;
   const name = `parts.${index}`;
   return (
     <FieldGroup title={`Lot ${lot.number}${lot.year === null ? "" : `, ${dateInWords(lot.year)}`}`}>
       <p className="quiet">{jarInALine(lot, units)}</p>
       <input type="hidden" name={`${name}.lot`} value={lot.id} />
-      {proposed ? <Proposal lot={lot} proposed={proposed} units={units} name={name} put={put} /> : null}
+      {proposed ? <Proposal lot={lot} proposed={proposed} units={units} name={name} fill={fill} /> : null}
       <Amount {...line} lot={lot} hint={mayBeNone ? "0 where none of it was sown after all" : undefined} />
       <Refused sentences={field(`${name}.lot`).refusals} />
     </FieldGroup>
@@ -70,13 +70,13 @@ function Proposal({
   proposed,
   units,
   name,
-  put,
+  fill,
 }: {
   lot: LotToSow;
   proposed: ProposedSowing;
   units: UnitSettings;
   name: string;
-  put: Line["put"];
+  fill: Line["fill"];
 }) {
   const { sowing, grams, plants } = proposed;
   const none = noProposalInWords(lot, proposed);
@@ -93,10 +93,7 @@ function Proposal({
       {grams === null ? null : (
         <Button
           kind="quiet"
-          onClick={() => {
-            put(`${name}.unit`, "seeds");
-            put(`${name}.amount`, String(sowing.seeds));
-          }}
+          onClick={() => fill({ [`${name}.unit`]: "seeds", [`${name}.amount`]: String(sowing.seeds) })}
         >
           Take {seedsCounted(sowing.seeds)}
         </Button>

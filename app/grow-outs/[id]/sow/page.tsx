@@ -57,8 +57,7 @@ export default async function SowGrowOut({ params }: { params: Promise<{ id: str
             }}
             parents={parents}
             lots={sowing.lots}
-            options={sowing.lots.map((lot) => lotOption(lot, units))}
-            crosses={sowing.crosses.map(crossOption)}
+            options={[...sowing.lots.map((lot) => lotOption(lot, units)), ...sowing.crosses.map(crossOption)]}
             units={units}
             today={today}
           />

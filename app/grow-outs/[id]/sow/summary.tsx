@@ -3,7 +3,7 @@ import { type UnitSettings, weight } from "@/lib/display/units";
 import { gramsLeft } from "@/lib/registry/grow-outs/sowing-plan";
 import { leftInWords } from "../../_words/reserve-words";
 import type { LineTaken } from "./sow-form";
-import styles from "./sow-form.module.css";
+import styles from "./summary.module.css";
 
 /** What leaves which jar, in the question that is asked before it is written. */
 export function Summary({ taken, units }: { taken: readonly LineTaken[]; units: UnitSettings }) {
