@@ -11,6 +11,7 @@ import {
   useCallback,
   useEffect,
   useId,
+  useLayoutEffect,
   useMemo,
   useRef,
   useState,
@@ -90,10 +91,12 @@ export function Grid({
   const [printing, setPrinting] = useState(false);
   const takeFocus = useRef(false);
   const dragging = useRef(false);
+  const probe = useRef<HTMLDivElement>(null);
+  const [rowHeight, setRowHeight] = useState(40);
   const virtual = useVirtualizer({
     count: rows.length,
     getScrollElement: () => frame.current,
-    estimateSize: () => 40,
+    estimateSize: () => rowHeight,
     overscan: 8,
     initialRect: { width: 900, height: 640 },
     getItemKey: (index) => rows[index]?.key ?? index,
@@ -103,6 +106,16 @@ export function Grid({
       [focus.row],
     ),
   });
+  // All rows are as high as the style sheet says, which differs by device and ground.
+  useLayoutEffect(() => {
+    const element = probe.current;
+    if (!element) return;
+    const observer = new ResizeObserver(() => setRowHeight(element.offsetHeight || 40));
+    observer.observe(element);
+    return () => observer.disconnect();
+  }, []);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: measured anew when the height of rows changes
+  useLayoutEffect(() => virtual.measure(), [rowHeight]);
   useEffect(() => {
     const before = () => flushSync(() => setPrinting(true));
     const after = () => setPrinting(false);
@@ -291,7 +304,6 @@ export function Grid({
                   key={row.key}
                   {...rowPart(index)}
                   data-index={index}
-                  ref={printing ? undefined : virtual.measureElement}
                   className={styles.row}
                   style={{
                     gridTemplateColumns: template,
@@ -334,6 +346,7 @@ export function Grid({
             })}
           </div>
         </div>
+        <div ref={probe} className={styles.probe} aria-hidden="true" />
         {rows.length === 0 ? <div className={styles.none}>{empty}</div> : null}
       </div>
     </>

@@ -1,13 +1,22 @@
+import Link from "next/link";
 import { Section } from "@/components/frame";
 import { DataTable, readTableAddress, type SearchParameters } from "@/components/tables";
 import { counted } from "@/lib/display/plurals";
 import type { UnitSettings } from "@/lib/display/units";
 import type { GrowOutRead } from "@/lib/registry/grow-outs/read-grow-out";
+import { marksInShort } from "@/lib/registry/plants/marks-in-short";
+import { tagsTwice } from "@/lib/registry/plants/tags-twice";
 import { plantColumns, plantRow } from "../../_list/plant-rows";
+import { MarksOfPlants } from "./marks-of-plants";
+import { ScoresOfPlants } from "./scores-of-plants";
+import { TagsTwice } from "./tags-twice";
 
-/** Plants with their tags and scores, a column a trait. */
+/** More plants than these are shown when they are asked for. */
+const foldedAbove = 40;
+
+/** Plants with their marks and scores: how many are to be kept and where they stand, what was scored by whom, and each plant. */
 export function PlantsSection({
-  read: { plants, traits, growOut, people },
+  read: { plants, traits, growOut, variety, people },
   units,
   parameters,
 }: {
@@ -15,21 +24,42 @@ export function PlantsSection({
   units: UnitSettings;
   parameters: SearchParameters;
 }) {
-  if (plants.length === 0) return null;
+  const grid = `/grow-outs/${growOut.id}/plants`;
+  if (plants.length === 0) {
+    return (
+      <Section id="plants" title="Plants and scores" aside={<Link href={grid}>Mark and score plants</Link>}>
+        <p className="quiet">
+          No plant is marked on record. A tag, an intent and a few scores tell later why it was kept.
+        </p>
+      </Section>
+    );
+  }
   const columns = plantColumns(plants, traits);
+  const address = readTableAddress(parameters, columns);
+  const asked = address.filter !== "" || address.sort !== null || address.columns !== null;
   const kept = plants.filter((plant) => plant.kept).length;
   return (
-    <Section id="plants" title="Plants and scores" aside={`${counted(plants.length, "plant")}, ${kept} kept`}>
-      <DataTable
-        caption="Plants and scores"
-        noun="plant"
-        columns={columns}
-        rows={plants.map((plant) => plantRow(plant, traits, units, people))}
-        path={`/grow-outs/${growOut.id}`}
-        address={readTableAddress(parameters, columns)}
-        filterLabel="Find a plant"
-        csv={`/grow-outs/${growOut.id}/plants-csv`}
+    <Section id="plants" title="Plants and scores" aside={<Link href={grid}>Mark and score plants</Link>}>
+      <MarksOfPlants
+        marks={marksInShort(plants)}
+        kept={kept}
+        wanted={growOut.seedParentsPlanned ?? variety.seedParentsWanted}
       />
+      <TagsTwice growOutId={growOut.id} twice={tagsTwice(plants)} />
+      <ScoresOfPlants plants={plants} traits={traits} people={people} varietyId={variety.id} />
+      <details open={plants.length <= foldedAbove || asked}>
+        <summary>Each plant</summary>
+        <DataTable
+          caption={counted(plants.length, "plant")}
+          noun="plant"
+          columns={columns}
+          rows={plants.map((plant) => plantRow(plant, traits, units, people))}
+          path={`/grow-outs/${growOut.id}`}
+          address={address}
+          filterLabel="Find a plant"
+          csv={`/grow-outs/${growOut.id}/plants-csv`}
+        />
+      </details>
     </Section>
   );
 }

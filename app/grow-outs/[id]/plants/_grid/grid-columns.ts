@@ -48,6 +48,7 @@ function fieldColumn(field: PlantField): GridColumn {
 }
 
 const mostButtons = 11;
+const widths: Readonly<Partial<Record<TraitKind, number>>> = { "yes-no": 7, category: 8, date: 8 };
 const numbers: readonly TraitKind[] = ["count", "measure", "scale"];
 const typing: Readonly<Record<TraitKind, string>> = {
   count: "A whole number.",
@@ -61,16 +62,14 @@ const typing: Readonly<Record<TraitKind, string>> = {
 function traitColumnOf({ id, definition }: TraitOfGrid, hemisphere: Hemisphere): GridColumn {
   const { kind, name, unit } = definition;
   const steps = stepsInWords(definition);
-  const hint = [
-    typing[kind],
-    `${traitKindInWords(definition)}${steps === "" ? "" : ` (${steps})`}; ${directionInWords(definition)}.`,
-  ];
+  const said = kind === "scale" || kind === "category" ? traitKindInWords(definition) : "";
+  const meaning = [said, steps, directionInWords(definition)].filter(Boolean).join("; ");
   return {
     key: traitColumn(id),
     name: unit === null ? name : `${name}, ${unit}`,
     kind: numbers.includes(kind) ? "number" : "words",
-    width: kind === "category" || kind === "date" ? 8 : 5.5,
-    hint: hint.join(" "),
+    width: widths[kind] ?? 5.5,
+    hint: `${typing[kind]} ${meaning.charAt(0).toUpperCase()}${meaning.slice(1)}.`,
     inputMode: kind === "measure" ? "decimal" : kind === "count" || kind === "scale" ? "numeric" : "text",
     choices: answersOf(definition),
     read: (typed) => {
