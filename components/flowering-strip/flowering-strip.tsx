@@ -23,7 +23,7 @@ export function FloweringStrip({ rows, label }: { rows: readonly StripRow[]; lab
         <Hatch id={`${hatch}-told`} gap={4} />
         <Hatch id={`${hatch}-common`} gap={7} stroke="var(--ink)" />
       </defs>
-      {layout.ticks.map(({ x, day, month }) => (
+      {layout.ticks.map(({ x, day, month }, index) => (
         <g key={day} className={month ? styles.month : styles.week}>
           <path d={`M${x} ${month ? 6 : 18}V24${month ? behindBars(x, layout.rows) : ""}`} />
           {month ? (
@@ -31,8 +31,9 @@ export function FloweringStrip({ rows, label }: { rows: readonly StripRow[]; lab
               {monthName(splitCivilDay(day)?.month ?? 0)}
             </text>
           ) : (
-            <text x={x} y="14" textAnchor="middle">
+            <text x={x} y="14" textAnchor={index === 0 ? "start" : "middle"}>
               {splitCivilDay(day)?.day}
+              {index === 0 ? ` ${monthName(splitCivilDay(day)?.month ?? 0)}` : ""}
             </text>
           )}
         </g>

@@ -70,7 +70,7 @@ function reasonSentence(
         : "Nobody wrote that they looked all round: there may be more than what is on record.",
     "too-close": () => `${sources(many("too-close"))} too close${rule}.`,
     "not-assessed": () =>
-      `${capital(countedInWords(many("not-assessed"), "source"))} could not be judged: the table says what is missing.`,
+      `${capital(countedInWords(many("not-assessed"), "source"))} could not be judged: the list below says what is missing.`,
     marginal: () => `${sources(many("marginal"))} marginal${rule}.`,
     "all-far": () => `No source on record stands too near${rule}.`,
     "none-found": () => "Somebody looked and found no neighbour source.",
@@ -107,7 +107,9 @@ export function proposedReasons(read: NeighboursRead, assessment: Assessment, un
     looked === null ? "Nobody wrote that they looked for neighbours." : `Looked for neighbours ${dateInWords(looked)}.`,
     ...reasons
       .filter((reason) => !["nobody-looked", "kept-apart", "clonal"].includes(reason))
-      .map((reason) => reasonSentence(reason, read, assessment, units).replace(": the table says what is missing", "")),
+      .map((reason) =>
+        reasonSentence(reason, read, assessment, units).replace(": the list below says what is missing", ""),
+      ),
     nearestSentence(assessment, units),
   ];
   return parts.filter(Boolean).join(" ");

@@ -38,7 +38,7 @@ export function NeighbourList({ read, assessment, units, at }: GivenNeighbours) 
               </h3>
               <div>
                 <ExplainedHere explanation={verdictExplanation(each, assessment, ground, units)}>
-                  <b className={each.verdict === "too-close" ? "waits" : undefined}>{verdictNames[each.verdict]}</b>
+                  <b className={each.verdict === "too-close" ? "waits" : undefined}>{verdictNames[each.verdict]}:</b>
                 </ExplainedHere>{" "}
                 {reasonWords(each, assessment, ground, units).join("; ")}
               </div>

@@ -10,6 +10,7 @@ import { furtherSpecs } from "@/lib/registry/notebook/further/specs";
 import { accepted } from "@/lib/science/outcome";
 import { onEveryEngine } from "@/tests/setup/engines";
 import { granted } from "@/tests/setup/registry";
+import { fillNeighbours } from "./fill-neighbours";
 import { fillPlants } from "./fill-plants";
 
 const owner = ownerHere();
@@ -263,35 +264,12 @@ async function fillEveryTable(db: Database): Promise<void> {
       note: "n",
     });
     await put("FloweringNote", { growOutId: growOut.id, organ: "pollen", moment: "half", ...on, stewardId, note: "n" });
-    const neighbourId = uuidv7();
-    await change.create("NeighbourSource", {
-      id: neighbourId,
+    await fillNeighbours(put, {
+      varietyId: variety.id,
+      cropId: crop.id,
       growOutId: growOut.id,
       plotId: plot.id,
-      cropId: crop.id,
-      varietyId: variety.id,
-      what: "wild oat",
-      distanceMetres: 80,
-      bearing: "NW",
-      sizeM2: 20,
-      plants: 7,
-      windowFirst: "2020-06-01",
-      windowLast: "2020-06-20",
-      howSure: "seen",
-      note: "n",
-    });
-    await put("FloweringNote", { neighbourId, organ: "flower", moment: "first", ...on, stewardId, note: "n" });
-    // a stand beside a plot, whoever grows there
-    const wild = uuidv7();
-    await change.create("NeighbourSource", { id: wild, plotId: plot.id, what: "wild oat" });
-    await put("FloweringNote", { neighbourId: wild, organ: "pollen", moment: "last", ...on });
-    await put("IsolationMethod", {
-      growOutId: growOut.id,
-      method: "bags",
-      evidence: "seen",
-      fromOn: "2020-06-01",
-      toOn: "2020-07-01",
-      note: "n",
+      stewardId,
     });
     const transferId = uuidv7();
     await put("Transfer", {
