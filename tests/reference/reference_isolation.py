@@ -87,7 +87,9 @@ def corners_between(one, other, times=1):
     for index in range(1, steps + 1):
         t = low + (high - low) * index / steps
         now = gap(t)
-        if before * now < 0:
+        if now == 0:
+            found.append(t)
+        elif before * now < 0:
             a, b = at, t
             for _ in range(90):
                 middle = (a + b) / 2

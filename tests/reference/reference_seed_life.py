@@ -64,6 +64,8 @@ def sowing_count_cases(rng, count):
 def posterior_grid(g, k, l):
     tests, prior, ceiling = g["tests"], g["prior"], g.get("ceiling", 1)
     K, L = np.meshgrid(k, l, indexing="ij")
+    # each column is shifted by another part of a step, so that no limit in Ki falls on the edge of a whole row of cells
+    K = K + (k[1] - k[0]) * ((np.arange(len(l)) * 0.6180339887498949) % 1 - 0.5)
     value = -0.5 * ((K - prior["Ki"]["mean"]) / prior["Ki"]["sd"]) ** 2
     value -= 0.5 * ((L - prior["lnSigmaYears"]["mean"]) / prior["lnSigmaYears"]["sd"]) ** 2
     for t in tests:

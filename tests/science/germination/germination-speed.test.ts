@@ -35,7 +35,7 @@ describe("published and hand-worked speeds", () => {
   });
 });
 
-it("agrees with 200 tests worked in exact fractions", () => {
+it("agrees with 300 tests worked in exact fractions", () => {
   for (const { input, expected } of referenceCases<GerminationSpeedInput>("germination-speed")) {
     expectAgreement(answered(germinationSpeed(input)), expected);
   }

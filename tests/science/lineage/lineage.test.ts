@@ -52,7 +52,7 @@ describe("worked lineages", () => {
   });
 });
 
-it("agrees with 80 random lineages worked through whole matrices, in any order of the lots", () => {
+it("agrees with 300 random lineages worked through whole matrices, in any order of the lots", () => {
   for (const { input, expected } of referenceCases<LineageInput>("lineage")) {
     expectAgreement(answered(lineage(input)), expected);
   }

@@ -44,7 +44,7 @@ describe("a dominant off-type", () => {
   });
 });
 
-it("agrees with 100 populations mated genotype by genotype in exact fractions", () => {
+it("agrees with 300 populations mated genotype by genotype in exact fractions", () => {
   for (const { input, expected } of referenceCases<OffTypeFrequencyInput>("off-type-frequency")) {
     expectAgreement(answered(offTypeFrequency(input)), expected);
   }

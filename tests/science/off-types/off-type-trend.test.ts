@@ -33,7 +33,7 @@ it("nothing that varies is no trend: no off-type at all, every plant one, or one
   expect(trend([1, 2], [10, 20], [3, 3])).toMatchObject({ share: 0.1, z: null });
 });
 
-it("agrees with 200 trends in exact fractions", () => {
+it("agrees with 300 trends in exact fractions", () => {
   for (const { input, expected } of referenceCases<{ years: OffTypeYear[] }>("off-type-trend")) {
     expectAgreement(answered(offTypeTrend(input)), expected);
   }

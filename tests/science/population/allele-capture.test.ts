@@ -19,7 +19,7 @@ describe("plants to catch a rare allele", () => {
   });
 });
 
-it("agrees with 200 searches at 30 digits", () => {
+it("agrees with 300 searches at 30 digits", () => {
   for (const { input, expected } of referenceCases<AlleleCaptureInput>("allele-capture")) {
     expectAgreement(answered(alleleCapture(input)), expected);
   }

@@ -1,6 +1,6 @@
 import { expect, it } from "vitest";
 import { type ReserveInput, reserve } from "@/lib/science/reserve/reserve";
-import { answered, pathsOf } from "../agreement";
+import { answered, expectAgreement, pathsOf, referenceCases } from "../agreement";
 
 it("three sowings of 97, four tests, a duplicate and an archive are 638 seeds (worked by hand)", () => {
   const { seeds, parts, assumed } = answered(
@@ -34,4 +34,10 @@ it.each<[string, ReserveInput, string[]]>([
   ["more than can be counted", { seedsPerGrowOut: 9e15, growOuts: 3 }, ["seedsPerGrowOut"]],
 ])("%s is refused at its place", (_, input, path) => {
   expect(pathsOf(reserve(input))).toEqual([path]);
+});
+
+it("agrees with 300 cases in exact fractions", () => {
+  for (const { input, expected } of referenceCases<ReserveInput>("reserve")) {
+    expectAgreement(answered(reserve(input)), expected);
+  }
 });

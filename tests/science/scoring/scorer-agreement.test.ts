@@ -61,7 +61,7 @@ describe("where kappa tells nothing", () => {
   });
 });
 
-it("agrees with 100 pairs of scorers in exact fractions", () => {
+it("agrees with 300 pairs of scorers in exact fractions", () => {
   for (const { input, expected } of referenceCases<ScorerAgreementInput>("scorer-agreement")) {
     expectAgreement(answered(scorerAgreement(input)), expected);
   }

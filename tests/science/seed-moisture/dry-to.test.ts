@@ -1,6 +1,6 @@
 import { expect, it } from "vitest";
 import { type DryToInput, dryTo } from "@/lib/science/seed-moisture/dry-to";
-import { answered, pathsOf } from "../agreement";
+import { answered, expectAgreement, pathsOf, referenceCases } from "../agreement";
 
 it("200 g at 12 % weigh 187.23 g at 6 % (176 g of dry matter over 0.94)", () => {
   expect(answered(dryTo({ grams: 200, moisturePercent: 12, targetPercent: 6 })).targetGrams).toBeCloseTo(
@@ -20,4 +20,10 @@ it.each<[string, DryToInput, string[]]>([
   ["less than no moisture", { grams: 9, moisturePercent: 12, targetPercent: -1 }, ["targetPercent"]],
 ])("%s is refused at its place", (_, input, path) => {
   expect(pathsOf(dryTo(input))).toEqual([path]);
+});
+
+it("agrees with 300 cases in exact fractions", () => {
+  for (const { input, expected } of referenceCases<DryToInput>("dry-to")) {
+    expectAgreement(answered(dryTo(input)), expected);
+  }
 });

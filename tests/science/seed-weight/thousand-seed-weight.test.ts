@@ -1,6 +1,6 @@
 import { expect, it } from "vitest";
 import { thousandSeedWeight } from "@/lib/science/seed-weight/thousand-seed-weight";
-import { answered, pathsOf } from "../agreement";
+import { answered, expectAgreement, pathsOf, referenceCases } from "../agreement";
 
 it("eight printed weights of 100 seeds are 2.133 g a thousand, spread 2.01 %, 469 a gram (AOSA tutorial 2001)", () => {
   const weights = [0.2224, 0.2134, 0.213, 0.2116, 0.2145, 0.2071, 0.2116, 0.2125];
@@ -31,4 +31,10 @@ it("no sample, no seed and no weight are refused at their place", () => {
   expect(pathsOf(thousandSeedWeight({ counts: [] }))).toEqual([["counts"]]);
   expect(pathsOf(thousandSeedWeight({ counts: [{ seeds: 0, grams: 1 }] }))).toEqual([["counts", 0, "seeds"]]);
   expect(pathsOf(thousandSeedWeight({ counts: [{ seeds: 5, grams: 0 }] }))).toEqual([["counts", 0, "grams"]]);
+});
+
+it("agrees with 300 cases in exact fractions", () => {
+  for (const { input, expected } of referenceCases<Parameters<typeof thousandSeedWeight>[0]>("thousand-seed-weight")) {
+    expectAgreement(answered(thousandSeedWeight(input)), expected);
+  }
 });
