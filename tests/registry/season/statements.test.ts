@@ -11,6 +11,10 @@ import { readSowing } from "@/lib/registry/grow-outs/read-sowing";
 import { listChangeSets } from "@/lib/registry/history/list-change-sets";
 import { readChangeSet } from "@/lib/registry/history/read-change-set";
 import { recordHistory } from "@/lib/registry/history/record-history";
+import { namesForForms } from "@/lib/registry/lots/names-for-forms";
+import { readBlendGround } from "@/lib/registry/lots/read-blend-ground";
+import { readBlendSubject } from "@/lib/registry/lots/read-blend-subject";
+import { readSplitGround } from "@/lib/registry/lots/read-split-ground";
 import { find } from "@/lib/registry/search/find";
 import { readSeasonRecords } from "@/lib/registry/season/read-season-records";
 import { byPlace, waitingItems } from "@/lib/registry/season/waiting";
@@ -106,6 +110,24 @@ describe("at 2,000 lots a page asks the database at most a dozen times:", () => 
     granted(await correctVariety(db, ownerHere(), many.varietyIds[3] as string, { note: "late" }));
     expect(await statements(() => readPlanGround(db, many.varietyIds[3] as string, question))).toBeLessThanOrEqual(12);
     expect(await statements(() => readSowing(db, id, question))).toBeLessThanOrEqual(12);
+  });
+
+  it("the ground of a blend and of a split, after a change", async () => {
+    const varietyId = many.varietyIds[3] as string;
+    const subject = await readBlendSubject(db, { lots: [], varietyId });
+    const blend = async () => {
+      const found = await readBlendSubject(db, { lots: [], varietyId });
+      await readBlendGround(db, { varietyId, cropId: found?.cropId ?? "", asked: [] });
+      await namesForForms(db);
+    };
+    const split = async () => {
+      await readSplitGround(db, subject?.head.id ?? "", { settings, today });
+      await namesForForms(db);
+    };
+    granted(await correctVariety(db, ownerHere(), varietyId, { cautions: "raise no dust" }));
+    expect(await statements(blend)).toBeLessThanOrEqual(12);
+    granted(await correctVariety(db, ownerHere(), varietyId, { isolationWantedM: "40" }));
+    expect(await statements(split)).toBeLessThanOrEqual(12);
   });
 
   it("stewards, crops and one crop", async () => {
