@@ -64,6 +64,9 @@ export function HarvestPart({
       <p className="row">
         {lotId === null ? null : (
           <>
+            {apart && evenness ? (
+              <Link href={`/grow-outs/${read.growOut.id}/harvest/${harvest.id}/together`}>put the bags together</Link>
+            ) : null}
             <Link href={`/lots/${lotId}/weigh`}>count and weigh its seeds</Link>
             <Link href={`/lots/${lotId}/dry`}>dry it</Link>
           </>

@@ -11,10 +11,26 @@ import { evennessOf } from "@/lib/registry/harvests/evenness-of-harvest";
 import type { PlotOfHarvest } from "@/lib/registry/harvests/size-of-harvest";
 import { decimal } from "@/lib/schemas/lots/form-fields";
 import { type CappedTaking, cappedTaking } from "@/lib/science/harvest/capped-taking";
+import type { Outcome } from "@/lib/science/outcome";
 import type { NamedAmount } from "./evenness-view";
 import { type AmountUnit, amountWords } from "./evenness-words";
 
 const read = decimal({ above: 0 });
+
+/** What of each bag makes up an amount that was typed; null where none was. */
+export function takingTyped(
+  typed: string,
+  named: readonly NamedAmount[],
+  { unit, units }: AmountUnit,
+): Outcome<CappedTaking> | null {
+  if (typed.trim() === "") return null;
+  const given = read(typed);
+  if (!given.ok) return given;
+  return cappedTaking(
+    named.map(({ amount }) => amount),
+    unit === "g" ? gramsTyped(given.value, units) : given.value,
+  );
+}
 
 /** How much to take of each bag for an amount that is wanted: small bags whole, of the others all the same. */
 export function TakeSome({
@@ -30,14 +46,7 @@ export function TakeSome({
 }) {
   const [typed, setTyped] = useState("");
   const id = useId();
-  const given = typed.trim() === "" ? null : read(typed);
-  const wanted = given?.ok ? (unit.unit === "g" ? gramsTyped(given.value, unit.units) : given.value) : null;
-  const amounts = named.map(({ amount }) => amount);
-  const taking = wanted === null ? null : cappedTaking(amounts, wanted);
-  const size = taking?.ok
-    ? (evennessOf(taking.value.takings, plot, detasselled)?.asGiven?.effectiveSize ?? null)
-    : null;
-  const refused = given && !given.ok ? given.refusals : taking && !taking.ok ? taking.refusals : [];
+  const taking = takingTyped(typed, named, unit);
   return (
     <div className="stack-near" onInput={(event) => setTyped((event.target as HTMLInputElement).value)}>
       <NumberField
@@ -46,35 +55,51 @@ export function TakeSome({
         label="How much seed is wanted in all"
         hint="then: how much of each bag, as evenly as the bags allow"
         unit={unit.unit === "g" ? unit.units.weight : "seeds"}
-        refusals={refused.map(refusalSentence)}
+        refusals={taking && !taking.ok ? taking.refusals.map(refusalSentence) : []}
         required
       />
       <div aria-live="polite">
         {taking?.ok ? (
-          <>
-            <p className="measure">
-              {takeWords(taking.value, unit)}
-              {size === null ? "" : ` It counts as ${effectiveSize(size)} plants.`}
-            </p>
-            <SimpleTable
-              columns={[
-                { key: "name", name: "Bag" },
-                { key: "holds", name: "Holds", kind: "count" },
-                { key: "take", name: "Take", kind: "count" },
-              ]}
-              rows={named.map(({ name, amount }, place) => ({
-                id: `${place}`,
-                cells: {
-                  name,
-                  holds: amountWords(amount, unit),
-                  take: amountWords(taking.value.takings[place] ?? 0, unit),
-                },
-              }))}
-            />
-          </>
+          <TakingOfBags taking={taking.value} named={named} plot={plot} detasselled={detasselled} unit={unit} />
         ) : null}
       </div>
     </div>
+  );
+}
+
+/** What to take of each bag, and what it counts as. */
+export function TakingOfBags({
+  taking,
+  named,
+  plot,
+  detasselled,
+  unit,
+}: {
+  taking: CappedTaking;
+  named: readonly NamedAmount[];
+  plot: PlotOfHarvest;
+  detasselled: number | null;
+  unit: AmountUnit;
+}) {
+  const size = evennessOf(taking.takings, plot, detasselled)?.asGiven?.effectiveSize ?? null;
+  return (
+    <>
+      <p className="measure">
+        {takeWords(taking, unit)}
+        {size === null ? "" : ` It counts as ${effectiveSize(size)} plants.`}
+      </p>
+      <SimpleTable
+        columns={[
+          { key: "name", name: "Bag" },
+          { key: "holds", name: "Holds", kind: "count" },
+          { key: "take", name: "Take", kind: "count" },
+        ]}
+        rows={named.map(({ name, amount }, place) => ({
+          id: `${place}`,
+          cells: { name, holds: amountWords(amount, unit), take: amountWords(taking.takings[place] ?? 0, unit) },
+        }))}
+      />
+    </>
   );
 }
 
