@@ -66,7 +66,7 @@ beforeAll(async () => {
   const variety = pages.get("a variety")?.split("/").at(-1);
   pages.set("planning a grow-out", "/grow-outs/new");
   pages.set("a plan", `/grow-outs/new?variety=${variety}`);
-  for (const step of ["sow", "correct", "plot", "end", "harvest"])
+  for (const step of ["sow", "correct", "plot", "end", "harvest", "count", "rogue", "flowering"])
     pages.set(`a grow-out, ${step}`, `${pages.get("a grow-out")}/${step}`);
   for (const step of ["", "/new", "/looked", "/methods/new", "/claim"])
     pages.set(`neighbours of a grow-out${step}`, `${pages.get("a grow-out")}/neighbours${step}`);
