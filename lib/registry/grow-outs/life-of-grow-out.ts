@@ -45,7 +45,7 @@ const none = { days: null, on: null, plants: null, afterSowing: null } as const;
 /**
  * The life of a grow-out from plan to end: what is on record, what is to be expected of its crop (days from sowing; the winter of a biennial; a
  * perennial's next year), and what is not known. A stage that nobody wrote of a grow-out that is over is left out, but for its flowering
- * and its seed.
+ * and its seed, as far as it lived to them.
  */
 export function lifeOfGrowOut(read: Read, today: CivilDay, hemisphere: Hemisphere): LifeOfGrowOut {
   const stands = standingOf(read, today);
@@ -66,7 +66,15 @@ export function lifeOfGrowOut(read: Read, today: CivilDay, hemisphere: Hemispher
     ...inOrder([...floweringStages(read, stands, flower), ...harvestStages(read, stands, today)]),
     ...endStage(read, stands),
   ];
-  return { stands, stages };
+  return { stands, stages: stages.filter((stage) => mayHaveBeen(stage, growOut, stands)) };
+}
+
+/** Of a grow-out that is over nothing is expected after its end, and no flower where it gave no seed and nobody saw one. */
+function mayHaveBeen({ grade, days }: LifeStage, growOut: Read["growOut"], stands: WhereItStands): boolean {
+  if (stands.stage !== "over" || grade !== "assumed") return true;
+  const end = spanOf(growOut.endedOn);
+  if (end !== null) return days === null || days.first <= end.last;
+  return growOut.outcome === null;
 }
 
 /** Whether it is planned, stands or is over, by all that is on record of it. */

@@ -102,7 +102,13 @@ describe("an annual", () => {
     const failed = await aGrowOut(db, { name: "Sallow 2021", sown: "2021-05", outcome: "failed: hail" });
     const life = await lifeAt(failed, "2026-03-01");
     expect(life).toMatchObject({ stands: "over", next: [] });
-    expect(life.stages.at(-1)).toBe("ended unknown");
+    // It gave no seed, and nobody saw it flower: no flower is expected of it any more.
+    expect(life.stages).toEqual(["sown counted 2021-05-01/2021-05-31", "ended unknown"]);
+    await db.write.growOut.update({ where: { id }, data: { endedOn: "2020-07-01" } });
+    // Sown in May 2020, it may have flowered from 25 June on, before it was taken out.
+    expect((await lifeAt(id, "2026-03-01")).stages[1]).toBe("flowering assumed 2020-06-25/2020-08-24");
+    await db.write.growOut.update({ where: { id }, data: { endedOn: "2020-06-20" } });
+    expect((await lifeAt(id, "2026-03-01")).stages).toHaveLength(2);
   });
 });
 

@@ -13,27 +13,29 @@ export function NextSteps({ growOutId, next }: { growOutId: string; next: readon
   const shown = new Set(steps.map((step) => step.href.split("?")[0]));
   const others = othersOf(growOutId).filter((other) => !shown.has(other.href));
   return (
-    <Section id="next" title={steps.length === 0 ? "Nothing waits" : "What comes next"}>
-      {steps.length === 0 ? null : (
-        <ol className={styles.steps}>
-          {steps.map((step, index) => (
-            <li key={step.words} className={styles.step}>
-              <ButtonLink href={step.href} kind={index === 0 ? "chief" : "plain"}>
-                {step.words}
-              </ButtonLink>
-              <span className={styles.why}>{step.why}</span>
-            </li>
+    <div className="not-on-paper">
+      <Section id="next" title={steps.length === 0 ? "Nothing waits" : "What comes next"}>
+        {steps.length === 0 ? null : (
+          <ol className={styles.steps}>
+            {steps.map((step, index) => (
+              <li key={step.words} className={styles.step}>
+                <ButtonLink href={step.href} kind={index === 0 ? "chief" : "plain"}>
+                  {step.words}
+                </ButtonLink>
+                <span className={styles.why}>{step.why}</span>
+              </li>
+            ))}
+          </ol>
+        )}
+        <nav aria-label="What can be written of it" className={styles.others}>
+          <span>{steps.length === 0 ? "Write of it:" : "Or write of it:"}</span>
+          {others.map((other) => (
+            <Link key={other.href} href={other.href}>
+              {other.words}
+            </Link>
           ))}
-        </ol>
-      )}
-      <nav aria-label="What can be written of it" className={styles.others}>
-        <span>{steps.length === 0 ? "Write of it:" : "Or write of it:"}</span>
-        {others.map((other) => (
-          <Link key={other.href} href={other.href}>
-            {other.words}
-          </Link>
-        ))}
-      </nav>
-    </Section>
+        </nav>
+      </Section>
+    </div>
   );
 }

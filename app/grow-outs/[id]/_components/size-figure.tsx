@@ -27,7 +27,7 @@ export function SizeFigure({ read, life }: { read: GrowOutRead; life: LifeOfGrow
     return (
       <Figure value="no seed">
         came of it on record. {sown}
-        {growOut.outcome ?? "Nobody wrote why."}
+        {growOut.outcome === null ? "Nobody wrote why." : `Its outcome: ${growOut.outcome}.`}
       </Figure>
     );
   }
