@@ -3,10 +3,17 @@
 import { useState } from "react";
 import { Button, NumberField, type Option, Select } from "@/components/ui";
 import type { UnitSettings } from "@/lib/display/units";
-import { type LotToSow, plantsOfEach, proposedSowing } from "@/lib/registry/grow-outs/sowing-plan";
+import {
+  type LotToSow,
+  moreThanInJar,
+  plantsOfEach,
+  proposedSowing,
+  reservesAfter,
+} from "@/lib/registry/grow-outs/sowing-plan";
 import { parentsAtOnce } from "@/lib/schemas/grow-outs/plan-grow-out";
 import { FieldGroup, SideBySide } from "../../lots/_form/lot-form";
 import type { FieldOf } from "../../lots/_form/use-form-answer";
+import { reserveInWords } from "../_words/reserve-words";
 import styles from "./plan-fields.module.css";
 import { SowingOfLot } from "./sowing-of-lot";
 import { linesShown, shareTyped, type TypedParent } from "./typed-parents";
@@ -40,6 +47,13 @@ export function ParentFields({
     plants ?? 1,
     chosen.map(({ share }) => shareTyped(share)),
   );
+  const proposed = chosen.flatMap((parent, place) => {
+    const lot = lots.find(({ id }) => id === parent.lot);
+    const sowing = lot && plants !== null ? proposedSowing(lot, each[place] ?? plants).sowing : null;
+    return lot && sowing && !moreThanInJar(lot, sowing.seeds)
+      ? [{ lot, taken: { amount: sowing.seeds, unit: "seeds" as const } }]
+      : [];
+  });
   const all = [...options, ...crosses];
   return (
     <FieldGroup title={title}>
@@ -74,6 +88,14 @@ export function ParentFields({
               </p>
             ) : null}
           </div>
+        );
+      })}
+      {reservesAfter(proposed).map((after) => {
+        const { words, waits } = reserveInWords(after);
+        return (
+          <p key={after.reserve.holderId ?? ""} className={waits ? "waits measure" : "measure"}>
+            {words}
+          </p>
         );
       })}
       {chosen.length > 1 && chosen.some(({ share }) => share.trim() === "") ? (

@@ -4,10 +4,10 @@ import { ExplainedHere } from "@/components/numbers";
 import { seedsCounted } from "@/lib/display/numbers";
 import { counted } from "@/lib/display/plurals";
 import { type UnitSettings, weight } from "@/lib/display/units";
-import { gramsLeft, type LotToSow, type ProposedSowing, reservesAfter } from "@/lib/registry/grow-outs/sowing-plan";
+import { gramsLeft, type LotToSow, type ProposedSowing } from "@/lib/registry/grow-outs/sowing-plan";
 import { sowingExplanation } from "../_words/explain-sowing";
 import { jarInALine, noProposalInWords } from "../_words/lot-words";
-import { leftInWords, reserveInWords } from "../_words/reserve-words";
+import { leftInWords } from "../_words/reserve-words";
 import styles from "./plan-fields.module.css";
 
 /** What a lot's jar holds, and how many of its seeds the plants wanted ask for. */
@@ -40,25 +40,15 @@ function Proposal({ lot, proposed, units }: { lot: LotToSow; proposed: ProposedS
   const taken = { amount: sowing.seeds, unit: "seeds" } as const;
   const left = gramsLeft(lot, taken);
   return (
-    <>
-      <div>
-        For {counted(plants, "plant")} sow{" "}
-        <ExplainedHere explanation={sowingExplanation(lot, proposed)}>{seedsCounted(sowing.seeds)}</ExplainedHere>
-        {grams === null ? (
-          "; what they weigh is not known: nobody has weighed seeds of this lot."
-        ) : (
-          <>, which weigh {weight(grams, units)}.</>
-        )}{" "}
-        {leftInWords(left, weight(left, units))}
-      </div>
-      {reservesAfter([{ lot, taken }]).map((after) => {
-        const { words, waits } = reserveInWords(after);
-        return (
-          <p key={after.reserve.holderId ?? ""} className={waits ? "waits" : undefined}>
-            {words}
-          </p>
-        );
-      })}
-    </>
+    <div>
+      For {counted(plants, "plant")} sow{" "}
+      <ExplainedHere explanation={sowingExplanation(lot, proposed)}>{seedsCounted(sowing.seeds)}</ExplainedHere>
+      {grams === null ? (
+        "; what they weigh is not known: nobody has weighed seeds of this lot."
+      ) : (
+        <>, which weigh {weight(grams, units)}.</>
+      )}{" "}
+      {leftInWords(left, weight(left, units))}
+    </div>
   );
 }
