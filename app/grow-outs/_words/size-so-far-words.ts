@@ -110,10 +110,10 @@ export function narrowsInWords(narrowing: Narrowing | undefined, now: string, gr
     return `Write whether the seed was taken alike from each: ${now} would become ${span(atMost.span)} if it was.`;
   const what =
     missing === "seedParents"
-      ? "Count the plants that give seed"
+      ? "Count the plants that gave seed"
       : separateSexes(ground.profile)
-        ? "Count the males"
-        : "Count the plants that flower";
+        ? "Count the males, or find their number in the notes"
+        : "Count the plants that flower, or find their number in the notes";
   const [least, most] = [atLeast.count, atMost.count].map((count) =>
     count === null ? "very many" : wholeNumber(count),
   );

@@ -32,7 +32,7 @@ const standingStages: ReadonlySet<string> = new Set(["standing", "replanted", "f
  */
 export function numbersOfEvents({ counts, passes }: FieldEvents): StepNumbers {
   const ordered = inOrderOfDays(counts);
-  const standing = ordered.findLast((count) => standingStages.has(count.stage));
+  const standing = lastOfStanding(counts);
   return {
     seedsSown: ordered.findLast((count) => count.stage === "sown")?.plants ?? null,
     plantsStanding: standing ? standing.plants + pulledBefore(standing, passes) : null,
@@ -40,6 +40,11 @@ export function numbersOfEvents({ counts, passes }: FieldEvents): StepNumbers {
     roguedBeforePollen: pulledIn(passes, "before"),
     roguedAfterPollen: pulledIn(passes, "after"),
   };
+}
+
+/** The count that the plants standing come from: the last of plants standing, replanted or in flower. */
+export function lastOfStanding(counts: readonly CountOnRecord[]): CountOnRecord | undefined {
+  return inOrderOfDays(counts).findLast((count) => standingStages.has(count.stage));
 }
 
 /** Plants pulled in passes that surely walked before a count. */

@@ -2,6 +2,7 @@ import Link from "next/link";
 import { ExplainedHere } from "@/components/numbers";
 import { SimpleTable } from "@/components/tables";
 import { kOfN, percentSpan, wholeNumber } from "@/lib/display/numbers";
+import { lastOfStanding, numbersOfEvents } from "@/lib/registry/grow-outs/counts-in-step";
 import type { CountOnRecord } from "@/lib/registry/grow-outs/field-records";
 import type { FieldRead } from "@/lib/registry/grow-outs/read-field";
 import type { GrowOutRead } from "@/lib/registry/grow-outs/read-grow-out";
@@ -26,32 +27,51 @@ const wanted: readonly Stage[] = ["sown", "up", "standing", "flowering"];
 export function CountsTable({ read, field }: { read: GrowOutRead; field: FieldRead }) {
   const rows = rowsOf(read, field);
   const most = Math.max(1, ...rows.map((row) => row.plants ?? 0));
+  const standing = standingInWords(read.growOut, field);
   return (
-    <SimpleTable
-      caption="Counts by stage"
-      columns={columns}
-      entries
-      rows={rows.map((row) => ({
-        id: row.id,
-        cells: {
-          stage: (
-            <>
-              {stageWords[row.stage].name}
-              <span className={styles.under}>
-                {[thinningInWords(row.count?.thinnedBy ?? null), row.count ? whenSeen(row.count.on) : row.from]
-                  .filter(Boolean)
-                  .join(", ")}
-              </span>
-            </>
-          ),
-          plants: row.plants === null ? <span className={styles.open}>not counted</span> : wholeNumber(row.plants),
-          fall: <Fall plants={row.plants} most={most} />,
-          share: <Share row={row} />,
-          note: <Notes row={row} read={read} field={field} />,
-        },
-      }))}
-    />
+    <>
+      <SimpleTable
+        caption="Counts by stage"
+        columns={columns}
+        entries
+        rows={rows.map((row) => ({
+          id: row.id,
+          cells: {
+            stage: (
+              <>
+                {stageWords[row.stage].name}
+                <span className={styles.under}>
+                  {[thinningInWords(row.count?.thinnedBy ?? null), row.count ? whenSeen(row.count.on) : row.from]
+                    .filter(Boolean)
+                    .join(", ")}
+                </span>
+              </>
+            ),
+            plants: row.plants === null ? <span className={styles.open}>not counted</span> : wholeNumber(row.plants),
+            fall: <Fall plants={row.plants} most={most} />,
+            share: <Share row={row} />,
+            note: <Notes row={row} read={read} field={field} />,
+          },
+        }))}
+      />
+      {standing ? <p className="quiet measure">{standing}</p> : null}
+    </>
   );
+}
+
+/** Where the plants standing that the figures take are not simply the last count: how they come about, or that they say otherwise. */
+export function standingInWords(
+  growOut: Pick<GrowOutRead["growOut"], "plantsStanding">,
+  { counts, passes }: Pick<FieldRead, "counts" | "passes">,
+): string | null {
+  const stood = growOut.plantsStanding;
+  const { plantsStanding: counted } = numbersOfEvents({ counts, passes });
+  if (stood === null || counted === null) return null;
+  if (stood !== counted)
+    return `The grow-out says that ${wholeNumber(stood)} stood, and the figures follow it; by the counts and passes it would be ${wholeNumber(counted)}.`;
+  const last = lastOfStanding(counts);
+  if (!last || last.plants === stood) return null;
+  return `For the figures ${wholeNumber(stood)} stood before the first pass: the ${wholeNumber(last.plants)} ${stageAfterCount[last.stage]}, and ${wholeNumber(stood - last.plants)} pulled before they were counted.`;
 }
 
 interface Row {
