@@ -30,12 +30,20 @@ export function noShareSentence(refusal: Refusal | undefined): string {
   }
 }
 
+/** The share as a figure: "about 0.045 %", "below 0.01 %". */
+export function shareFigure({ risk }: ShareOfNeighbours): string {
+  const figure = foreignShare(risk.foreignShare);
+  return figure.startsWith("below") ? figure : `about ${figure}`;
+}
+
 /** What the share means, by bands of purity that seed rules use for other crops: one in a thousand, careful, ordinary, visible. */
-export function shareSentence({ risk }: ShareOfNeighbours): string {
+export function shareSentence({ risk, model }: ShareOfNeighbours): string {
+  // A measured curve counts seeds, a kernel pollen.
+  const of = model.form === "plane" ? "of the pollen" : "of the seed";
   const [middle, high] = [bandOf(risk.foreignShare), bandOf(risk.range.high)];
   return middle === high
-    ? `of the pollen, plausibly ${foreignShareSpan(risk.range.low, risk.range.high)}: ${middle}.`
-    : `of the pollen, plausibly ${foreignShareSpan(risk.range.low, risk.range.high)}: ${middle} by its middle, ${high} by its upper end.`;
+    ? `${of}, plausibly ${foreignShareSpan(risk.range.low, risk.range.high)}: ${middle}. The distance rule decides.`
+    : `${of}, plausibly ${foreignShareSpan(risk.range.low, risk.range.high)}: ${middle} by its middle, ${high} by its upper end. The distance rule decides.`;
 }
 
 function bandOf(share: number): string {
@@ -70,7 +78,7 @@ export function shareExplanation(read: NeighboursRead, share: ShareOfNeighbours,
     ],
     assumed: [
       model.form === "plane"
-        ? "Plot and sources are squares of the areas written, on flat ground."
+        ? "Plot and sources are squares of the areas written, face to face, on flat ground."
         : "One measured curve stands for all places.",
       ...(share.takenInTime.length > 0
         ? [

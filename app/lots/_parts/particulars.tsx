@@ -101,11 +101,12 @@ function isolationOf({ isolationGrade, isolationReasons, growOutId }: LotHead): 
   const neighbours = growOutId ? (
     <Link href={`/grow-outs/${growOutId}/neighbours`}>neighbours of its grow-out</Link>
   ) : null;
-  if (!words) return neighbours === null ? null : <>nothing claimed yet; {neighbours}</>;
+  if (!words) return neighbours === null ? null : <>nothing claimed yet; see the {neighbours}</>;
   return (
     <>
       {words}
-      {isolationReasons ? `. ${isolationReasons}` : ""} {neighbours}
+      {isolationReasons ? `. ${isolationReasons}` : ""}
+      {neighbours ? <> See the {neighbours}.</> : null}
     </>
   );
 }

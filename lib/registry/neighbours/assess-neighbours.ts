@@ -127,10 +127,9 @@ function shareOf(
     stigma: curveOfWindow(known.stigma),
     sources: neighbours
       .filter(({ crossing, verdict }) => verdict !== "same-variety" && (crossing?.factor ?? 0) > 0)
-      .map(({ neighbour, bearing, crossing, window }) => ({
+      .map(({ neighbour, crossing, window }) => ({
         id: neighbour.id,
         distanceMetres: neighbour.distanceMetres,
-        bearing,
         sizeM2: neighbour.sizeM2,
         plants: neighbour.plants,
         factor: crossing?.factor ?? 0,

@@ -1,5 +1,4 @@
 import { accepted, type Outcome, type Path, refusal, refused } from "../outcome";
-import type { Bearing } from "./bearings";
 import type { FloweringCurve } from "./flowering-curve";
 import { type PollenModel, pollenModelOf } from "./pollen-models";
 import { type PollenRisk, type PollenRiskInput, pollenRisk } from "./pollen-risk";
@@ -10,7 +9,6 @@ import { synchronyRatio } from "./synchrony-ratio";
 export interface CrossingSource {
   readonly id: string;
   readonly distanceMetres: number | null;
-  readonly bearing: Bearing | null;
   readonly sizeM2: number | null;
   readonly plants: number | null;
   /** 0..1 */
@@ -37,12 +35,14 @@ export interface ShareOfNeighbours {
   readonly takenInTime: readonly string[];
 }
 
+// The kernel is the same in every direction: each source is set face to face with the plot, the nearer way for the same gap.
+const facing = "E";
 // A curve followed further than this beyond its measured points says nothing any more.
 const farthestBeyond = 3;
 
 /**
  * The share of foreign pollen of a grow-out from the neighbours on record, where a kernel or a measured curve stands for its crop:
- * squares of the areas written, at their distances. Refused, with what would be needed, where no model stands, where there is no source,
+ * squares of the areas written, face to face at their distances. Refused, with what would be needed, where no model stands, where there is no source,
  * where a distance or size is missing, or where a source lies more than three times beyond what a curve was measured for.
  * The distance rule decides in any case.
  */
@@ -76,7 +76,7 @@ function planeOf(place: NeighbourhoodOfPlot, { kernel }: PollenModel & { form: "
     if (distanceMetres === null) return noDistance(index);
     if (sizeM2 === null || sizeM2 === 0) return noSize(index, "its area in m²");
     const side = Math.sqrt(sizeM2);
-    const { east, north } = centreAtGap(own, side, distanceMetres, source.bearing ?? "E");
+    const { east, north } = centreAtGap(own, side, distanceMetres, facing);
     const square = { x: east - side / 2, y: north - side / 2, width: side, height: side };
     sources.push({
       id: source.id,

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { planOf, stripOf } from "@/app/grow-outs/_neighbours/drawn";
 import { gradeFigure, gradeSentence, proposedReasons } from "@/app/grow-outs/_neighbours/grade-words";
+import { noShareSentence, shareFigure, shareSentence } from "@/app/grow-outs/_neighbours/share-words";
 import { overlapWords, reasonWords } from "@/app/grow-outs/_neighbours/verdict-words";
 import { metricUnits } from "@/lib/display/units";
 import { assessNeighbours } from "@/lib/registry/neighbours/assess-neighbours";
@@ -160,4 +161,30 @@ it("the plan and the strip draw what is on record: told is hatched, seen is soli
     ["neighbour", "assumed"],
     ["neighbour", "assumed"],
   ]);
+});
+
+it("a share is said with its range and its band, and that the rule decides; none is said with what is missing", () => {
+  const given = read({
+    neighbours: [neighbour("a", { distanceMetres: 25, sizeM2: 10_000, windowFirst: null, windowLast: null })],
+  });
+  const { share } = assessed(given);
+  if (!share.ok) throw new Error(share.refusals[0]?.sentence);
+  // 20 m plot, 1 ha at 25 m: 1.26 % by the reference's table, five times either way
+  expect(plain(shareFigure(share.value))).toMatch(/^about 1\.[23] %$/);
+  expect(plain(shareSentence(share.value))).toMatch(
+    /^of the pollen, plausibly 0\.2[4-6]–6\.\d %: crosses are likely to be seen\. The distance rule decides\.$/,
+  );
+  const codes = [
+    "no-model",
+    "no-sources",
+    "nobody-looked",
+    "not-assessed",
+    "distance",
+    "size",
+    "plot-size",
+    "beyond-data",
+  ];
+  const said = codes.map((code) => noShareSentence({ code, path: [], given: null, needed: "", sentence: "" }));
+  expect(new Set(said).size).toBe(codes.length);
+  for (const sentence of said) expect(sentence).toMatch(/^No share of foreign pollen is given/);
 });

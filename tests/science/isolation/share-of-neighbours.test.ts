@@ -18,7 +18,6 @@ const source = (
   id,
   distanceMetres,
   sizeM2,
-  bearing: null,
   plants: null,
   factor: 1,
   pollen: null,
@@ -34,9 +33,9 @@ describe("the worked example of three maize neighbours", () => {
   const given = answered(
     maize(
       [
-        source("A", 150, 10_000, { bearing: "W", pollen: { peak: 4, sd: 2.5 } }),
-        source("B", 40, 36, { bearing: "E", pollen: { peak: 0, sd: 2.5 } }),
-        source("C", 60, 100, { bearing: "N", pollen: { peak: 10, sd: 2.5 } }),
+        source("A", 150, 10_000, { pollen: { peak: 4, sd: 2.5 } }),
+        source("B", 40, 36, { pollen: { peak: 0, sd: 2.5 } }),
+        source("C", 60, 100, { pollen: { peak: 10, sd: 2.5 } }),
       ],
       { stigma },
     ),
@@ -51,9 +50,7 @@ describe("the worked example of three maize neighbours", () => {
   });
 
   it("without the timing of the sources 0.086 %, and says that they were taken to be in time", () => {
-    const untimed = answered(
-      maize([source("A", 150, 10_000, { bearing: "W" }), source("B", 40, 36), source("C", 60, 100)]),
-    );
+    const untimed = answered(maize([source("A", 150, 10_000), source("B", 40, 36), source("C", 60, 100)]));
     expect(untimed.risk.foreignShare).toBeGreaterThan(0.00086 * 0.9);
     expect(untimed.risk.foreignShare).toBeLessThan(0.00086 * 1.1);
     expect(untimed.takenInTime).toEqual(["A", "B", "C"]);

@@ -7,7 +7,6 @@ import { PlotPlan } from "@/components/plot-plan";
 import { SeedCoat } from "@/components/seed-coat";
 import type { SearchParameters } from "@/components/tables";
 import { ButtonLink } from "@/components/ui";
-import { foreignShare } from "@/lib/display/foreign-share";
 import { storedSeedCoat } from "@/lib/schemas/varieties/seed-coat";
 import { current } from "../../../_session/current";
 import { unitsOf } from "../../../lots/_words/units-of";
@@ -20,7 +19,7 @@ import { LookFor } from "../../_neighbours/look-for";
 import { MethodsUsed } from "../../_neighbours/methods-used";
 import { NeighbourList } from "../../_neighbours/neighbour-list";
 import { PurposeSwitch } from "../../_neighbours/purpose-switch";
-import { noShareSentence, shareExplanation, shareSentence } from "../../_neighbours/share-words";
+import { noShareSentence, shareExplanation, shareFigure, shareSentence } from "../../_neighbours/share-words";
 import { neighboursOfPage, purposeAsked } from "./read";
 
 type Parameters = { params: Promise<{ id: string }>; searchParams: Promise<SearchParameters> };
@@ -86,8 +85,7 @@ export default async function NeighboursPage(parameters: Parameters) {
         {assessment.share.ok ? (
           <Explained explanation={shareExplanation(read, assessment.share.value, units)}>
             <p>
-              <b className="counts">about {foreignShare(assessment.share.value.risk.foreignShare)}</b>{" "}
-              {shareSentence(assessment.share.value)}
+              <b className="counts">{shareFigure(assessment.share.value)}</b> {shareSentence(assessment.share.value)}
             </p>
           </Explained>
         ) : (
