@@ -40,8 +40,8 @@ export function ParentFields({
   units: UnitSettings;
   title: string;
 }) {
-  const [more, setMore] = useState(0);
-  const lines = Math.min(parentsAtOnce, Math.max(linesShown(live), 1) + more);
+  const [asked, setAsked] = useState(1);
+  const lines = Math.min(parentsAtOnce, Math.max(linesShown(live), asked));
   const chosen = live.flatMap((parent, index) => (parent.lot === "" ? [] : [{ index, ...parent }]));
   const each = plantsOfEach(
     plants ?? 1,
@@ -106,7 +106,7 @@ export function ParentFields({
       ) : null}
       {lines < parentsAtOnce ? (
         <div>
-          <Button kind="quiet" onClick={() => setMore(more + 1)}>
+          <Button kind="quiet" onClick={() => setAsked(lines + 1)}>
             One more lot
           </Button>
         </div>
