@@ -3,6 +3,7 @@ import { writePlots } from "./circle/plots";
 import { writeStoreRooms } from "./circle/store-rooms";
 import { histories } from "./history";
 import { Book } from "./telling/book";
+import { writeTraits } from "./telling/plants-scored";
 import { Telling } from "./telling/telling";
 
 /**
@@ -13,6 +14,7 @@ export function scenarioFolder(): ReadonlyMap<string, string> {
   const book = new Book();
   for (const { name, place, kind } of everybody) book.write("stewards.csv", { steward: name, place, kind });
   writePlots(book);
+  writeTraits(book);
   const tellings = histories.map(({ variety, tell }) => {
     const telling = new Telling(book, variety);
     tell(telling);

@@ -253,7 +253,8 @@ export const maizeNightwatch: VarietyHistory = {
             plants: 190,
             shares: "equal",
             foreign: 0.005,
-            note: "Forty plants flagged by the time they tasselled, from all four blocks.",
+            detasselled: { plants: 60, seedParents: 60 },
+            note: "Two rows of every six had their tassels taken before they shed. Forty plants flagged by the time they tasselled, from all four blocks.",
           });
           scorePlants(tell, white, {
             plants: 40,

@@ -10,8 +10,11 @@ import { firstFlower, type GrowOut } from "./grow-out";
 /** The last day that is told of. */
 export const lastDayTold: CivilDay = "2026-11-20";
 
-/** What was noted of a grow-out in the field: counts by stage, rogue passes, flowering, neighbours, isolation, the weather. */
-export function fieldNotes(book: Book, growOut: GrowOut, crop: CropKey, habit: CropHabit, seenTo: CivilDay): void {
+/**
+ * What was noted of a grow-out in the field: counts by stage, rogue passes, flowering, neighbours, isolation, the weather. True where
+ * somebody looked around for neighbours.
+ */
+export function fieldNotes(book: Book, growOut: GrowOut, crop: CropKey, habit: CropHabit, seenTo: CivilDay): boolean {
   const draws = new Draws(`field ${growOut.name}`);
   const year = yearOf(growOut.sown);
   if (year >= 2006 && draws.chance(0.6)) stageCounts(book, growOut, habit, seenTo, draws);
@@ -20,7 +23,9 @@ export function fieldNotes(book: Book, growOut: GrowOut, crop: CropKey, habit: C
     const on = String(growOut.harvestYear);
     book.write("observations.csv", { grow_out: growOut.name, on, words, steward: growOut.by.name });
   }
-  if (habit.pollen === "wind" || habit.pollen === "insect") pollenNotes(book, growOut, crop, habit, seenTo, draws);
+  return (
+    (habit.pollen === "wind" || habit.pollen === "insect") && pollenNotes(book, growOut, crop, habit, seenTo, draws)
+  );
 }
 
 /** Flowering, and what could have sent pollen. */
@@ -31,15 +36,18 @@ function pollenNotes(
   habit: CropHabit,
   seenTo: CivilDay,
   draws: Draws,
-): void {
+): boolean {
   const year = yearOf(growOut.sown);
   if (year >= 2009 && draws.chance(0.6)) flowering(book, growOut, crop, habit, seenTo, draws);
   const seen = year >= 1999 && draws.chance(0.55);
   const kept = draws.chance(0.5);
   // Where the story tells of foreign pollen, the story says what stood there too.
-  if ((growOut.sowing.foreign ?? 0) > 0.02) return;
+  if ((growOut.sowing.foreign ?? 0) > 0.02) return false;
   if (seen) neighbours(book, growOut, crop, habit, seenTo, draws);
   if (kept) isolation(book, growOut, crop, habit, seenTo, draws, seen);
+  // In some years somebody walked round and found nothing that could have crossed.
+  const walkedRound = seen || (year >= 2010 && new Draws(`walked round ${growOut.name}`).chance(0.3));
+  return walkedRound && firstFlower(growOut, habit) <= seenTo;
 }
 
 /** Writes the rogue passes up to a day, and gives how many plants they have pulled before and after the pollen flew. */

@@ -27,6 +27,8 @@ export interface Sowing {
   readonly winterCounted?: string;
   readonly seedParents?: number;
   readonly shares?: string;
+  /** plants whose tassels were taken before they shed, and how many of the seed parents were such */
+  readonly detasselled?: { readonly plants: number; readonly seedParents: number };
   readonly selfing?: number;
   readonly foreign?: number;
   /** why no seed came */

@@ -1,6 +1,10 @@
+import { addDays } from "@/lib/science/dates/civil-day";
+import type { Book } from "./book";
 import { Draws } from "./draws";
-import type { GrowOut } from "./grow-out";
+import { lastDayTold } from "./field-notes";
+import { firstFlower, type GrowOut } from "./grow-out";
 import type { Telling } from "./telling";
+import { tellBags } from "./working-year";
 
 interface Scored {
   readonly plants: number;
@@ -17,6 +21,7 @@ interface Scored {
 export function scorePlants(tell: Telling, growOut: GrowOut, scored: Scored): void {
   const draws = new Draws(`plants ${growOut.name}`);
   const { plants, kept, grams, colours, forms, flowers } = scored;
+  if (grams) tellBags(tell, growOut, grams);
   for (let place = 0; place < plants; place++) {
     const isKept = place < kept;
     const seed = isKept ? grams?.[place] : undefined;
@@ -33,5 +38,51 @@ export function scorePlants(tell: Telling, growOut: GrowOut, scored: Scored): vo
       "score:form": forms && draws.pick(isKept ? forms.slice(0, -1) : forms),
       "score:days to flower": flowers && draws.whole(flowers - 6, flowers + 8),
     });
+    mark(tell, growOut, place, isKept);
   }
+}
+
+const words = [
+  "first of its row",
+  "clean to the ground",
+  "upright after the storm",
+  "heavy for its size",
+  null,
+  null,
+  null,
+];
+const doubts = ["late", "leans", "spotted leaf", "edge of the bed", null];
+
+/** The tape on a plant: the tag as it was written, what was meant by it, and a word or two. */
+function mark(tell: Telling, growOut: GrowOut, place: number, kept: boolean): void {
+  const draws = new Draws(`mark ${growOut.name} ${place}`);
+  const on = addDays(firstFlower(growOut, tell.habit), kept ? draws.whole(2, 9) : draws.whole(-6, 20));
+  if (on > lastDayTold) return;
+  const intent = kept ? "keep" : draws.chance(0.6) ? "watch" : "pull";
+  tell.book.write("marks.csv", {
+    grow_out: growOut.name,
+    plant: String(place + 1),
+    tag: String(place + 1),
+    intent,
+    on,
+    words: draws.pick(kept ? words : doubts),
+    fate: growOut.lots.length > 0 ? (kept ? "harvested" : intent === "pull" ? "rogued later" : "eaten") : null,
+    steward: growOut.by.name,
+  });
+}
+
+/** What the circle's four traits mean, written down once. */
+export function writeTraits(book: Book): void {
+  const write = (trait: string, line: object) => book.write("traits.csv", { trait, trait_version: 1, ...line });
+  const steps = { 1: "hardly grows", 3: "weak", 5: "as most", 7: "strong", 9: "strongest of its block" };
+  write("vigour", {
+    kind: "scale",
+    direction: "higher",
+    scale_low: 1,
+    scale_high: 9,
+    wording: JSON.stringify({ steps }),
+  });
+  write("colour", { kind: "category" });
+  write("form", { kind: "category" });
+  write("days to flower", { kind: "count", unit: "days", direction: "none" });
 }

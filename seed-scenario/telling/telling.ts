@@ -9,6 +9,7 @@ import { countPlants, freshSeed, type GrowOut, type Sowing, seedsFor } from "./g
 import { Jar, weighed, weightOf } from "./jar";
 import type { VarietyTold } from "./variety-history";
 import { Words } from "./words";
+import { tellHarvest, tellShed } from "./working-year";
 import { writeGrowOut } from "./write-grow-out";
 import { writeVariety } from "./write-variety";
 
@@ -120,6 +121,8 @@ export class Telling extends Words {
       other: growOut.name,
     });
     growOut.lots.push(jar);
+    tellHarvest(this, growOut, jar, this.written(growOut.by, day), grams);
+    tellShed(this, jar, day, this.habit, grams);
     return jar;
   }
 

@@ -3,6 +3,7 @@ import { fieldNotes, lastDayTold, roguePasses } from "./field-notes";
 import type { GrowOut, Unwritten } from "./grow-out";
 import type { Jar } from "./jar";
 import type { Telling } from "./telling";
+import { lookedAround, tellPlan, tellReplanting } from "./working-year";
 
 /** Writes a grow-out as far as it had come on the last day that is told of, with what was noted in the field. */
 export function writeGrowOut(
@@ -13,7 +14,7 @@ export function writeGrowOut(
   parents: readonly (readonly [jar: Jar, share: number])[],
 ): void {
   const { sowing, counts, by, name } = growOut;
-  const { outcome, unwritten = [], purpose, note } = sowing;
+  const { outcome, unwritten = [] } = sowing;
   const ripe = outcome === undefined && `${growOut.harvestYear}-${tell.habit.harvested[0]}` <= lastDayTold;
   const counted = addDays(growOut.sown, 40) <= lastDayTold && (outcome === undefined || sowing.standing !== undefined);
   const walked = counted && outcome === undefined && unwritten.length === 0;
@@ -39,8 +40,9 @@ export function writeGrowOut(
     foreign_pollen: sowing.foreign ?? (ripe ? assessed(tell, name) : null),
     outcome,
   });
-  if (purpose || note) tell.book.write("grow_out_details.csv", { grow_out: name, purpose: purpose ?? "renew", note });
-  if (walked) fieldNotes(tell.book, growOut, tell.variety.crop, tell.habit, lastDayTold);
+  const looked = walked && fieldNotes(tell.book, growOut, tell.variety.crop, tell.habit, lastDayTold);
+  tellPlan(tell, growOut, looked ? lookedAround(growOut, tell.habit) : null);
+  if (walked) tellReplanting(tell, growOut, plot);
 }
 
 /** Of a crop that crosses, somebody put a figure to the foreign pollen in two years of five; else it is not assessed. */
