@@ -97,6 +97,7 @@ export default async function Sharing({ searchParams }: { searchParams: Promise<
           address={readTableAddress(parameters, heldColumns)}
           filterLabel="Find a variety or a holder"
         />
+        <p className="quiet">(?): does not count as confirmed.</p>
       </Section>
       <Section
         id="years"

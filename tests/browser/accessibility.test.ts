@@ -4,6 +4,7 @@ import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { bringFolderIn } from "./bring-in";
 import { startBrowser } from "./browser";
+import { handOver } from "./hand-over";
 import { startSite, type TestSite } from "./server";
 
 const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
@@ -73,6 +74,20 @@ beforeAll(async () => {
   pages.set("blending lots", `/lots/blend?variety=${variety}`);
   pages.set("splitting a lot", `${pages.get("a lot")}/split`);
   for (const step of ["dry", "dry/moisture"]) pages.set(`a lot, ${step}`, `${pages.get("a lot")}/${step}`);
+  const lot = pages.get("a lot") ?? "";
+  const handedOver = await handOver(page, site.base, lot, "Perrin Vale");
+  pages.set("sharing", "/sharing");
+  pages.set("every hand-over", "/sharing/given");
+  pages.set("taking seed in", "/sharing/take-in");
+  pages.set("who holds a variety", `/sharing/holders/${variety}`);
+  pages.set("giving from a lot", `${lot}/give`);
+  pages.set("how a lot stands", `${lot}/status`);
+  for (const [part, name] of [
+    ["", "a hand-over"],
+    ["/slip", "a slip"],
+    ["/correct", "putting a hand-over right"],
+  ])
+    pages.set(name ?? "", `${handedOver}${part}`);
   await page.close();
 });
 

@@ -38,7 +38,15 @@ export function ActForm({
   deed: FormDeed;
   start: Texts;
   labels: Texts;
-  question: (values: Texts) => { button: string; title: string; says: ReactNode; confirm: string; ready: boolean };
+  /** `kind`: an act unless told; a finding that only changes the records is an entry */
+  question: (values: Texts) => {
+    button: string;
+    title: string;
+    says: ReactNode;
+    confirm: string;
+    ready: boolean;
+    kind?: "entry" | "act";
+  };
   back: string;
   /** what nothing takes back */
   standing?: string;
@@ -77,7 +85,7 @@ export function ActForm({
     setFilled(null);
     again();
   };
-  const { ready, ...asked } = question(values);
+  const { ready, kind = "act", ...asked } = question(values);
   return (
     <div className={styles.form}>
       <FormRefusals refusals={refusalsForSummary(answer.refusals, labels)} />
@@ -97,7 +105,7 @@ export function ActForm({
       </p>
       <div className="row">
         {ready && !sending ? (
-          <AskTwice buttonKind="chief" kind="act" action={send} {...asked}>
+          <AskTwice buttonKind="chief" kind={kind} action={send} {...asked}>
             {Object.entries(values).map(([name, value]) => (
               <input key={name} type="hidden" name={name} value={value} />
             ))}

@@ -1,4 +1,4 @@
-import { DateField, NumberField, type Option, Select, TextField, Tick } from "@/components/ui";
+import { Button, DateField, NumberField, type Option, Select, TextField, Tick } from "@/components/ui";
 import { Refusals } from "@/components/ui/field";
 import type { StewardToGiveTo } from "@/lib/registry/transfers/read-giving";
 import type { Saying } from "@/lib/registry/transfers/what-to-say";
@@ -38,8 +38,17 @@ export function RecipientFields({
 }
 
 /** What was told with it, ticked from a list that this seed asks for. */
-export function ToldFields({ field, sayings }: { field: FieldOf; sayings: readonly Saying[] }) {
+export function ToldFields({
+  field,
+  sayings,
+  fill,
+}: {
+  field: FieldOf;
+  sayings: readonly Saying[];
+  fill: (texts: Readonly<Record<string, string>>) => void;
+}) {
   const { refusals } = field("told");
+  const plain = sayings.filter((saying) => !saying.must);
   return (
     <FieldGroup title="What was told with it">
       <div className={styles.told} id="field-told" tabIndex={-1}>
@@ -53,6 +62,11 @@ export function ToldFields({ field, sayings }: { field: FieldOf; sayings: readon
             checked={field(`told.${saying.key}`).value === "yes"}
           />
         ))}
+        <div className="row">
+          <Button onClick={() => fill(Object.fromEntries(plain.map(({ key }) => [`told.${key}`, "yes"])))}>
+            {plain.length < sayings.length ? "All but the cautions was said" : "All of it was said"}
+          </Button>
+        </div>
         <Refusals id="told-refusals" refusals={refusals} />
       </div>
       <TextField {...field("toldWords")} label="What else was said" lines={2} />

@@ -73,12 +73,13 @@ export function GiveForm({
       start={start}
       labels={labels}
       back={`/lots/${lotId}`}
+      standing="Seed that was handed over stays handed over."
       question={(values) => {
         const giving = givingTyped(values, known);
         return question(giving, givingRules(ground, giving), values, number, sayings);
       }}
     >
-      {({ field, values }) => {
+      {({ field, values, fill }) => {
         const giving = givingTyped(values, known);
         return (
           <>
@@ -97,7 +98,7 @@ export function GiveForm({
               units={units}
               field={field}
             />
-            {giving.staysWithHolder ? null : <ToldFields field={field} sayings={sayings} />}
+            {giving.staysWithHolder ? null : <ToldFields field={field} sayings={sayings} fill={fill} />}
             {giving.staysWithHolder || values.kind === "return" ? null : (
               <ReturnFields field={field} loan={values.kind === "loan"} />
             )}

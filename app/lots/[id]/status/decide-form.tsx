@@ -58,9 +58,11 @@ export function DecideForm({
       start={{ on: today, status: "usable", strain }}
       labels={{ found: "What was found", how: "What was compared", strain: "The strain", on: "When" }}
       back={`/lots/${lotId}`}
+      standing="Seed that is thrown away stays thrown away; whatever else is decided is an entry."
       question={(values) => {
         const { title, says } = asked[values.found ?? ""] ?? { title: "What was found?", says: "Choose it first." };
-        return { button: "Decide", title, says: <p>{says}</p>, confirm: "So it is", ready: true };
+        const kind = values.found === "spoiled" ? "act" : "entry";
+        return { button: "Decide", title, says: <p>{says}</p>, confirm: "So it is", ready: true, kind };
       }}
     >
       {({ field, values }) => (
