@@ -2,10 +2,8 @@
 
 import { gramsTyped, type UnitSettings } from "@/lib/display/units";
 import { correctHarvest } from "@/lib/registry/harvests/correct-harvest";
-import { putTogether } from "@/lib/registry/harvests/put-together";
 import { recordHarvest } from "@/lib/registry/harvests/record-harvest";
 import { type HarvestInput, harvestCorrectionSchema, newHarvestSchema } from "@/lib/schemas/harvests/harvest-entry";
-import { putTogetherSchema } from "@/lib/schemas/harvests/put-together";
 import { parseForm } from "@/lib/schemas/lots/form-fields";
 import type { Outcome } from "@/lib/science/outcome";
 import { current } from "../../_session/current";
@@ -65,22 +63,4 @@ function atRows<T>(outcome: Outcome<T>, rows: RowsOf): Outcome<T> {
       each.path[0] === "parents" ? { ...each, path: [rows, ...each.path.slice(1)] } : each,
     ),
   };
-}
-
-/** Puts bags that were kept apart into one jar. */
-export async function putBagsTogether(
-  growOutId: string,
-  harvestId: string,
-  inGramsTyped: boolean,
-  _before: FormAnswer,
-  form: FormData,
-): Promise<FormAnswer> {
-  const { db, actor, settings } = await current();
-  const typed = textsOf(form);
-  const input = parseForm(putTogetherSchema(settings.hemisphere), typed);
-  if (!input.ok) return answerOf(typed, input, () => "");
-  const { wanted } = input.value;
-  const amount = wanted !== null && inGramsTyped ? gramsTyped(wanted, unitsOf(settings)) : wanted;
-  const outcome = await putTogether(db, actor, harvestId, { ...input.value, wanted: amount });
-  return answerOf(typed, outcome, () => `/grow-outs/${growOutId}?wrote=${harvestId}#harvested`);
 }

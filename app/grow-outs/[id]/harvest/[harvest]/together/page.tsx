@@ -28,8 +28,8 @@ export default async function PutTogetherPage({ params }: { params: Promise<{ id
         variety={{ ...read.variety, cropKey: read.crop.key }}
         title={`Put the bags of lot ${harvest.lotNumber ?? "not on record"} together`}
       >
-        The bags of one harvest become one jar. More than about five seeds of each plant make no rare kind safer; what
-        counts is that all plants are in it alike.
+        The bags of one harvest become one jar. Five seeds of each plant already carry nearly all that it has; what
+        counts is that all plants are in the jar alike.
       </GrowOutPageHead>
       {harvest.bulked === "kept apart" && evenness && harvest.lotNumber !== null ? (
         <>

@@ -5,7 +5,7 @@ import { refusalSentence } from "@/lib/display/refusals";
 import type { Evenness } from "@/lib/registry/harvests/evenness-of-harvest";
 import type { PlotOfHarvest } from "@/lib/registry/harvests/size-of-harvest";
 import { ActForm } from "../../../../../lots/_form/act-form";
-import { putBagsTogether } from "../../../../_actions/harvest";
+import { putBagsTogether } from "../../../../_actions/put-together";
 import { EqualTakings, type NamedAmount } from "../../../../_harvest/evenness-view";
 import { type AmountUnit, amountWords } from "../../../../_harvest/evenness-words";
 import { TakingOfBags, takingTyped } from "../../../../_harvest/take-some";
@@ -58,7 +58,7 @@ export function TogetherForm({
       start={{ way: "equal", leftOut: "0", on: today }}
       labels={{ way: "How", leftOut: "How much of each", wanted: "How much in all", on: "When" }}
       back={`/grow-outs/${growOutId}#harvested`}
-      standing="Seed that was mixed stays mixed. What is left in the bags leaves the ledger as discarded: sow it, eat it or give it away under a lot of its own if you keep it."
+      standing="Seed that was mixed stays mixed. What is left in the bags leaves the ledger as discarded."
       question={(values) => question(values, { lot, options, named, unit, whole })}
     >
       {({ field, values }) => {
