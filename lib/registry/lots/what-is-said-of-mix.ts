@@ -2,6 +2,23 @@ import { identityGrades, isolationGrades } from "@/lib/schemas/lots/record-lot";
 import type { FuzzyDate } from "@/lib/science/dates/fuzzy-date";
 import type { LotRead } from "./lot-in-hand";
 
+/** What is said of a part of a mix. */
+export type SaidOfLot = Pick<
+  LotRead,
+  | "number"
+  | "varietyId"
+  | "strainId"
+  | "status"
+  | "statusReason"
+  | "treatment"
+  | "isolationGrade"
+  | "identityGrade"
+  | "year"
+  | "yearFirst"
+  | "yearLast"
+  | "yearWords"
+>;
+
 /** Treatments from the one that says most to the one that says least: of a mix the gravest of its parts holds. */
 const treatments = ["unknown", "chemical", "hot water", "none"] as const;
 
@@ -9,7 +26,7 @@ const treatments = ["unknown", "chemical", "hot water", "none"] as const;
  * What is said of a mix follows from its parts: the strain that all share; the years from the oldest harvest to the youngest; treatment,
  * isolation and identity as of the worst part, not known where one is not known; on hold or in quarantine as one of its parts is.
  */
-export function whatIsSaidOfMix(lots: readonly LotRead[], on: FuzzyDate) {
+export function whatIsSaidOfMix(lots: readonly SaidOfLot[], on: FuzzyDate) {
   const [first] = lots;
   return {
     varietyId: first?.varietyId ?? "",
@@ -43,7 +60,7 @@ function worstOf(worst: readonly string[], said: readonly (string | null)[]): st
   return worst.find((grade) => said.includes(grade)) ?? null;
 }
 
-function yearsOf(lots: readonly LotRead[], on: FuzzyDate) {
+function yearsOf(lots: readonly SaidOfLot[], on: FuzzyDate) {
   const [one] = lots;
   if (one && lots.every((lot) => lot.year === one.year)) {
     const { year, yearFirst, yearLast, yearWords } = one;
@@ -64,7 +81,7 @@ function yearsOf(lots: readonly LotRead[], on: FuzzyDate) {
   return { year: `${from}/${to}`, yearFirst: `${from}-01-01`, yearLast: `${to}-12-31`, yearWords };
 }
 
-function standingOf(lots: readonly LotRead[]) {
+function standingOf(lots: readonly SaidOfLot[]) {
   for (const status of ["quarantine", "hold"] as const) {
     const part = lots.find((lot) => lot.status === status);
     if (part)
