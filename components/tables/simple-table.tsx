@@ -1,5 +1,6 @@
-import type { ReactNode } from "react";
+import { type ReactNode, useId } from "react";
 import { cellRole, groupRole, headRole, rowHeadRole, rowRole, tableRole } from "./roles";
+import { ScrollFrame } from "./scroll-frame";
 import styles from "./simple-table.module.css";
 
 /** A column of a small table. */
@@ -27,10 +28,16 @@ export function SimpleTable({
   foot?: Readonly<Record<string, ReactNode>>;
   entries?: boolean;
 }) {
+  const captionId = useId();
   return (
-    <div className={styles.frame} data-entries={entries}>
+    <ScrollFrame
+      className={styles.frame}
+      entries={entries}
+      label={caption ? undefined : nameByHeads(columns)}
+      labelledBy={caption ? captionId : undefined}
+    >
       <table className={styles.table} {...tableRole}>
-        {caption ? <caption>{caption}</caption> : null}
+        {caption ? <caption id={captionId}>{caption}</caption> : null}
         <thead {...groupRole}>
           <tr {...rowRole}>
             {columns.map((column) => (
@@ -51,8 +58,14 @@ export function SimpleTable({
           </tfoot>
         ) : null}
       </table>
-    </div>
+    </ScrollFrame>
   );
+}
+
+/** What a table without a caption is called: by the heads of its columns. */
+function nameByHeads(columns: readonly SimpleColumn[]): string {
+  const heads = columns.map(({ name }) => name).filter((name) => typeof name === "string" && name !== "");
+  return heads.length === 0 ? "Table" : `Table of ${heads.join(", ")}`;
 }
 
 function SimpleRow({
