@@ -70,7 +70,9 @@ function monthTicks(start: { year: number; month: number }, span: number, from: 
     const day = civilDay(year, month + 1, 1);
     if (day < from || day > to) continue;
     const named = month % step === 0;
-    const label = month === 0 ? String(year) : (months[month] ?? null);
+    // The first name says its year, too, where there is room for it: January, which is its year, may lie under today.
+    const first = step > 1 && !ticks.some((tick) => tick.label !== null);
+    const label = month === 0 ? String(year) : `${months[month]}${first ? ` ${year}` : ""}`;
     if (named || step < 6 || month % 3 === 0) ticks.push({ day, label: named ? label : null });
   }
   return ticks;

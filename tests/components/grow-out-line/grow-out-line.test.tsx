@@ -42,6 +42,8 @@ describe("the scale of a life's line", () => {
 
   it("names months on a short line, years on a long one, days where the beginning has none", () => {
     expect(ticksOf({ from: "2026-04-20", to: "2026-07-10" }).map(({ label }) => label)).toEqual(["May", "Jun", "Jul"]);
+    const named = ticksOf({ from: "2026-04-20", to: "2027-09-10" }).flatMap(({ label }) => label ?? []);
+    expect(named).toEqual(["Jul 2026", "2027", "Jul"]);
     const years = ticksOf({ from: "2010-06-01", to: "2026-06-01" });
     expect(years[0]).toMatchObject({ day: "2011-01-01" });
     expect(years.filter(({ label }) => label !== null).length).toBeLessThanOrEqual(8);
