@@ -69,7 +69,7 @@ export function PasteDialog({
               {plan.added.length > 0 ? `; ${counted(plan.added.length, noun)} would be added` : ""}.
             </p>
             {first.named ? (
-              <label className="row">
+              <label className={styles.tick}>
                 <input type="checkbox" checked={named} onChange={(event) => setByName(event.target.checked)} />
                 <span>Find each {noun} by its tag, in whatever order the rows come</span>
               </label>
@@ -81,7 +81,7 @@ export function PasteDialog({
             </section>
           </>
         )}
-        <div className="row">
+        <div className={styles.actions}>
           <Button
             kind="chief"
             disabled={filling === 0}

@@ -71,8 +71,7 @@ beforeAll(async () => {
     pages.set(`a grow-out, ${step}`, `${pages.get("a grow-out")}/${step}`);
   for (const step of ["", "/new", "/looked", "/methods/new", "/claim"])
     pages.set(`neighbours of a grow-out${step}`, `${pages.get("a grow-out")}/neighbours${step}`);
-  for (const step of ["plants", "plants/add"])
-    pages.set(`a grow-out, ${step}`, `${pages.get("a grow-out")}/${step}`);
+  for (const step of ["plants", "plants/add"]) pages.set(`a grow-out, ${step}`, `${pages.get("a grow-out")}/${step}`);
   for (const step of ["", "/new"]) pages.set(`traits of a variety${step}`, `/varieties/${variety}/traits${step}`);
   pages.set("blending lots", `/lots/blend?variety=${variety}`);
   pages.set("splitting a lot", `${pages.get("a lot")}/split`);

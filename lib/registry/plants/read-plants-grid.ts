@@ -1,4 +1,5 @@
 import { type Database, readTogether, type Selection, sql } from "@/lib/db";
+import { addYears, type CivilDay } from "@/lib/science/dates/civil-day";
 import { type PlantsRead, plantSelections, plantsRead } from "../grow-outs/plants-of-grow-out";
 
 interface Head {
@@ -9,7 +10,8 @@ interface Head {
   readonly seedCoat: string | null;
   readonly cropKey: string;
   readonly seedParentsPlanned: number | null;
-  readonly stewardId: string | null;
+  readonly sownLast: string | null;
+  readonly endedOn: string | null;
 }
 
 /** A grow-out's plants to be marked and scored, with the traits that there are and everybody who may have scored. */
@@ -23,9 +25,9 @@ export async function readPlantsGrid(db: Database, growOutId: string): Promise<P
   const heads: Selection<Head> = {
     columns: {
       ...{ id: "text", name: "text", varietyId: "text", variety: "text", seedCoat: "text", cropKey: "text" },
-      ...{ seedParentsPlanned: "number", stewardId: "text" },
+      ...{ seedParentsPlanned: "number", sownLast: "text", endedOn: "text" },
     },
-    rows: sql`SELECT g."id", g."name", g."varietyId", v."name" AS "variety", v."seedCoat", c."key" AS "cropKey", g."seedParentsPlanned", g."stewardId"
+    rows: sql`SELECT g."id", g."name", g."varietyId", v."name" AS "variety", v."seedCoat", c."key" AS "cropKey", g."seedParentsPlanned", g."sownLast", g."endedOn"
       FROM "GrowOut" g JOIN "Variety" v ON v."id" = g."varietyId" JOIN "Crop" c ON c."id" = v."cropId" WHERE g."id" = ${growOutId}`,
   };
   const people: Selection<{ stewardId: string; name: string }> = {
@@ -35,4 +37,9 @@ export async function readPlantsGrid(db: Database, growOutId: string): Promise<P
   const found = await readTogether(db, { heads, people, ...plantSelections(growOutId) });
   const [growOut] = found.heads;
   return growOut ? { growOut, people: found.people, ...plantsRead(found) } : null;
+}
+
+/** true while the plants may still stand: then today is a likely day to have looked at them */
+export function mayStand({ sownLast, endedOn }: Head, today: CivilDay): boolean {
+  return endedOn === null && (sownLast === null || sownLast >= addYears(today, -2));
 }

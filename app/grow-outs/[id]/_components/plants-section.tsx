@@ -40,26 +40,28 @@ export function PlantsSection({
   const kept = plants.filter((plant) => plant.kept).length;
   return (
     <Section id="plants" title="Plants and scores" aside={<Link href={grid}>Mark and score plants</Link>}>
-      <MarksOfPlants
-        marks={marksInShort(plants)}
-        kept={kept}
-        wanted={growOut.seedParentsPlanned ?? variety.seedParentsWanted}
-      />
-      <TagsTwice growOutId={growOut.id} twice={tagsTwice(plants)} />
-      <ScoresOfPlants plants={plants} traits={traits} people={people} varietyId={variety.id} />
-      <details open={plants.length <= foldedAbove || asked}>
-        <summary>Each plant</summary>
-        <DataTable
-          caption={counted(plants.length, "plant")}
-          noun="plant"
-          columns={columns}
-          rows={plants.map((plant) => plantRow(plant, traits, units, people))}
-          path={`/grow-outs/${growOut.id}`}
-          address={address}
-          filterLabel="Find a plant"
-          csv={`/grow-outs/${growOut.id}/plants-csv`}
+      <div className="stack-near">
+        <MarksOfPlants
+          marks={marksInShort(plants)}
+          kept={kept}
+          wanted={growOut.seedParentsPlanned ?? variety.seedParentsWanted}
         />
-      </details>
+        <TagsTwice growOutId={growOut.id} twice={tagsTwice(plants)} />
+        <ScoresOfPlants plants={plants} traits={traits} people={people} varietyId={variety.id} />
+        <details open={plants.length <= foldedAbove || asked}>
+          <summary>Each plant</summary>
+          <DataTable
+            caption={counted(plants.length, "plant")}
+            noun="plant"
+            columns={columns}
+            rows={plants.map((plant) => plantRow(plant, traits, units, people))}
+            path={`/grow-outs/${growOut.id}`}
+            address={address}
+            filterLabel="Find a plant"
+            csv={`/grow-outs/${growOut.id}/plants-csv`}
+          />
+        </details>
+      </div>
     </Section>
   );
 }

@@ -11,7 +11,6 @@ const columns = [
   { key: "plants", name: "Scored", kind: "count" },
   { key: "scores", name: "Scores" },
   { key: "by", name: "By" },
-  { key: "good", name: "Which end is good" },
 ] as const;
 
 /** What was scored and by whom, a line a trait and version; a scale with the words of its steps. */
@@ -31,6 +30,7 @@ export function ScoresOfPlants({
   return (
     <SimpleTable
       columns={columns}
+      entries
       rows={scored.map((scores) => ({
         id: scores.trait.id,
         cells: {
@@ -38,16 +38,20 @@ export function ScoresOfPlants({
             <>
               <Link href={`/varieties/${varietyId}/traits`}>{scores.trait.name}</Link>
               {scores.old ? `, version ${scores.trait.version}` : ""}
+              {meaning(scores) === "" ? null : <p className="quiet">{meaning(scores)}</p>}
             </>
           ),
           plants: `${scores.plants} of ${plants.length}`,
           scores: said(scores),
           by: by(scores, people),
-          good: [directionInWords(scores.trait), stepsInWords(scores.trait)].filter(Boolean).join("; "),
         },
       }))}
     />
   );
+}
+
+function meaning({ trait }: ScoresInShort): string {
+  return [trait.direction === null ? "" : directionInWords(trait), stepsInWords(trait)].filter(Boolean).join("; ");
 }
 
 const mostAnswers = 6;

@@ -7,7 +7,7 @@ import { SeedCoat } from "@/components/seed-coat";
 import { ButtonLink, Notice } from "@/components/ui";
 import { counted } from "@/lib/display/plurals";
 import { markShown } from "@/lib/registry/grow-outs/plants-of-grow-out";
-import { type PlantsGrid as GridRead, readPlantsGrid } from "@/lib/registry/plants/read-plants-grid";
+import { type PlantsGrid as GridRead, mayStand, readPlantsGrid } from "@/lib/registry/plants/read-plants-grid";
 import { tagsTwice } from "@/lib/registry/plants/tags-twice";
 import { storedSeedCoat } from "@/lib/schemas/varieties/seed-coat";
 import { current } from "../../../_session/current";
@@ -61,7 +61,7 @@ export default async function PlantsPage({ params }: { params: Promise<{ id: str
         growOut={growOut.name}
         data={gridData(read)}
         hemisphere={settings.hemisphere}
-        today={today}
+        today={mayStand(growOut, today) ? today : ""}
       />
     </div>
   );

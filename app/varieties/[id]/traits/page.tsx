@@ -71,12 +71,13 @@ function TraitTable({ traits, varietyId }: { traits: readonly ListedTrait[]; var
   return (
     <SimpleTable
       columns={columns}
+      entries
       rows={traits.map((trait) => ({
         id: trait.id,
         cells: {
           name: <Link href={`/varieties/${varietyId}/traits/${trait.newest.id}`}>{trait.newest.name}</Link>,
           kind: traitKindInWords(trait.newest),
-          good: directionInWords(trait.newest),
+          good: trait.newest.direction === null ? "not said" : directionInWords(trait.newest),
           steps: stepsInWords(trait.newest),
           for: scopeWords[trait.scope],
           scores: scoresInWords(trait),

@@ -3,7 +3,7 @@
 import { useId } from "react";
 import { Button } from "@/components/ui";
 import type { TraitOfGrid } from "./grid-data";
-import styles from "./seen-by.module.css";
+import styles from "./plants-grid.module.css";
 
 /** What can be done with the chosen cells, and with the rows and columns. */
 export function GridTools({

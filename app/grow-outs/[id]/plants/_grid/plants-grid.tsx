@@ -34,6 +34,7 @@ import { editsThatFit, readPlantsDraft } from "./draft";
 import { gridColumns, nameColumn } from "./grid-columns";
 import type { GridData } from "./grid-data";
 import { GridTools } from "./grid-tools";
+import styles from "./plants-grid.module.css";
 import { SeenBy } from "./seen-by";
 import { type Stored, storePlants } from "./store";
 
@@ -51,6 +52,7 @@ export function PlantsGrid({
   growOut: string;
   data: GridData;
   hemisphere: Hemisphere;
+  /** the day to begin with; empty where it was likely another */
   today: string;
 }) {
   const { edits, change, begin, undo, redo, canUndo, canRedo } = useEdits();
@@ -234,7 +236,7 @@ export function PlantsGrid({
       {wrong.length > 0 ? (
         <div role="alert" className="waits">
           <p>{counted(wrong.length, "cell")} cannot be stored as typed:</p>
-          <ul>
+          <ul className={styles.wrong}>
             {wrong.slice(0, 8).map(({ row, column, sentence }) => (
               <li key={refusalKey(row.key, column.key)}>
                 <Button kind="quiet" onClick={() => goTo(row.key, column.key)}>
@@ -249,7 +251,7 @@ export function PlantsGrid({
       {answer?.ok === false ? (
         <div role="alert" className="waits">
           <p>Nothing was stored: {counted(answer.refusals.length, "thing")} to put right.</p>
-          <ul>
+          <ul className={styles.wrong}>
             {answer.refusals.slice(0, 20).map((each) => (
               <li key={`${each.row} ${each.column} ${each.sentence}`}>
                 {byKey.has(each.row) ? (

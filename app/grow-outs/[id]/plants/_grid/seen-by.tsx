@@ -1,7 +1,7 @@
 "use client";
 
 import { DateField, type Option, Select } from "@/components/ui";
-import styles from "./seen-by.module.css";
+import styles from "./plants-grid.module.css";
 
 /** When the plants were looked at, and by whom: it holds for every cell that is stored in one go. */
 export function SeenBy({

@@ -2,7 +2,7 @@ import type { Metadata } from "next";
 import Link from "next/link";
 import { notFound } from "next/navigation";
 import { PageHead } from "@/components/frame";
-import { readPlantsGrid } from "@/lib/registry/plants/read-plants-grid";
+import { mayStand, readPlantsGrid } from "@/lib/registry/plants/read-plants-grid";
 import { current } from "../../../../_session/current";
 import { AddPlantsForm } from "./add-plants-form";
 
@@ -32,7 +32,7 @@ export default async function AddPlantsPage({ params }: { params: Promise<{ id: 
       </PageHead>
       <AddPlantsForm
         growOutId={id}
-        start={{ from, on: today }}
+        start={{ from, on: mayStand(read.growOut, today) ? today : "" }}
         people={read.people.map(({ stewardId, name }) => ({ value: stewardId, words: name }))}
       />
     </div>

@@ -54,12 +54,13 @@ export default async function TraitPage({ params }: { params: Promise<{ id: stri
         <Section id="versions" title="Its versions">
           <SimpleTable
             columns={columns}
+            entries
             rows={trait.versions.map((version) => ({
               id: version.id,
               cells: {
                 version: version.version,
                 kind: traitKindInWords(version),
-                good: directionInWords(version),
+                good: version.direction === null ? "not said" : directionInWords(version),
                 steps: stepsInWords(version),
                 scores: trait.scores.get(version.id) ?? 0,
               },
