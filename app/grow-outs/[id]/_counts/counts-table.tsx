@@ -15,9 +15,9 @@ import { OddNotes } from "./odd-notes";
 const columns = [
   { key: "stage", name: "Stage" },
   { key: "plants", name: "Plants", kind: "count" },
-  { key: "fall", name: "" },
+  { key: "fall", name: <span className="heard">Drawn</span> },
   { key: "share", name: "Of those before" },
-  { key: "note", name: "" },
+  { key: "note", name: <span className="heard">Note</span> },
 ] as const;
 
 /** Stages that want a count: where none stands the row is open. */

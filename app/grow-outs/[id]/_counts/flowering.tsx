@@ -17,7 +17,7 @@ import styles from "./counts.module.css";
 import { OddNotes } from "./odd-notes";
 
 const columns = [
-  { key: "organ", name: "" },
+  { key: "organ", name: <span className="heard">Organ</span> },
   { key: "first", name: "First" },
   { key: "half", name: "Half" },
   { key: "last", name: "Last" },

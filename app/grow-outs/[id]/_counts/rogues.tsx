@@ -17,7 +17,7 @@ const columns = [
   { key: "looked", name: "Looked at", kind: "count" },
   { key: "pulled", name: "Pulled", kind: "count" },
   { key: "reason", name: "Why" },
-  { key: "note", name: "" },
+  { key: "note", name: <span className="heard">Note</span> },
 ] as const;
 
 /** Rogue passes line by line, the off-type share with its bound, and how it moved over the years of the variety. */
