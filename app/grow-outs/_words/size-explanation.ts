@@ -13,6 +13,15 @@ export function sharesWords({ seedShares, seedSharesCv }: GrowOutRead["growOut"]
   return unknown;
 }
 
+/** Plants that gave no pollen because their tassels were taken; nothing where nobody spoke of tassels. */
+function tassels({ detasselled, seedParentsDetasselled }: GrowOutRead["growOut"]) {
+  const named = [
+    { name: "plants without their tassels", count: detasselled },
+    { name: "of the seed parents without them", count: seedParentsDetasselled },
+  ];
+  return named.flatMap(({ name, count }) => (count === null ? [] : [{ name, value: plainNumber(count) }]));
+}
+
 /** The effective size of a grow-out with all that it was worked out from. */
 export function sizeExplanation(read: GrowOutRead): Explanation {
   const { growOut, harvested, parents, variety } = read;
@@ -31,6 +40,7 @@ export function sizeExplanation(read: GrowOutRead): Explanation {
       ...(growOut.malesStanding === null ? [] : [{ name: "of them males", value: count(growOut.malesStanding) }]),
       { name: "rogued before pollen shed", value: count(growOut.roguedBeforePollen) },
       { name: "seed parents", value: count(growOut.seedParents) },
+      ...tassels(growOut),
       { name: "their shares of the seed", value: sharesWords(growOut) },
       {
         name: "selfing rate",
