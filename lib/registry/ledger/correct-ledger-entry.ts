@@ -96,8 +96,31 @@ async function entryToCorrect(db: Database, entryId: string) {
     const needed = "correct the transfer, so that both sides agree";
     return refused(refusal("side-of-transfer", ["entry"], said, "is one side of a transfer", needed));
   }
+  if (await otherSideOfAct(db, entry)) {
+    const needed = "take the whole act back in the history so that both lots agree, or weigh the jar in";
+    return refused(refusal("side-of-act", ["entry"], said, "is one side of a blend or split", needed));
+  }
   const { lot, replacedBy: _none, ...row } = entry;
   return accepted({ entry: row, lot });
+}
+
+/** The entry that the same blend or split wrote in the other lot, if it stands: what one side says, the other must. */
+async function otherSideOfAct(
+  db: Database,
+  {
+    lotId,
+    otherLotId,
+    amount,
+    unit,
+    on,
+  }: { lotId: string; otherLotId: string | null; amount: number; unit: string; on: string },
+) {
+  if (otherLotId === null) return null;
+  const made = await db.read.lotMaking.count({ where: { lotId: { in: [lotId, otherLotId] } } });
+  if (made === 0) return null;
+  return db.read.ledgerEntry.findFirst({
+    where: { lotId: otherLotId, otherLotId: lotId, amount, unit, on, takenBack: false, replacedBy: null },
+  });
 }
 
 /** What a blend wrote stays a blend's entry, and nothing else becomes one. */

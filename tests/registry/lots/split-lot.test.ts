@@ -3,6 +3,7 @@ import { beforeEach, expect, test } from "vitest";
 import { ownerHere } from "@/lib/access/actor";
 import type { Database } from "@/lib/db";
 import { undoChangeSet } from "@/lib/registry/change-set/undo-change-set";
+import { takeBackLedgerEntry } from "@/lib/registry/ledger/correct-ledger-entry";
 import { splitLot } from "@/lib/registry/lots/split-lot";
 import { splitSchema } from "@/lib/schemas/lots/blend-lots";
 import { parseForm } from "@/lib/schemas/lots/form-fields";
@@ -62,6 +63,19 @@ onEveryEngine("a split", (fresh) => {
     expect([await db.read.person.count(), await db.read.lot.count(), await db.read.ledgerEntry.count()]).toEqual([
       1, 1, 1,
     ]);
+  });
+
+  test("neither side of it is corrected alone; another entry of the lot still is", async () => {
+    granted(await split({}));
+    const sides = await db.read.ledgerEntry.findMany({ where: { otherLotId: { not: null } } });
+    expect(sides).toHaveLength(2);
+    for (const { id } of sides) {
+      const back = await takeBackLedgerEntry(db, owner, id, "slip");
+      expect(back.ok ? [] : back.refusals.map(({ code, path }) => [code, ...path])).toEqual([["side-of-act", "entry"]]);
+    }
+    const harvested = await db.read.ledgerEntry.findFirstOrThrow({ where: { kind: "harvested" } });
+    await anEntry(db, lotId, "harvested", 40, "2019-10-11");
+    granted(await takeBackLedgerEntry(db, owner, harvested.id, "written twice"));
   });
 
   test("a holder nobody knows and more than the jar holds are refused together, and nothing is written", async () => {
