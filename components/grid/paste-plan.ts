@@ -102,7 +102,7 @@ class RowFinder {
     if (ground.byName && nameAt >= 0) return this.#named(name);
     const row = ground.rows[ground.at.row + place];
     if (row) return { row, name: name || cellText(ground.edits, row, ground.nameColumn), why: null };
-    if (name !== "") return this.#add(name);
+    if (name !== "") return this.#make(name);
     return { row: null, name: "", why: "no plant stands in this row; paste its tag too, or add the plant first" };
   }
 
@@ -114,10 +114,10 @@ class RowFinder {
     if (row) return { row: null, name, why: `${there.length} plants have the tag ${name}; paste row by row` };
     if (this.#addedByName.has(folded(name)))
       return { row: null, name, why: `the tag ${name} stands twice in what is pasted; paste row by row` };
-    return this.#add(name);
+    return this.#make(name);
   }
 
-  #add(name: string): Found {
+  #make(name: string): Found {
     const key = this.ground.newKey(this.added.length);
     const row: GridRow = { key, added: true, stored: {}, notes: {} };
     this.added.push(key);
