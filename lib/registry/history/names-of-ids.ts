@@ -15,6 +15,7 @@ const named = {
   Plant: ["name"],
   Trait: ["name"],
   NeighbourSource: ["what"],
+  Transfer: ["kind"],
 } as const satisfies Record<string, readonly [string, string?]>;
 
 type Target = keyof typeof named;
@@ -41,6 +42,7 @@ const targets: Readonly<Record<string, Target>> = {
   plantId: "Plant",
   traitId: "Trait",
   neighbourId: "NeighbourSource",
+  transferId: "Transfer",
 };
 
 /** So many names of one kind of record are looked up at once; a page shows fewer. */

@@ -160,5 +160,5 @@ export function givingRefusals(rules: readonly GivingRule[], lotNumber: string, 
 /** What was overruled and why, as it is kept with the transfer; null where no rule stood against it. */
 export function overruledInWords(rules: readonly GivingRule[], override: string | null): string | null {
   if (override === null || rules.length === 0) return null;
-  return `given although ${rules.map((rule) => rule.words).join("; and although ")}. Reason: ${override}`;
+  return `Given although ${rules.map((rule) => rule.words).join("; and although ")}. Reason: ${override}`;
 }

@@ -157,7 +157,7 @@ onEveryEngine("seed given", (fresh) => {
     ]);
     const { value } = granted(await give(db, beans.lotId, reason));
     const transfer = await db.read.transfer.findUniqueOrThrow({ where: { id: value.transferId } });
-    expect(transfer.note).toBe("given although lot Ham 3 is treated seed (thiram). Reason: they asked");
+    expect(transfer.note).toBe("Given although lot Ham 3 is treated seed (thiram). Reason: they asked");
     expect(transfer.told).toContain("Treated seed: thiram.");
   });
 

@@ -130,7 +130,7 @@ test("into the holder's own other building nothing leaves: only a closed jar spe
 test("what was overruled is kept with its reason", () => {
   const broken = givingRules(ground({ lot: { status: "hold" } }), giving({ seeds: seeds(101) }));
   expect(overruledInWords(broken, "they lost theirs")).toBe(
-    "given although lot Ham 3 is on hold; and although at most 100 seeds are free above the reserve of 200 seeds. Reason: they lost theirs",
+    "Given although lot Ham 3 is on hold; and although at most 100 seeds are free above the reserve of 200 seeds. Reason: they lost theirs",
   );
   expect(overruledInWords([], "no rule")).toBeNull();
   expect(overruledInWords(broken, null)).toBeNull();

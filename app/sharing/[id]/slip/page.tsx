@@ -15,7 +15,7 @@ export default async function SlipPage({ params }: { params: Promise<{ id: strin
   const { db, settings } = await current();
   const read = await readTransfer(db, (await params).id);
   if (!read) notFound();
-  const tests = await readTests(db.read, read.lot.id);
+  const tests = await readTests(db, read.lot.id);
   return (
     <div className="sheet stack">
       <div className="not-on-paper">
