@@ -1,6 +1,5 @@
 import type { UnitSettings } from "@/lib/display/units";
 import type { HarvestRead, HarvestsRead, PlantForHarvest } from "@/lib/registry/harvests/read-harvests";
-import { fatesOfSeed } from "@/lib/schemas/harvests/harvest-entry";
 import { separateSexes } from "@/lib/science/crops/mating";
 import { weightAsTyped } from "../../lots/_words/units-of";
 import type { HarvestGround } from "./harvest-fields";
@@ -88,8 +87,7 @@ export function startOfCorrection(
   };
 }
 
-/** Why a bag was lost, as the form words it; a reason of another kind is the nearest it has. */
+/** What became of a bag, as the form words it. */
 function fateOf(lost: string | null): string {
-  if (lost === null) return "kept";
-  return fatesOfSeed.find((fate) => fate === `lost: ${lost}`) ?? "lost: tag fell off";
+  return lost === null ? "kept" : `lost: ${lost}`;
 }

@@ -111,7 +111,7 @@ function SeedRowLine({
           aria-label={`${name}, its seed`}
           defaultValue={fate.value === "" ? fates[0] : fate.value}
         >
-          {fates.map((each) => (
+          {[...fates, ...(fate.value === "" || fates.includes(fate.value) ? [] : [fate.value])].map((each) => (
             <option key={each}>{each}</option>
           ))}
         </select>

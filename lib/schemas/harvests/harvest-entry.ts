@@ -1,6 +1,6 @@
 import { z } from "zod";
 import type { FuzzyDate, Hemisphere } from "@/lib/science/dates/fuzzy-date";
-import { type Outcome, refusal, refused } from "@/lib/science/outcome";
+import { accepted, type Outcome, refusal, refused } from "@/lib/science/outcome";
 import { count, day, decimal, name, neededField, oneOf, openField, words } from "../lots/form-fields";
 import { readDecimal } from "../notebook/decimal";
 
@@ -73,7 +73,7 @@ export interface HarvestCorrectionInput extends HarvestInput {
 const parentShape = z.object({
   plant: openField(words),
   amount: openField(decimal({ above: 0 })),
-  fate: openField(oneOf(fatesOfSeed)),
+  fate: openField(fateOfSeed),
 });
 
 function harvestFields(hemisphere: Hemisphere) {
@@ -150,6 +150,12 @@ function harvestOf({ told, each, parents, seedParents, mouldyPercent, ...fields 
 
 /** Stands for a row whose seed was measured although it is said not to have been taken: always refused. */
 export const notTaken = "not taken";
+
+/** One of the offered fates, or lost for another reason that stands in an older record. */
+function fateOfSeed(text: string): Outcome<string> {
+  const told = text.trim();
+  return told.startsWith("lost: ") && told.length > "lost: ".length ? accepted(told) : oneOf(fatesOfSeed)(told);
+}
 
 /** A whole count, none included. */
 function countOrNone(text: string): Outcome<number> {

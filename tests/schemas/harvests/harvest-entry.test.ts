@@ -49,6 +49,16 @@ describe("a harvest as it is typed", () => {
     ]);
   });
 
+  it("keeps a reason of loss that an older record gives, and no other word", () => {
+    const told = (fate: string) => read({ parents: [{ plant: "a", amount: "", fate }] });
+    expect(
+      told("lost: the mice had it").ok && value({ parents: [{ plant: "a", fate: "lost: the mice had it" }] }),
+    ).toMatchObject({
+      parents: [{ lost: "the mice had it" }],
+    });
+    for (const fate of ["lost: ", "gone"]) expect(told(fate).ok).toBe(false);
+  });
+
   it("takes no amounts where nothing is known of each", () => {
     const parents = [{ plant: "a", amount: "5", fate: "kept" }];
     expect(value({ each: "nothing", parents }).parents).toMatchObject([{ plantId: "a", grams: null, seeds: null }]);
