@@ -78,8 +78,10 @@ function nodeOfGrowOut(growOut: GrowOutRecord, variety: VarietyRecord | undefine
   const impossible = plotParentsFaults(plot ?? { ...mating, ...ANY_SIZE }, at);
   const foreign = growOut.foreignPollen === null ? {} : { foreignPollen: growOut.foreignPollen };
   const counted = impossible.length > 0 ? ANY_SIZE : (plot ?? { ...mating, ...ANY_SIZE });
-  const lot: LineageLot = { id, kind: "grow-out", parents, ...counted, ...foreign };
-  const sound = plot !== null && impossible.length === 0;
+  // What was sown is not on record: the line begins here, and of what it holds nothing is known.
+  const sown = parents.length > 0;
+  const lot: LineageLot = sown ? { id, kind: "grow-out", parents, ...counted, ...foreign } : { id, kind: "founder" };
+  const sound = plot !== null && impossible.length === 0 && sown;
   const ofScience = assumedOfLot(lot).filter(({ code }) => sound || code === "foreign-pollen-not-assessed");
   return {
     lot,
@@ -87,8 +89,12 @@ function nodeOfGrowOut(growOut: GrowOutRecord, variety: VarietyRecord | undefine
     name: growOut.name,
     plot: sound ? plot : null,
     unknown:
-      variety === undefined || variety.clonal || !known || impossible.length > 0 ? "all" : sound ? null : "sizes",
-    assumed: [...assumed, ...ofScience, ...(sound ? [] : [PLANTS_NOT_KNOWN])],
+      variety === undefined || variety.clonal || !known || !sown || impossible.length > 0
+        ? "all"
+        : sound
+          ? null
+          : "sizes",
+    assumed: [...assumed, ...ofScience, ...(sown ? (sound ? [] : [PLANTS_NOT_KNOWN]) : [NOTHING_SOWN])],
     impossible,
   };
 }
@@ -96,6 +102,11 @@ function nodeOfGrowOut(growOut: GrowOutRecord, variety: VarietyRecord | undefine
 const PLANTS_NOT_KNOWN: Assumption = {
   code: "plants-not-known",
   text: "the plants, seed parents or seed shares are not recorded, or cannot be",
+};
+
+const NOTHING_SOWN: Assumption = {
+  code: "parents-not-known",
+  text: "which lot was sown is not on record",
 };
 
 const NOTHING_KNOWN: Mating = {

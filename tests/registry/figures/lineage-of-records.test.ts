@@ -68,6 +68,21 @@ describe("a harvest", () => {
     expect(figure("A")).toMatchObject({ effectiveSize: null, coancestry: 0, inbreeding: 0, generations: 0 });
   });
 
+  it("of a grow-out of which nobody wrote what was sown has no figures, and the others keep theirs", () => {
+    const { figure, assumedFor } = followed(
+      [lot("A"), harvest("B", "G"), harvest("C", "H")],
+      [growOut("G", { parents: [] }), growOut("H")],
+    );
+    expect(figure("B")).toMatchObject({
+      effectiveSize: null,
+      coancestry: null,
+      diversityRetained: null,
+      inbreeding: null,
+    });
+    expect(figure("C").coancestry).toBeCloseTo(0.06875, 14);
+    expect(assumedFor("B").map(({ code }) => code)).toContain("parents-not-known");
+  });
+
   it("leaves rogues that were pulled before pollen shed out of the pollen parents", () => {
     // 12 standing less 2: the same ten.
     const { figure } = followed(
