@@ -162,6 +162,8 @@ export function rogueWalkSchema(hemisphere: Hemisphere) {
 export function roguePassCorrectionSchema(hemisphere: Hemisphere) {
   return z.object({
     ...walkFields(hemisphere),
+    // A notebook names stages and reasons in its own words, and they stay.
+    stage: openField(words),
     pulled: neededField(plantsCounted, "write how many were pulled; 0 where none was found"),
     reason: openField(words),
     why,

@@ -146,6 +146,23 @@ onEveryEngine("a rogue pass", (fresh) => {
     expect(await numbersOf(db, id)).toMatchObject({ roguedBeforePollen: 5, roguedAfterPollen: 4 });
   });
 
+  test("that a notebook told in its own words keeps them when it is corrected", async () => {
+    const db = await fresh();
+    const id = await aGrowOut(db);
+    const told = { stage: "first autumn", reason: "rust", pulled: 10, timing: "before", looked: 87 };
+    await db.write.roguePass.create({ data: { id: "told", growOutId: id, ...told, ...dated("2026-06-18") } });
+    const typed = {
+      on: "2026-06-18",
+      stage: "first autumn",
+      timing: "before",
+      looked: "87",
+      pulled: "9",
+      reason: "rust",
+    };
+    const [right = ""] = granted(await correct(db, "told", typed)).value.ids;
+    expect(await db.read.roguePass.findUnique({ where: { id: right } })).toMatchObject({ ...told, pulled: 9 });
+  });
+
   test("is taken back, and the numbers follow", async () => {
     const db = await fresh();
     const id = await aGrowOut(db);
