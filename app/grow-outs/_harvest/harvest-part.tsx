@@ -30,7 +30,7 @@ export function HarvestPart({
     <div className="stack-near">
       {title}
       {warnings.length > 0 ? (
-        <ul className="waits" aria-label="What looks odd">
+        <ul className="waits measure" aria-label="What looks odd">
           {warnings.map(({ code, text }) => (
             <li key={code}>
               {text.charAt(0).toUpperCase()}

@@ -23,12 +23,15 @@ export function namedAmounts({ kept, given }: HarvestRead): NamedAmount[] {
   }));
 }
 
-/** What was lost, and why: "Lost: plant 4 (rotted or mouldy)". */
-export function lostWords({ parents }: HarvestRead): string | null {
-  const lost = parents.flatMap(({ lost: why, plant }, place) =>
-    why === null ? [] : [`${nameOfParent(plant, place)} (${why})`],
-  );
-  return lost.length === 0 ? null : `Lost: ${listed(lost)}.`;
+/** What is not in the lot, and why: "Not in it: plant 4 and plant 7 (rotted or mouldy)". */
+export function lostWords({ parents }: Pick<HarvestRead, "parents">): string | null {
+  const byReason = new Map<string, string[]>();
+  for (const [place, { lost, plant }] of parents.entries()) {
+    if (lost === null) continue;
+    byReason.set(lost, [...(byReason.get(lost) ?? []), nameOfParent(plant, place)]);
+  }
+  if (byReason.size === 0) return null;
+  return `Not in it: ${[...byReason].map(([why, names]) => `${listed(names)} (${why})`).join("; ")}.`;
 }
 
 /** What else is written of it. */

@@ -43,7 +43,9 @@ export function harvestWarnings(
   const told = seedParentsTold(input) ?? 0;
   const { on } = input;
   const bags = kept.reduce((sum, { grams }) => sum + (grams ?? 0), 0);
-  if (input.grams !== null && bags > input.grams * PLANTS_SEED_FACTOR)
+  const equal = input.bulked === "equal seeds" || input.bulked === "equal weight";
+  // Where equal parts were taken, the rest of the heavy bags is meant to be left.
+  if (input.grams !== null && !equal && bags > input.grams * PLANTS_SEED_FACTOR)
     warn(
       "plants-seed-above-harvest",
       `the plants gave ${short(bags)} g, and only ${short(input.grams)} g lie together`,
@@ -62,7 +64,6 @@ export function harvestWarnings(
   const pulled = kept.flatMap(({ plantId }) => growOut.toPull.get(plantId ?? "") ?? []);
   if (pulled.length > 0) warn("marked-to-pull", `marked to be pulled: plant ${pulled.join(", ")}`);
   const measured = kept.filter(({ grams, seeds, share }) => (grams ?? seeds ?? share ?? null) !== null).length;
-  const equal = input.bulked === "equal seeds" || input.bulked === "equal weight";
   if (!equal && told > 1 && measured < told)
     warn(
       "shares-not-known",

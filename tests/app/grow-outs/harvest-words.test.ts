@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { evennessSentence, sizeOfHarvestExplanation } from "@/app/grow-outs/_harvest/evenness-words";
 import { inOrder } from "@/app/grow-outs/_harvest/harvest-start";
+import { lostWords } from "@/app/grow-outs/_harvest/harvest-words";
 import { liveHarvest, parentsOfTexts } from "@/app/grow-outs/_harvest/typed-harvest";
 import { metricUnits } from "@/lib/display/units";
 import { evennessOf } from "@/lib/registry/harvests/evenness-of-harvest";
@@ -67,6 +68,16 @@ describe("what stands in the form of a harvest", () => {
     ];
     expect(inOrder(plants).map(({ id }) => id)).toEqual(["d", "e", "c", "b", "a"]);
   });
+});
+
+it("what is not in the lot is told by its reason", () => {
+  const parent = (plant: string | null, lost: string | null) => ({
+    ...{ id: `${plant}`, plantId: plant, plant, grams: null, seeds: null, share: null },
+    lost,
+  });
+  const parents = [parent("4", "eaten"), parent("5", null), parent("7", "eaten"), parent(null, "rotted or mouldy")];
+  expect(lostWords({ parents })).toBe("Not in it: plant 4 and plant 7 (eaten); bag 4 (rotted or mouldy).");
+  expect(lostWords({ parents: [parent("5", null)] })).toBeNull();
 });
 
 describe("the greedy mother in words", () => {
