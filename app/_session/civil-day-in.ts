@@ -10,7 +10,8 @@ export function offsetMinutesIn(zone: string | undefined, now: Date = new Date()
   const parts = formatter(zone).formatToParts(now);
   const part = (type: string) => Number(parts.find((each) => each.type === type)?.value ?? 0);
   const asUtc = Date.UTC(part("year"), part("month") - 1, part("day"), part("hour") % 24, part("minute"));
-  return Math.round((asUtc - now.getTime()) / 60_000);
+  // The parts have no seconds, so those of the moment are left out, too: else half of every minute would be a minute behind.
+  return asUtc / 60_000 - Math.floor(now.getTime() / 60_000);
 }
 
 function formatter(zone: string | undefined): Intl.DateTimeFormat {

@@ -16,6 +16,13 @@ describe("today", () => {
     expect(offsetMinutesIn("UTC", now)).toBe(0);
   });
 
+  it("is the same at every second of a minute", () => {
+    for (const moment of ["2026-11-24T22:30:00Z", "2026-11-24T22:30:30Z", "2026-11-24T22:30:59.999Z"]) {
+      expect(offsetMinutesIn("UTC", new Date(moment))).toBe(0);
+      expect(offsetMinutesIn("Asia/Kathmandu", new Date(moment))).toBe(345);
+    }
+  });
+
   it("falls back to the server's own day where the zone is rubbish", () => {
     expect(civilDayIn("Nowhere/Atlantis", now)).toMatch(/^2026-0[23]-\d\d$/);
     expect(civilDayIn(undefined, now)).toMatch(/^2026-0[23]-\d\d$/);
