@@ -21,7 +21,8 @@ export function lotInWords(lot: LineageLot, names: ReadonlyMap<string, string>):
     const name = names.get(parent.id) ?? "a lot not shown";
     return lot.parents.length === 1 || parent.share === null ? name : `${name} (${percent(parent.share)})`;
   });
-  const origin = parents.length === 0 ? origins.founder : `${origins[lot.kind]} ${listed(parents)}`;
+  const none = lot.parentsLeftOut ? "its own parents are not drawn here" : origins.founder;
+  const origin = parents.length === 0 ? none : `${origins[lot.kind]} ${listed(parents)}`;
   const size =
     lot.kind === "harvest"
       ? `; effective size ${effectiveSizeSpan(lot.effectiveSize?.low ?? null, lot.effectiveSize?.high ?? null)}`

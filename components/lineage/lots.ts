@@ -5,6 +5,8 @@ export interface LineageLot {
   /** first and last possible year; null where no year is known */
   readonly years: { readonly first: number; readonly last: number } | null;
   readonly parents: readonly { readonly id: string; readonly share: number | null }[];
+  /** where no parents stand here: that it has some on record, which are not drawn */
+  readonly parentsLeftOut?: boolean;
   readonly kind: "founder" | "harvest" | "blend" | "split";
   /** of the grow-out that made it: a figure is low = high; null is unknown */
   readonly effectiveSize: { readonly low: number; readonly high: number } | null;

@@ -104,6 +104,7 @@ function lotsToDraw({ lot, kin, effectiveSizes }: LotRead): LineageLot[] {
             name: each.number,
             years: yearsOf(each.yearFirst, each.yearLast),
             parents: from,
+            parentsLeftOut: kindOf(each.kind) !== "founder",
             kind: kindOf(each.kind),
             effectiveSize: sizeOf(each.lotId),
             href: `/lots/${each.lotId}`,

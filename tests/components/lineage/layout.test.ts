@@ -136,4 +136,7 @@ it("a lot is said in words with parents, shares and effective size", () => {
   expect(lotInWords(lot("b", 1995, ["first"], { effectiveSize: null }), names)).toBe(
     "b, 1995: harvested from first; effective size unknown.",
   );
+  expect(lotInWords(lot("c", 1995, [], { kind: "harvest", parentsLeftOut: true }), names)).toBe(
+    "c, 1995: its own parents are not drawn here; effective size 20.",
+  );
 });
