@@ -1,5 +1,6 @@
 "use server";
 
+import { wholeNumber } from "@/lib/display/numbers";
 import { counted } from "@/lib/display/plurals";
 import type { FieldTable } from "@/lib/registry/grow-outs/field-entries";
 import { correctFlowering, recordFlowering } from "@/lib/registry/grow-outs/record-flowering";
@@ -27,7 +28,9 @@ export async function writeCounts(growOutId: string, _before: FieldAnswer, form:
   const typed = textsOf(form);
   const input = parseForm(stageCountsSchema(settings.hemisphere), typed);
   if (!input.ok) return fieldAnswer(typed, input, "");
-  const said = input.value.counts.map(({ stage, plants }) => `${plants} ${stageAfterCount[stage]}`).join(", ");
+  const said = input.value.counts
+    .map(({ stage, plants }) => `${wholeNumber(plants)} ${stageAfterCount[stage]}`)
+    .join(", ");
   return fieldAnswer(typed, await recordStageCounts(db, actor, growOutId, input.value, today), said);
 }
 
@@ -37,7 +40,7 @@ export async function putCountRight(countId: string, _before: FieldAnswer, form:
   const typed = textsOf(form);
   const input = parseForm(stageCountCorrectionSchema(settings.hemisphere), typed);
   if (!input.ok) return fieldAnswer(typed, input, "");
-  const said = `${input.value.plants} ${stageAfterCount[input.value.stage]}`;
+  const said = `${wholeNumber(input.value.plants)} ${stageAfterCount[input.value.stage]}`;
   return fieldAnswer(typed, await correctStageCount(db, actor, countId, input.value, today), said);
 }
 

@@ -5,6 +5,7 @@ import { type FormEvent, useCallback, useEffect, useState, useTransition } from 
 import { DraftLine, useDraft } from "@/components/drafts";
 import { Section } from "@/components/frame";
 import { Button, Choice, DateField, FormRefusals, NumberField, TextField } from "@/components/ui";
+import { grams } from "@/lib/display/numbers";
 import { refusalsByField, refusalsForSummary } from "@/lib/display/refusals";
 import type { Refusal } from "@/lib/science/outcome";
 import { storeTest } from "../_actions/store";
@@ -141,7 +142,7 @@ export function TestForm({ lot, start, hints }: { lot: TestedLot; start: TestDra
             : [
                 {
                   value: "by-seed-weight",
-                  words: `Book ${plainGrams(seeds * perSeed)} as tested`,
+                  words: `Book ${grams(seeds * perSeed)} as tested`,
                   note: `${seeds} seeds by this lot's thousand-seed weight`,
                 },
               ]),
@@ -172,8 +173,4 @@ export function TestForm({ lot, start, hints }: { lot: TestedLot; start: TestDra
       </div>
     </form>
   );
-}
-
-function plainGrams(grams: number): string {
-  return `${Math.round(grams * 100) / 100} g`;
 }
