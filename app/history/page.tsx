@@ -1,7 +1,6 @@
 import type { Metadata } from "next";
-import Link from "next/link";
 import { EmptyState } from "@/components/empty";
-import { PageHead } from "@/components/frame";
+import { PageHead, Parts } from "@/components/frame";
 import { Figure } from "@/components/numbers";
 import { Notice } from "@/components/ui";
 import { counted } from "@/lib/display/plurals";
@@ -46,15 +45,13 @@ export default async function History({ searchParams }: { searchParams: Paramete
       ) : (
         <HistoryList sets={sets} />
       )}
-      {parts > 1 ? (
-        <nav className="row not-on-paper" aria-label="Parts of the history">
-          {part > 1 ? <Link href={historyHref("/history", filter, part - 1)}>Later changes</Link> : null}
-          <span className="counts">
-            part {part} of {parts}
-          </span>
-          {part < parts ? <Link href={historyHref("/history", filter, part + 1)}>Earlier changes</Link> : null}
-        </nav>
-      ) : null}
+      <Parts
+        part={part}
+        parts={parts}
+        of="the history"
+        href={(each) => historyHref("/history", filter, each)}
+        words={{ before: "Later changes", next: "Earlier changes" }}
+      />
     </div>
   );
 }

@@ -2,7 +2,7 @@ import type { Metadata } from "next";
 import Link from "next/link";
 import { Fragment } from "react";
 import { EmptyState } from "@/components/empty";
-import { PageHead } from "@/components/frame";
+import { PageHead, Parts } from "@/components/frame";
 import { Figure } from "@/components/numbers";
 import { DataTable, type SearchParameters } from "@/components/tables";
 import { ButtonLink } from "@/components/ui";
@@ -72,7 +72,12 @@ export default async function Lots({ searchParams }: { searchParams: Promise<Sea
         filterLabel="Find a lot"
         csv="/lots/export"
       />
-      <Pages query={query} list={list} />
+      <Parts
+        part={list.page}
+        parts={list.pages}
+        of="the list"
+        href={(page) => `/lots${addressOfLotList(query, { page })}`}
+      />
       <p className="counts not-on-paper">
         <a href={`/lots/export${addressOfLotList({ ...query, page: 1 }) || "?"}&schema=yes`} download>
           What the columns of the CSV file mean
@@ -105,19 +110,5 @@ function HeadSentence({ list, query, plan }: { list: LotList; query: LotListQuer
       ))}
       .
     </>
-  );
-}
-
-function Pages({ query, list }: { query: LotListQuery; list: LotList }) {
-  if (list.pages <= 1) return null;
-  const { page, pages } = list;
-  return (
-    <nav className="row not-on-paper" aria-label="Parts of the list">
-      {page > 1 ? <Link href={`/lots${addressOfLotList(query, { page: page - 1 })}`}>Part before</Link> : null}
-      <span className="counts">
-        part {page} of {pages}
-      </span>
-      {page < pages ? <Link href={`/lots${addressOfLotList(query, { page: page + 1 })}`}>Next part</Link> : null}
-    </nav>
   );
 }

@@ -23,17 +23,17 @@ const shownAtFirst = 5;
 export default async function Season({
   searchParams,
 }: {
-  searchParams: Promise<{ rule?: string; steward?: string; left?: string; only?: string }>;
+  searchParams: Promise<{ rule?: string; steward?: string; left?: string; only?: string; part?: string }>;
 }) {
   const { db, settings, today } = await current();
   const records = await readSeasonRecords(db, settings, today);
-  const { rule: askedRule, steward, left, only } = await searchParams;
+  const { rule: askedRule, steward, left, only, part } = await searchParams;
   const items = waitingItems(records);
   const rule = seasonRuleNames.find((name) => name === askedRule);
-  if (rule) return <OneRule rule={rule} items={items} records={records} steward={steward} />;
+  if (rule) return <OneRule rule={rule} items={items} records={records} steward={steward} part={part} />;
   const progress = seasonProgress(records);
   const one = progress.find((each) => each.key === left);
-  if (one) return <OneProgress progress={one} late={only === "overdue"} records={records} />;
+  if (one) return <OneProgress progress={one} late={only === "overdue"} records={records} part={part} />;
   if (records.varieties.size === 0) {
     return (
       <div className="sheet">

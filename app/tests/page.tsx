@@ -1,7 +1,6 @@
 import type { Metadata } from "next";
-import Link from "next/link";
 import { EmptyState } from "@/components/empty";
-import { PageHead } from "@/components/frame";
+import { PageHead, Parts } from "@/components/frame";
 import { Figure } from "@/components/numbers";
 import { DataTable, readTableAddress, type SearchParameters } from "@/components/tables";
 import { ButtonLink } from "@/components/ui";
@@ -38,7 +37,6 @@ export default async function Tests({ searchParams }: { searchParams: Promise<Se
   }
   const address = readTableAddress(params, columns);
   const due = running.filter((test) => test.isDue).length;
-  const pages = Math.ceil(list.found / testsAPage);
   return (
     <div className="sheet stack">
       <PageHead
@@ -67,19 +65,13 @@ export default async function Tests({ searchParams }: { searchParams: Promise<Se
         filterLabel="Find a test"
         csv="/tests/csv"
       />
-      {pages > 1 ? (
-        <nav className="row" aria-label="Pages of the list">
-          {query.page > 1 ? (
-            <Link href={testListAddress({ ...query, page: query.page - 1 }, address.columns)}>Earlier part</Link>
-          ) : null}
-          <span className="counts">
-            part {query.page} of {pages}
-          </span>
-          {query.page < pages ? (
-            <Link href={testListAddress({ ...query, page: query.page + 1 }, address.columns)}>Next part</Link>
-          ) : null}
-        </nav>
-      ) : null}
+      <Parts
+        part={query.page}
+        parts={Math.ceil(list.found / testsAPage)}
+        of="the list"
+        href={(page) => testListAddress({ ...query, page }, address.columns)}
+        words={{ before: "Earlier part", next: "Next part" }}
+      />
     </div>
   );
 }

@@ -1,7 +1,7 @@
 import type { Metadata } from "next";
 import Link from "next/link";
 import { notFound } from "next/navigation";
-import { PageHead, Section } from "@/components/frame";
+import { PageHead, Parts, Section } from "@/components/frame";
 import { dayInWords } from "@/lib/display/dates";
 import { counted } from "@/lib/display/plurals";
 import { changesOnAPage, readChangeSet } from "@/lib/registry/history/read-change-set";
@@ -65,15 +65,7 @@ export default async function ChangeSet({
             </li>
           ))}
         </ol>
-        {parts > 1 ? (
-          <nav className="row not-on-paper" aria-label="Parts of the change">
-            {part > 1 ? <Link href={`/history/${set.number}?part=${part - 1}`}>Part before</Link> : null}
-            <span className="counts">
-              part {part} of {parts}
-            </span>
-            {part < parts ? <Link href={`/history/${set.number}?part=${part + 1}`}>Next part</Link> : null}
-          </nav>
-        ) : null}
+        <Parts part={part} parts={parts} of="the change" href={(each) => `/history/${set.number}?part=${each}`} />
       </Section>
     </div>
   );

@@ -15,6 +15,7 @@ export function WaitingGroup({
   settings,
   count = lines.length,
   urgent = lines.some((line) => line.urgent),
+  inParts = false,
 }: {
   rule: SeasonRule;
   /** those that are shown: all, or the first of them */
@@ -23,6 +24,8 @@ export function WaitingGroup({
   /** how many there are, shown or not, and whether one cannot wait */
   count?: number;
   urgent?: boolean;
+  /** the rest stands in further parts of this page */
+  inParts?: boolean;
 }) {
   const { title, explanation } = ruleWords[rule];
   return (
@@ -38,7 +41,7 @@ export function WaitingGroup({
           <WaitingLine key={line.key} line={line} />
         ))}
       </ul>
-      {lines.length < count ? (
+      {lines.length < count && !inParts ? (
         <p className={styles.all}>
           <Link href={`/season?rule=${rule}`}>
             All {count}

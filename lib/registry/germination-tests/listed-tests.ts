@@ -1,4 +1,5 @@
-import type { Client, Prisma } from "@/lib/db";
+import { type Database, joined, readRows, type Selection, sql } from "@/lib/db";
+import { type TestRow, testRowColumns, testRowFields, testRowTables, testsOfRows } from "./test-rows";
 import { summedUp, type TestOfLot } from "./tests-of-lot";
 
 /** A test in a list, with the lot, variety and crop it belongs to. */
@@ -9,33 +10,44 @@ export interface ListedTest extends TestOfLot {
   readonly crop: { readonly key: string; readonly name: string };
 }
 
-const surroundings = {
-  lot: {
-    select: {
-      id: true,
-      number: true,
-      variety: { select: { id: true, name: true, seedCoat: true, crop: { select: { key: true, commonName: true } } } },
-    },
-  },
-  replicates: { orderBy: { id: "asc" as const }, include: { counts: { orderBy: { id: "asc" as const } } } },
-};
+interface ListedRow extends TestRow {
+  readonly lot: string;
+  readonly varietyId: string;
+  readonly variety: string;
+  readonly seedCoat: string | null;
+  readonly cropKey: string;
+  readonly crop: string;
+}
 
-/** Tests summed up, with what they belong to: six statements, however many. */
-export async function listedTests(
-  db: Client,
-  where: Prisma.GerminationTestWhereInput,
-): Promise<Map<string, ListedTest>> {
-  const rows = await db.germinationTest.findMany({ where, include: surroundings });
-  return new Map(
-    rows.map(({ lot: { variety, ...lot }, ...test }): [string, ListedTest] => [
-      test.id,
-      {
-        ...summedUp({ ...test, lotId: lot.id }),
-        note: test.note,
-        lot,
-        variety: { id: variety.id, name: variety.name, seedCoat: variety.seedCoat },
-        crop: { key: variety.crop.key, name: variety.crop.commonName },
-      },
-    ]),
-  );
+/** Tests with these ids, or all, summed up, with what they belong to; by id. One statement. */
+export async function listedTests(db: Database, ids: readonly string[] | null): Promise<Map<string, ListedTest>> {
+  if (ids?.length === 0) return new Map();
+  const these = ids === null ? sql`` : sql`WHERE t."id" IN (${joined([...ids])})`;
+  const selection: Selection<ListedRow> = {
+    columns: {
+      ...testRowColumns,
+      lot: "text",
+      varietyId: "text",
+      variety: "text",
+      seedCoat: "text",
+      cropKey: "text",
+      crop: "text",
+    },
+    rows: sql`
+      SELECT ${testRowFields}, l."number" AS "lot", v."id" AS "varietyId", v."name" AS "variety", v."seedCoat", k."key" AS "cropKey",
+        k."commonName" AS "crop"
+      FROM ${testRowTables} JOIN "Lot" l ON l."id" = t."lotId" JOIN "Variety" v ON v."id" = l."varietyId" JOIN "Crop" k ON k."id" = v."cropId"
+      ${these} ORDER BY t."id", r."id", c."id"`,
+  };
+  const listed = testsOfRows(await readRows(db, selection)).map(({ row, test }): [string, ListedTest] => [
+    row.id,
+    {
+      ...summedUp(test),
+      note: row.note,
+      lot: { id: row.lotId, number: row.lot },
+      variety: { id: row.varietyId, name: row.variety, seedCoat: row.seedCoat },
+      crop: { key: row.cropKey, name: row.crop },
+    },
+  ]);
+  return new Map(listed);
 }

@@ -1,5 +1,7 @@
-import type { Database, Prisma } from "@/lib/db";
-import { foldName } from "@/lib/registry/names/fold-name";
+import { type Database, readTogether, type Selection, sql } from "@/lib/db";
+import { grouped } from "../change-set/grouped";
+import { compareCodePoints } from "../figures/code-point-order";
+import { foldName } from "../names/fold-name";
 
 /** A lot that can be chosen for a test. */
 export interface LotToTest {
@@ -19,56 +21,77 @@ export interface LotToTest {
 
 const most = 40;
 
+interface LotSql {
+  readonly id: string;
+  readonly number: string;
+  readonly numberKey: string;
+  readonly year: string | null;
+  readonly status: string | null;
+  readonly varietyId: string;
+  readonly variety: string;
+  readonly varietyKey: string;
+  readonly seedCoat: string | null;
+  readonly cropKey: string;
+  readonly crop: string;
+  readonly cropNameKey: string;
+  readonly holder: string | null;
+  readonly holderKey: string | null;
+  readonly lastTest: string | null;
+}
+
+// Lots that are finished, dead or discarded are left out.
+const lotsToHand: Selection<LotSql> = {
+  columns: {
+    id: "text",
+    number: "text",
+    numberKey: "text",
+    year: "text",
+    status: "text",
+    varietyId: "text",
+    variety: "text",
+    varietyKey: "text",
+    seedCoat: "text",
+    cropKey: "text",
+    crop: "text",
+    cropNameKey: "text",
+    holder: "text",
+    holderKey: "text",
+    lastTest: "text",
+  },
+  rows: sql`
+    SELECT l."id", l."number", l."numberKey", l."year", l."status", v."id" AS "varietyId", v."name" AS "variety", v."nameKey" AS "varietyKey",
+      v."seedCoat", c."key" AS "cropKey", c."commonName" AS "crop", c."commonNameKey" AS "cropNameKey", p."name" AS "holder",
+      p."nameKey" AS "holderKey", (SELECT MAX(t."onFirst") FROM "GerminationTest" t WHERE t."lotId" = l."id") AS "lastTest"
+    FROM "Lot" l JOIN "Variety" v ON v."id" = l."varietyId" JOIN "Crop" c ON c."id" = v."cropId"
+      LEFT JOIN "Person" p ON p."stewardId" = l."holderId"
+    WHERE l."status" IS NULL OR l."status" NOT IN ('finished', 'dead', 'discarded') ORDER BY l."id"`,
+};
+
+const otherNames: Selection<{ readonly varietyId: string; readonly nameKey: string }> = {
+  columns: { varietyId: "text", nameKey: "text" },
+  rows: sql`SELECT n."varietyId", n."nameKey" FROM "VarietyName" n`,
+};
+
 /**
  * Lots by number, variety, crop or holder, every word of what was typed; those never tested and those tested longest ago first. Lots
- * that are finished, dead or discarded are left out. At most 40, and how many there are.
+ * that are finished, dead or discarded are left out. At most 40, and how many there are. One statement.
  */
 export async function lotsToTest(db: Database, typed: string): Promise<{ lots: LotToTest[]; found: number }> {
   const words = foldName(typed).split(" ").filter(Boolean);
-  const where: Prisma.LotWhereInput = {
-    OR: [{ status: null }, { status: { notIn: ["finished", "dead", "discarded"] } }],
-    AND: words.map((word) => ({
-      OR: [
-        { numberKey: { contains: word } },
-        { variety: { nameKey: { contains: word } } },
-        { variety: { names: { some: { nameKey: { contains: word } } } } },
-        { variety: { crop: { commonNameKey: { contains: word } } } },
-        { holder: { person: { nameKey: { contains: word } } } },
-      ],
-    })),
-  };
-  const untested = await lotsWhere(db, { AND: [where, { tests: { none: {} } }] }, most);
-  const tests = await db.read.germinationTest.groupBy({
-    by: ["lotId"],
-    where: { lot: where },
-    _max: { onFirst: true },
-    orderBy: { _max: { onFirst: "asc" } },
-    take: most,
+  const { lots, names } = await readTogether(db, { lots: lotsToHand, names: otherNames });
+  const namesOf = grouped(names, (name) => name.varietyId);
+  const found = lots.filter((lot) => {
+    const others = (namesOf.get(lot.varietyId) ?? []).map((name) => name.nameKey);
+    const keys = [lot.numberKey, lot.varietyKey, lot.cropNameKey, lot.holderKey ?? "", ...others];
+    return words.every((word) => keys.some((key) => key.includes(word)));
   });
-  const room = tests.slice(0, most - untested.length);
-  const tested = new Map(
-    (await lotsWhere(db, { id: { in: room.map((test) => test.lotId) } }, most)).map((lot) => [lot.id, lot]),
+  found.sort(
+    (a, b) => compareCodePoints(a.lastTest ?? "", b.lastTest ?? "") || compareCodePoints(a.numberKey, b.numberKey),
   );
-  const inOrder = room.flatMap(({ lotId, _max }) => {
-    const lot = tested.get(lotId);
-    return lot ? [{ ...lot, lastTest: _max.onFirst }] : [];
-  });
-  return { lots: [...untested, ...inOrder], found: await db.read.lot.count({ where }) };
+  return { lots: found.slice(0, most).map(lotOf), found: found.length };
 }
 
-async function lotsWhere(db: Database, where: Prisma.LotWhereInput, take: number): Promise<LotToTest[]> {
-  const lots = await db.read.lot.findMany({
-    where,
-    take,
-    orderBy: { numberKey: "asc" },
-    select: {
-      id: true,
-      number: true,
-      year: true,
-      status: true,
-      variety: { select: { name: true, seedCoat: true, crop: { select: { key: true, commonName: true } } } },
-      holder: { select: { person: { select: { name: true } } } },
-    },
-  });
-  return lots.map(({ holder, ...lot }) => ({ ...lot, holder: holder?.person?.name ?? null, lastTest: null }));
+function lotOf({ id, number, year, status, holder, lastTest, ...lot }: LotSql): LotToTest {
+  const crop = { key: lot.cropKey, commonName: lot.crop };
+  return { id, number, year, status, holder, lastTest, variety: { name: lot.variety, seedCoat: lot.seedCoat, crop } };
 }

@@ -3,7 +3,7 @@ import type { Settings } from "@/lib/schemas/settings";
 import type { CivilDay } from "@/lib/science/dates/civil-day";
 import { figuresOfVariety, type LotFigures } from "../figures/read-figures";
 import { objectionsTo } from "../lots/objections";
-import { type Holding, readHoldings, readWords } from "../reserve/read-holdings";
+import { type Holding, holdingsOfRows, holdingsOfVariety, wordsOfVariety } from "../reserve/read-holdings";
 import { reserveOfVariety } from "../reserve/reserve-of-variety";
 import type { LotToSow, ReserveHeld } from "./sowing-plan";
 import { ownValuesOfVariety, varietyOfPlan, varietySelection } from "./variety-of-plan";
@@ -26,13 +26,15 @@ export async function readLotsToSow(
     varieties: varietySelection(varietyId),
     own: ownValuesOfVariety(varietyId),
     against: againstSelection(varietyId),
+    holdings: holdingsOfVariety(varietyId),
+    words: wordsOfVariety(varietyId),
   });
   const [row] = found.varieties;
   if (!row) return [];
   const { variety, crop } = varietyOfPlan(row, found.own);
   const figures = await figuresOfVariety(db, varietyId);
-  const holdings = await readHoldings(db.read, varietyId, figures);
-  const words = await readWords(db.read, varietyId);
+  const holdings = holdingsOfRows(found.holdings, figures);
+  const { words } = found;
   const against = againstByLot(found.against);
   const perGram = { min: crop.seedsPerGramMin, max: crop.seedsPerGramMax };
   const reserves = new Map<string | null, ReserveHeld>();

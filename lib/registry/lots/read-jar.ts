@@ -1,15 +1,15 @@
-import type { Database } from "@/lib/db";
+import { type Database, readTogether } from "@/lib/db";
 import type { Settings } from "@/lib/schemas/settings";
 import type { CivilDay } from "@/lib/science/dates/civil-day";
 import { figuresOfVariety, type LotFigures } from "../figures/read-figures";
 import type { TestOfLot } from "../germination-tests/tests-of-lot";
 import { type GiveVerdict, mayGive } from "../reserve/may-give";
-import { type Holding, readHoldings, readWords } from "../reserve/read-holdings";
+import { type Holding, holdingsOfRows, holdingsOfVariety, wordsOfVariety } from "../reserve/read-holdings";
 import { type ReserveOfVariety, reserveOfVariety } from "../reserve/reserve-of-variety";
 import { type Forecast, howLongGood, type NoForecast } from "./how-long-good";
 import { liveSeeds, type SeedCount, seedsIn } from "./live-seeds";
 import { type LotHead, readHead } from "./read-head";
-import { readTests } from "./read-tests";
+import { testsOfLot, testsSummedUp } from "./read-tests";
 import { testedTooLongAgo } from "./test-age";
 
 /** A jar with what is in it, how long that is good, and what its holder keeps back. Null is not known. */
@@ -30,7 +30,7 @@ export interface JarRead {
   readonly giveVerdict: (openWarning: boolean) => GiveVerdict;
 }
 
-/** Reads a jar. Five statements where the figures of its crop are at hand; null where there is no such lot. */
+/** Reads a jar. Three statements where the figures of its crop are at hand; null where there is no such lot. */
 export async function readJar(
   db: Database,
   lotId: string,
@@ -39,9 +39,13 @@ export async function readJar(
   const lot = await readHead(db.read, lotId);
   if (!lot) return null;
   const allFigures = await figuresOfVariety(db, lot.varietyId);
-  const holdings = await readHoldings(db.read, lot.varietyId, allFigures);
-  const words = await readWords(db.read, lot.varietyId);
-  const tests = await readTests(db.read, lotId);
+  const { words, ...rows } = await readTogether(db, {
+    holdings: holdingsOfVariety(lot.varietyId),
+    words: wordsOfVariety(lot.varietyId),
+    tests: testsOfLot(lotId),
+  });
+  const holdings = holdingsOfRows(rows.holdings, allFigures);
+  const tests = testsSummedUp(rows.tests);
   const figures = allFigures.get(lotId) ?? null;
   const { crop } = lot;
   const perGram = { min: crop.seedsPerGramMin, max: crop.seedsPerGramMax };

@@ -1,4 +1,4 @@
-import type { Client } from "@/lib/db";
+import { type Selection, sql } from "@/lib/db";
 
 /** How another lot is kin: it was sown for the harvest, mixed in, split from; or it came of this lot in one of these ways. */
 export type Kinship =
@@ -31,29 +31,47 @@ export interface KinOfLot {
   readonly outcome: string | null;
 }
 
-/** The nearest kin of a lot, both ways: what it comes from, what came of it, what was harvested with it. One statement. */
-export async function readKin(db: Client, lotId: string): Promise<KinOfLot[]> {
-  return db.$queryRaw<KinOfLot[]>`
-    SELECT 'sown for it' AS "kinship", o."id" AS "lotId", o."number", o."year", o."yearFirst", o."yearLast", o."kind", o."varietyId", v."name" AS "variety", x."share",
-      g."id" AS "growOutId", g."name" AS "growOut", g."sown", g."outcome"
-    FROM "Lot" l JOIN "GrowOut" g ON g."id" = l."growOutId" JOIN "GrowOutParent" x ON x."growOutId" = g."id"
-      JOIN "Lot" o ON o."id" = x."lotId" JOIN "Variety" v ON v."id" = o."varietyId" WHERE l."id" = ${lotId}
-    UNION ALL
-    SELECT CASE l."kind" WHEN 'split' THEN 'split from' ELSE 'mixed into it' END, o."id", o."number", o."year", o."yearFirst", o."yearLast", o."kind", o."varietyId",
-      v."name", x."share", NULL, NULL, NULL, NULL
-    FROM "Lot" l JOIN "LotParent" x ON x."lotId" = l."id" JOIN "Lot" o ON o."id" = x."parentLotId"
-      JOIN "Variety" v ON v."id" = o."varietyId" WHERE l."id" = ${lotId}
-    UNION ALL
-    SELECT 'same harvest', o."id", o."number", o."year", o."yearFirst", o."yearLast", o."kind", o."varietyId", v."name", NULL, g."id", g."name", g."sown", g."outcome"
-    FROM "Lot" l JOIN "Lot" o ON o."growOutId" = l."growOutId" AND o."id" <> l."id" JOIN "GrowOut" g ON g."id" = l."growOutId"
-      JOIN "Variety" v ON v."id" = o."varietyId" WHERE l."id" = ${lotId}
-    UNION ALL
-    SELECT 'grown from it', o."id", o."number", o."year", o."yearFirst", o."yearLast", o."kind", g."varietyId", v."name", x."share", g."id", g."name", g."sown", g."outcome"
-    FROM "GrowOutParent" x JOIN "GrowOut" g ON g."id" = x."growOutId" JOIN "Variety" v ON v."id" = g."varietyId"
-      LEFT JOIN "Lot" o ON o."growOutId" = g."id" WHERE x."lotId" = ${lotId}
-    UNION ALL
-    SELECT CASE o."kind" WHEN 'split' THEN 'split off it' ELSE 'blended from it' END, o."id", o."number", o."year", o."yearFirst", o."yearLast", o."kind", o."varietyId",
-      v."name", x."share", NULL, NULL, NULL, NULL
-    FROM "LotParent" x JOIN "Lot" o ON o."id" = x."lotId" JOIN "Variety" v ON v."id" = o."varietyId" WHERE x."parentLotId" = ${lotId}
-    ORDER BY "yearFirst", "number"`;
+/** The nearest kin of a lot, both ways: what it comes from, what came of it, what was harvested with it. */
+export function kinOfLot(lotId: string): Selection<KinOfLot> {
+  return {
+    columns: {
+      kinship: "text",
+      lotId: "text",
+      number: "text",
+      year: "text",
+      yearFirst: "text",
+      yearLast: "text",
+      kind: "text",
+      varietyId: "text",
+      variety: "text",
+      share: "number",
+      growOutId: "text",
+      growOut: "text",
+      sown: "text",
+      outcome: "text",
+    },
+    rows: sql`
+      SELECT 'sown for it' AS "kinship", o."id" AS "lotId", o."number", o."year", o."yearFirst", o."yearLast", o."kind", o."varietyId", v."name" AS "variety", x."share",
+        g."id" AS "growOutId", g."name" AS "growOut", g."sown", g."outcome"
+      FROM "Lot" l JOIN "GrowOut" g ON g."id" = l."growOutId" JOIN "GrowOutParent" x ON x."growOutId" = g."id"
+        JOIN "Lot" o ON o."id" = x."lotId" JOIN "Variety" v ON v."id" = o."varietyId" WHERE l."id" = ${lotId}
+      UNION ALL
+      SELECT CASE l."kind" WHEN 'split' THEN 'split from' ELSE 'mixed into it' END, o."id", o."number", o."year", o."yearFirst", o."yearLast", o."kind", o."varietyId",
+        v."name", x."share", NULL, NULL, NULL, NULL
+      FROM "Lot" l JOIN "LotParent" x ON x."lotId" = l."id" JOIN "Lot" o ON o."id" = x."parentLotId"
+        JOIN "Variety" v ON v."id" = o."varietyId" WHERE l."id" = ${lotId}
+      UNION ALL
+      SELECT 'same harvest', o."id", o."number", o."year", o."yearFirst", o."yearLast", o."kind", o."varietyId", v."name", NULL, g."id", g."name", g."sown", g."outcome"
+      FROM "Lot" l JOIN "Lot" o ON o."growOutId" = l."growOutId" AND o."id" <> l."id" JOIN "GrowOut" g ON g."id" = l."growOutId"
+        JOIN "Variety" v ON v."id" = o."varietyId" WHERE l."id" = ${lotId}
+      UNION ALL
+      SELECT 'grown from it', o."id", o."number", o."year", o."yearFirst", o."yearLast", o."kind", g."varietyId", v."name", x."share", g."id", g."name", g."sown", g."outcome"
+      FROM "GrowOutParent" x JOIN "GrowOut" g ON g."id" = x."growOutId" JOIN "Variety" v ON v."id" = g."varietyId"
+        LEFT JOIN "Lot" o ON o."growOutId" = g."id" WHERE x."lotId" = ${lotId}
+      UNION ALL
+      SELECT CASE o."kind" WHEN 'split' THEN 'split off it' ELSE 'blended from it' END, o."id", o."number", o."year", o."yearFirst", o."yearLast", o."kind", o."varietyId",
+        v."name", x."share", NULL, NULL, NULL, NULL
+      FROM "LotParent" x JOIN "Lot" o ON o."id" = x."lotId" JOIN "Variety" v ON v."id" = o."varietyId" WHERE x."parentLotId" = ${lotId}
+      ORDER BY "yearFirst", "number"`,
+  };
 }

@@ -1,4 +1,4 @@
-import type { Database } from "@/lib/db";
+import { type Database, readTogether } from "@/lib/db";
 import type { Settings } from "@/lib/schemas/settings";
 import type { CivilDay } from "@/lib/science/dates/civil-day";
 import type { Assumption } from "@/lib/science/outcome";
@@ -16,9 +16,9 @@ import type { Forecast, NoForecast } from "./how-long-good";
 import type { SeedCount } from "./live-seeds";
 import type { LotHead } from "./read-head";
 import { readJar } from "./read-jar";
-import { type KinOfLot, readKin } from "./read-kin";
-import { type LedgerRow, readLedger } from "./read-ledger";
-import { type NoteOfLot, readNotes } from "./read-notes";
+import { type KinOfLot, kinOfLot } from "./read-kin";
+import { type LedgerRow, ledgerOfLot } from "./read-ledger";
+import { type NoteOfLot, notesOfLot } from "./read-notes";
 
 /** The seeds to sow of this lot for the plants that are wanted. */
 export interface WhatToSow {
@@ -58,7 +58,7 @@ export interface LotRead {
 
 /**
  * Reads one lot with all that its page says. `plants`: how many plants are wanted, where somebody asks for another number than the
- * variety's. Ten statements where the figures of its crop are at hand; null where there is no such lot.
+ * variety's. Four statements where the figures of its crop are at hand; null where there is no such lot.
  */
 export async function readLot(
   db: Database,
@@ -68,8 +68,11 @@ export async function readLot(
   const jar = await readJar(db, lotId, { settings, today });
   if (!jar) return null;
   const { lot, figures, allFigures, holdings, tests, reserve } = jar;
-  const entries = await readLedger(db.read, lotId);
-  const notes = await readNotes(db.read, lotId);
+  const { entries, notes, kin } = await readTogether(db, {
+    entries: ledgerOfLot(lotId),
+    notes: notesOfLot(lotId),
+    kin: kinOfLot(lotId),
+  });
   const balance = balanceOf(entries, lot.thousandSeedGrams);
   const openWarning = notes.some((note) => note.what === "warning" && note.closed === null);
   return {
@@ -83,7 +86,7 @@ export async function readLot(
     entries,
     warnings: entryWarnings(balance, lot, today),
     tests,
-    kin: await readKin(db.read, lotId),
+    kin,
     effectiveSizes: new Map([...allFigures].map(([id, each]) => [id, each.effectiveSize])),
     containers: holdings.find((each) => each.id === lotId)?.containers ?? [],
     notes,

@@ -1,4 +1,4 @@
-import type { Client } from "@/lib/db";
+import { type Selection, sql } from "@/lib/db";
 
 /** Something told, seen or measured of a lot, beside its ledger and tests. */
 export interface NoteOfLot {
@@ -19,38 +19,40 @@ export interface NoteOfLot {
   readonly closed: string | null;
 }
 
-/** Stories, observations, warnings, questions, weighings, moisture readings and the making of a lot in the order of entry. One statement. */
-export async function readNotes(db: Client, lotId: string): Promise<NoteOfLot[]> {
-  const rows = await db.$queryRaw<(Omit<NoteOfLot, "value" | "second"> & Measures)[]>`
-    SELECT 'story' AS "what", x."id", x."toldOn" AS "on", x."words", COALESCE(x."teller", p."name") AS "who", CAST(NULL AS DOUBLE PRECISION) AS "value",
-      CAST(NULL AS DOUBLE PRECISION) AS "second", x."about" AS "more", NULL AS "closed"
-    FROM "Story" x LEFT JOIN "Person" p ON p."stewardId" = x."stewardId" WHERE x."lotId" = ${lotId}
-    UNION ALL
-    SELECT 'observation', x."id", x."on", x."words", p."name", x."value", NULL, x."unit", NULL
-    FROM "Observation" x LEFT JOIN "Person" p ON p."stewardId" = x."stewardId" WHERE x."lotId" = ${lotId}
-    UNION ALL
-    SELECT 'warning', x."id", x."on", x."reason", p."name", NULL, NULL, x."closedHow", x."closedOn"
-    FROM "Warning" x LEFT JOIN "Person" p ON p."stewardId" = x."stewardId" WHERE x."lotId" = ${lotId}
-    UNION ALL
-    SELECT 'question', x."id", x."raisedAt", x."sentence", NULL, NULL, NULL, x."answer", x."answeredAt" FROM "Question" x WHERE x."lotId" = ${lotId}
-    UNION ALL
-    SELECT 'weighing', x."id", x."on", x."note", NULL, x."seeds", x."grams", NULL, NULL FROM "SeedWeighing" x WHERE x."lotId" = ${lotId}
-    UNION ALL
-    SELECT 'moisture', x."id", x."on", x."note", NULL, x."percent", x."relativeHumidityPercent", x."method", NULL
-    FROM "MoistureReading" x WHERE x."lotId" = ${lotId}
-    UNION ALL
-    SELECT 'making', x."id", x."on", x."reason", p."name", NULL, NULL, x."kind", NULL
-    FROM "LotMaking" x LEFT JOIN "Person" p ON p."stewardId" = x."stewardId" WHERE x."lotId" = ${lotId}
-    ORDER BY "id"`;
-  return rows.map((row) => ({ ...row, value: plain(row.value), second: plain(row.second) }));
-}
-
-interface Measures {
-  readonly value: number | bigint | null;
-  readonly second: number | bigint | null;
-}
-
-/** A whole number comes as a bigint where the columns of a union have no one kind. */
-function plain(value: number | bigint | null): number | null {
-  return value === null ? null : Number(value);
+/** Stories, observations, warnings, questions, weighings and moisture readings of a lot in the order of entry. */
+export function notesOfLot(lotId: string): Selection<NoteOfLot> {
+  return {
+    columns: {
+      what: "text",
+      id: "text",
+      on: "text",
+      words: "text",
+      who: "text",
+      value: "number",
+      second: "number",
+      more: "text",
+      closed: "text",
+    },
+    rows: sql`
+      SELECT 'story' AS "what", x."id", x."toldOn" AS "on", x."words", COALESCE(x."teller", p."name") AS "who", CAST(NULL AS DOUBLE PRECISION) AS "value",
+        CAST(NULL AS DOUBLE PRECISION) AS "second", x."about" AS "more", NULL AS "closed"
+      FROM "Story" x LEFT JOIN "Person" p ON p."stewardId" = x."stewardId" WHERE x."lotId" = ${lotId}
+      UNION ALL
+      SELECT 'observation', x."id", x."on", x."words", p."name", x."value", NULL, x."unit", NULL
+      FROM "Observation" x LEFT JOIN "Person" p ON p."stewardId" = x."stewardId" WHERE x."lotId" = ${lotId}
+      UNION ALL
+      SELECT 'warning', x."id", x."on", x."reason", p."name", NULL, NULL, x."closedHow", x."closedOn"
+      FROM "Warning" x LEFT JOIN "Person" p ON p."stewardId" = x."stewardId" WHERE x."lotId" = ${lotId}
+      UNION ALL
+      SELECT 'question', x."id", x."raisedAt", x."sentence", NULL, NULL, NULL, x."answer", x."answeredAt" FROM "Question" x WHERE x."lotId" = ${lotId}
+      UNION ALL
+      SELECT 'weighing', x."id", x."on", x."note", NULL, x."seeds", x."grams", NULL, NULL FROM "SeedWeighing" x WHERE x."lotId" = ${lotId}
+      UNION ALL
+      SELECT 'moisture', x."id", x."on", x."note", NULL, x."percent", x."relativeHumidityPercent", x."method", NULL
+      FROM "MoistureReading" x WHERE x."lotId" = ${lotId}
+      UNION ALL
+      SELECT 'making', x."id", x."on", x."reason", p."name", NULL, NULL, x."kind", NULL
+      FROM "LotMaking" x LEFT JOIN "Person" p ON p."stewardId" = x."stewardId" WHERE x."lotId" = ${lotId}
+      ORDER BY "id"`,
+  };
 }

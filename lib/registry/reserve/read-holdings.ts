@@ -1,4 +1,4 @@
-import type { Client } from "@/lib/db";
+import { type Selection, sql } from "@/lib/db";
 import { grouped } from "../change-set/grouped";
 import type { LotFigures } from "../figures/read-figures";
 import type { HeldLot, WordOfHolder } from "../varieties/holders";
@@ -34,7 +34,7 @@ export interface Holding extends HeldLot {
   readonly containers: readonly ContainerOfLot[];
 }
 
-interface HoldingSql
+export interface HoldingSql
   extends Omit<Holding, "gramsOnHand" | "buildings" | "lastTest" | "containers" | "lastInHand">,
     ContainerSql {
   readonly lastEntry: string | null;
@@ -46,35 +46,68 @@ type ContainerSql = { readonly [Field in keyof Omit<ContainerOfLot, "kind">]: Co
 };
 
 /**
- * All lots of a variety with their holders, containers and the last day on which an entry or a test shows that somebody had them in hand.
- * One statement, a row a container.
+ * All lots of a variety with their holders, containers and the last day on which an entry or a test shows that somebody had them in hand:
+ * a row a container.
  */
-export async function readHoldings(
-  db: Client,
-  varietyId: string,
-  figures: ReadonlyMap<string, LotFigures>,
-): Promise<Holding[]> {
-  const rows = await db.$queryRaw<HoldingSql[]>`
-    SELECT l."id", l."number", l."holderId", p."name" AS "holder", l."status", l."thousandSeedGrams", l."year", l."yearFirst", l."yearLast",
-      l."treatment", l."kind", l."founderLines",
-      (SELECT MAX(e."onFirst") FROM "LedgerEntry" e WHERE e."lotId" = l."id" AND NOT e."takenBack"
-        AND NOT EXISTS (SELECT 1 FROM "LedgerEntry" n WHERE n."replacesId" = e."id")) AS "lastEntry",
-      (SELECT MAX(t."onFirst") FROM "GerminationTest" t WHERE t."lotId" = l."id") AS "lastTested",
-      c."id" AS "containerId", c."code", c."kind" AS "containerKind", c."amount", c."unit", c."sealedOn", c."lastOpened", c."desiccant", c."note",
-      w."name" AS "place", w."kind" AS "placeKind", w."building", w."temperatureC", w."relativeHumidityPercent"
-    FROM "Lot" l LEFT JOIN "Person" p ON p."stewardId" = l."holderId" LEFT JOIN "Container" c ON c."lotId" = l."id"
-      LEFT JOIN "Place" w ON w."id" = c."placeId"
-    WHERE l."varietyId" = ${varietyId} ORDER BY l."id", c."id"`;
+export function holdingsOfVariety(varietyId: string): Selection<HoldingSql> {
+  return {
+    columns: {
+      id: "text",
+      number: "text",
+      holderId: "text",
+      holder: "text",
+      status: "text",
+      thousandSeedGrams: "number",
+      year: "text",
+      yearFirst: "text",
+      yearLast: "text",
+      treatment: "text",
+      kind: "text",
+      founderLines: "text",
+      lastEntry: "text",
+      lastTested: "text",
+      containerId: "text",
+      code: "text",
+      containerKind: "text",
+      amount: "number",
+      unit: "text",
+      sealedOn: "text",
+      lastOpened: "text",
+      desiccant: "text",
+      note: "text",
+      place: "text",
+      placeKind: "text",
+      building: "text",
+      temperatureC: "number",
+      relativeHumidityPercent: "number",
+    },
+    rows: sql`
+      SELECT l."id", l."number", l."holderId", p."name" AS "holder", l."status", l."thousandSeedGrams", l."year", l."yearFirst", l."yearLast",
+        l."treatment", l."kind", l."founderLines",
+        (SELECT MAX(e."onFirst") FROM "LedgerEntry" e WHERE e."lotId" = l."id" AND NOT e."takenBack"
+          AND NOT EXISTS (SELECT 1 FROM "LedgerEntry" n WHERE n."replacesId" = e."id")) AS "lastEntry",
+        (SELECT MAX(t."onFirst") FROM "GerminationTest" t WHERE t."lotId" = l."id") AS "lastTested",
+        c."id" AS "containerId", c."code", c."kind" AS "containerKind", c."amount", c."unit", c."sealedOn", c."lastOpened", c."desiccant", c."note",
+        w."name" AS "place", w."kind" AS "placeKind", w."building", w."temperatureC", w."relativeHumidityPercent"
+      FROM "Lot" l LEFT JOIN "Person" p ON p."stewardId" = l."holderId" LEFT JOIN "Container" c ON c."lotId" = l."id"
+        LEFT JOIN "Place" w ON w."id" = c."placeId"
+      WHERE l."varietyId" = ${varietyId} ORDER BY l."id", c."id"`,
+  };
+}
+
+/** The lots of such rows, with what their figures say. */
+export function holdingsOfRows(rows: readonly HoldingSql[], figures: ReadonlyMap<string, LotFigures>): Holding[] {
   return [...grouped(rows, (row) => row.id).values()].flatMap((own) => holdingOf(own, figures));
 }
 
-/** What the holders of a variety said of their seed. One statement. */
-export async function readWords(db: Client, varietyId: string): Promise<WordOfHolder[]> {
-  return db.holderConfirmation.findMany({
-    where: { varietyId },
-    select: { id: true, stewardId: true, lotId: true, on: true, onFirst: true, still: true },
-    orderBy: { id: "asc" },
-  });
+/** What the holders of a variety said of their seed. */
+export function wordsOfVariety(varietyId: string): Selection<WordOfHolder> {
+  return {
+    columns: { id: "text", stewardId: "text", lotId: "text", on: "text", onFirst: "text", still: "text" },
+    rows: sql`
+      SELECT w."id", w."stewardId", w."lotId", w."on", w."onFirst", w."still" FROM "HolderConfirmation" w
+      WHERE w."varietyId" = ${varietyId} ORDER BY w."id"`,
+  };
 }
 
 function holdingOf(rows: readonly HoldingSql[], figures: ReadonlyMap<string, LotFigures>): Holding[] {

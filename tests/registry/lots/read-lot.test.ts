@@ -119,12 +119,12 @@ test("there is no page of a lot that does not exist", async () => {
   expect(await readLot(db, "nowhere", now)).toBeNull();
 });
 
-test("at 2,000 lots one lot takes ten statements where the figures of its crop are at hand", async () => {
+test("at 2,000 lots one lot takes four statements where the figures of its crop are at hand", async () => {
   const [lotId = ""] = made.lotIds.slice(-1);
   const last = made.varietyIds[(made.lotIds.length - 1) % made.varietyIds.length] ?? "";
   await figuresOfVariety(many, last);
   statements.length = 0;
   const lot = await read(many, lotId);
   expect(lot.kin.length).toBeGreaterThan(0);
-  expect(statements.length).toBeLessThanOrEqual(10);
+  expect(statements.length).toBeLessThanOrEqual(4);
 });

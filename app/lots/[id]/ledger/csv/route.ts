@@ -9,7 +9,7 @@ export async function GET(_request: Request, { params }: { params: Promise<{ id:
   const { db } = await current();
   const lot = await readHead(db.read, (await params).id);
   if (!lot) return new Response("There is no such lot.", { status: 404 });
-  const balance = balanceOf(await readLedger(db.read, lot.id), lot.thousandSeedGrams);
+  const balance = balanceOf(await readLedger(db, lot.id), lot.thousandSeedGrams);
   const name = encodeURIComponent(`ledger ${lot.number}.csv`);
   return new Response(ledgerCsv(balance), {
     headers: {
