@@ -12,7 +12,8 @@ import { measurePages } from "./bench/pages";
 import { benchPages } from "./bench/paths";
 import { type BenchRow, medianMilliseconds, printRows } from "./bench/rows";
 
-// npm run bench: one run, printed. Absolute times are this machine's; the ratios travel. Pages need a built server (npm start builds it).
+// npm run bench [-- PART ...]: one run, printed; of the pages those whose address has one of the parts in it, all where none is named.
+// Absolute times are this machine's; the ratios travel. Pages need a built server (npm start builds it).
 const folder = mkdtempSync(path.join(os.tmpdir(), "kinrow-bench-"));
 const db = await prepareRegistry({
   engine: "sqlite",
@@ -49,7 +50,9 @@ try {
   ];
   printRows("Registry", rows);
 
-  const { lotId, paths } = await benchPages(db);
+  const { lotId, paths: all } = await benchPages(db);
+  const parts = process.argv.slice(2);
+  const paths = parts.length === 0 ? all : all.filter((page) => parts.some((part) => page.includes(part)));
   printRows("Pages at 2,000 lots", await measurePages(db, folder, lotId, paths));
 } finally {
   await db.close();

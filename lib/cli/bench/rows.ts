@@ -4,12 +4,16 @@ export interface BenchRow {
   readonly measured: string;
   readonly bound: string;
   readonly within: boolean;
+  /** not within, but so quick that it does not matter */
+  readonly quick?: boolean;
 }
 
 export function printRows(title: string, rows: readonly BenchRow[]): void {
   console.log(`\n${title}`);
   for (const row of rows)
-    console.log(`  ${row.within ? " " : "!"} ${row.what.padEnd(44)} ${row.measured.padStart(34)}   (${row.bound})`);
+    console.log(
+      `  ${row.within ? " " : row.quick ? "~" : "!"} ${row.what.padEnd(44)} ${row.measured.padStart(34)}   (${row.bound})`,
+    );
 }
 
 export function median(values: readonly number[]): number {
