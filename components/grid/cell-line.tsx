@@ -1,5 +1,5 @@
-import { refusalOf } from "./grid";
 import styles from "./grid.module.css";
+import { refusalOf } from "./grid-line";
 import type { GridColumn, GridRow } from "./grid-types";
 
 /**

@@ -23,10 +23,6 @@ export function cellText(edits: Edits, row: GridRow, column: string): string {
   return edits.cells[row.key]?.[column] ?? storedText(row, column);
 }
 
-export function isEdited(edits: Edits, row: string, column: string): boolean {
-  return edits.cells[row]?.[column] !== undefined;
-}
-
 /** The edits with some cells filled. A cell that is again as it is stored is no edit. */
 export function withCells(edits: Edits, rows: ReadonlyMap<string, GridRow>, changes: readonly CellChange[]): Edits {
   const cells: Record<string, Readonly<Record<string, string>>> = { ...edits.cells };

@@ -17,28 +17,20 @@ import {
   useState,
 } from "react";
 import { flushSync } from "react-dom";
-import { type AfterEdit, CellEditor } from "./cell-editor";
+import type { AfterEdit } from "./cell-editor";
 import { deedOfKey } from "./deed-of-key";
-import { cellText, type Edits, isEdited } from "./edits";
+import { cellText, type Edits } from "./edits";
 import { emptied, filledDown, textsOf } from "./fill-down";
 import styles from "./grid.module.css";
-import { type CellState, GridCell } from "./grid-cell";
+import { type EditedCell, type EditorDeeds, GridLine } from "./grid-line";
 import type { CellChange, GridColumn, GridRow, Place } from "./grid-types";
-import { gridPart, headPart, headRowPart, noPart, rowPart } from "./roles";
-import { contains, placeByKey, placeByTab, rectangle, type Selection, selected, within } from "./selection";
+import { gridPart, headPart, headRowPart, noPart } from "./roles";
+import { placeByKey, placeByTab, rectangle, type Selection, selected, within } from "./selection";
 import { writeTableText } from "./table-text";
-
-/** Why a typed text cannot be kept; null where it can. An empty cell can always be. */
-export function refusalOf(column: GridColumn, text: string): string | null {
-  if (text.trim() === "") return null;
-  const read = column.read(text);
-  return read.ok ? null : read.refusals.map((each) => each.sentence).join(" ");
-}
 
 interface Editing {
   readonly place: Place;
-  readonly text: string;
-  readonly over: boolean;
+  readonly cell: EditedCell;
 }
 
 export interface GridProps {
@@ -58,8 +50,6 @@ export interface GridProps {
   readonly refusals: ReadonlyMap<string, string>;
   readonly empty: ReactNode;
 }
-
-export const refusalKey = (row: string, column: string) => `${row} ${column}`;
 
 /**
  * A grid to type into: arrows move, typing writes over, F2 or a double click edits, Enter and Tab write and go on, Escape takes the edit
@@ -151,12 +141,15 @@ export function Grid({
     const [row, column] = [rows[place.row], columns[place.column]];
     if (!row || !column) return;
     const text = over ?? cellText(edits, row, column.key);
-    setEditing({ place, text, over: over !== undefined });
+    setEditing({ place, cell: { column: place.column, text, over: over !== undefined } });
     typing({ row: row.key, column: column.key, text });
   };
   const commit = (after: AfterEdit) => {
     if (!editing) return;
-    const { place, text } = editing;
+    const {
+      place,
+      cell: { text },
+    } = editing;
     const [row, column] = [rows[place.row], columns[place.column]];
     setEditing(null);
     typing(null);
@@ -182,6 +175,25 @@ export function Grid({
     typing(null);
     choose(selected(focus));
   };
+
+  const type = (text: string) => {
+    if (!editing) return;
+    const { place, cell } = editing;
+    setEditing({ place, cell: { ...cell, text } });
+    const [row, column] = [rows[place.row], columns[place.column]];
+    if (row && column) typing({ row: row.key, column: column.key, text });
+  };
+  // The same object for as long as the grid stands, so that rows are not drawn anew for it.
+  const latest = useRef({ type, commit, cancel });
+  latest.current = { type, commit, cancel };
+  const editorDeeds = useMemo(
+    (): EditorDeeds => ({
+      type: (text) => latest.current.type(text),
+      commit: (after) => latest.current.commit(after),
+      cancel: () => latest.current.cancel(),
+    }),
+    [],
+  );
 
   const keys = (event: KeyboardEvent) => {
     if (event.nativeEvent.isComposing) return;
@@ -243,16 +255,6 @@ export function Grid({
   const items = virtual.getVirtualItems();
   const seen = printing ? [...rows.keys()] : items.map((item) => item.index);
   const starts = new Map(items.map((item) => [item.index, item.start]));
-  const stateOf = (row: GridRow, column: GridColumn): CellState => {
-    const text = cellText(edits, row, column.key);
-    const edited = isEdited(edits, row.key, column.key) || row.added;
-    return {
-      text,
-      edited: edited && text !== "",
-      refusal: (edited ? refusalOf(column, text) : null) ?? refusals.get(refusalKey(row.key, column.key)) ?? null,
-      note: row.notes[column.key]?.open ? (row.notes[column.key]?.words ?? null) : null,
-    };
-  };
   return (
     <>
       <p id={helpId} className="heard">
@@ -299,49 +301,22 @@ export function Grid({
           <div {...noPart} className={styles.rows} style={printing ? undefined : { blockSize: virtual.getTotalSize() }}>
             {seen.map((index) => {
               const row = rows[index];
+              const chosen = index >= area.top && index <= area.bottom;
               return row ? (
-                <div
+                <GridLine
                   key={row.key}
-                  {...rowPart(index)}
-                  data-index={index}
-                  className={styles.row}
-                  style={{
-                    gridTemplateColumns: template,
-                    ...(printing ? {} : { position: "absolute", insetBlockStart: starts.get(index) ?? 0 }),
-                  }}
-                >
-                  {columns.map((column, place) => {
-                    const focused = focus.row === index && focus.column === place;
-                    const open =
-                      editing && editing.place.row === index && editing.place.column === place ? editing : null;
-                    return (
-                      <GridCell
-                        key={column.key}
-                        column={column}
-                        place={place}
-                        rowIndex={index}
-                        state={stateOf(row, column)}
-                        focused={focused}
-                        chosen={contains(area, { row: index, column: place })}
-                      >
-                        {open ? (
-                          <CellEditor
-                            text={open.text}
-                            over={open.over}
-                            label={`${column.name}, ${columns[0]?.name ?? ""} ${columns[0] ? cellText(edits, row, columns[0].key) : ""}`}
-                            inputMode={column.inputMode}
-                            onText={(text) => {
-                              setEditing({ ...open, text });
-                              typing({ row: row.key, column: column.key, text });
-                            }}
-                            commit={commit}
-                            cancel={cancel}
-                          />
-                        ) : undefined}
-                      </GridCell>
-                    );
-                  })}
-                </div>
+                  row={row}
+                  index={index}
+                  columns={columns}
+                  template={template}
+                  start={printing ? null : (starts.get(index) ?? 0)}
+                  typed={edits.cells[row.key]}
+                  refusals={refusals}
+                  focus={focus.row === index ? focus.column : null}
+                  chosen={chosen ? `${area.left} ${area.right}` : ""}
+                  editing={editing?.place.row === index ? editing.cell : null}
+                  deeds={editorDeeds}
+                />
               ) : null;
             })}
           </div>

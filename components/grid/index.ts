@@ -11,7 +11,8 @@ export {
   withRows,
 } from "./edits";
 export { filledDown } from "./fill-down";
-export { Grid, refusalKey, refusalOf } from "./grid";
+export { Grid } from "./grid";
+export { refusalKey, refusalOf } from "./grid-line";
 export type { CellChange, GridColumn, GridRow, Place } from "./grid-types";
 export { PasteDialog } from "./paste-dialog";
 export { type PastePlan, pastedChanges } from "./paste-plan";

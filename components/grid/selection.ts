@@ -33,10 +33,6 @@ export function rectangle({ anchor, focus }: Selection): Rectangle {
   };
 }
 
-export function contains({ top, bottom, left, right }: Rectangle, { row, column }: Place): boolean {
-  return row >= top && row <= bottom && column >= left && column <= right;
-}
-
 export function everything({ rows, columns }: Extent): Selection {
   return { anchor: { row: 0, column: 0 }, focus: { row: Math.max(0, rows - 1), column: Math.max(0, columns - 1) } };
 }

@@ -51,6 +51,7 @@ export async function addPlants(page: Page, { base, growOut }: Ground): Promise<
   await page.getByLabel("To", { exact: false }).first().fill("12");
   await page.getByLabel("Cell", { exact: false }).first().fill("A");
   await page.getByLabel("Plants in a cell").fill("4");
+  await page.getByLabel("When").fill("2024-07");
   await page.getByRole("button", { name: "Add the plants" }).click();
   await page.waitForURL(/\/plants$/);
   await cell(page, 11, 0).waitFor();
@@ -58,6 +59,7 @@ export async function addPlants(page: Page, { base, growOut }: Ground): Promise<
 
 /** Types with the keyboard alone: over, with F2, Escape, fill down, undo, a step that the scale has not. */
 export async function typeScores(page: Page): Promise<void> {
+  await page.getByLabel("Seen on").fill("2024-08-20");
   const vigour = await columnNamed(page, "vigour");
   const silk = await columnNamed(page, "silk red");
   await cell(page, 0, vigour).click();
