@@ -16,7 +16,7 @@ import {
   useRef,
   useState,
 } from "react";
-import { flushSync } from "react-dom";
+import { usePrinting } from "@/components/tables/use-printing";
 import type { AfterEdit } from "./cell-editor";
 import { deedOfKey } from "./deed-of-key";
 import { cellText, type Edits } from "./edits";
@@ -78,7 +78,7 @@ export function Grid({
   const { focus } = selection;
   const [editing, setEditing] = useState<Editing | null>(null);
   const [leaving, setLeaving] = useState(false);
-  const [printing, setPrinting] = useState(false);
+  const printing = usePrinting();
   const takeFocus = useRef(false);
   const dragging = useRef(false);
   const probe = useRef<HTMLDivElement>(null);
@@ -106,16 +106,6 @@ export function Grid({
   }, []);
   // biome-ignore lint/correctness/useExhaustiveDependencies: measured anew when the height of rows changes
   useLayoutEffect(() => virtual.measure(), [rowHeight]);
-  useEffect(() => {
-    const before = () => flushSync(() => setPrinting(true));
-    const after = () => setPrinting(false);
-    window.addEventListener("beforeprint", before);
-    window.addEventListener("afterprint", after);
-    return () => {
-      window.removeEventListener("beforeprint", before);
-      window.removeEventListener("afterprint", after);
-    };
-  }, []);
 
   const cellAt = useCallback(
     ({ row, column }: Place) =>

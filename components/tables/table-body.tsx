@@ -1,11 +1,11 @@
 "use client";
 
 import { useWindowVirtualizer } from "@tanstack/react-virtual";
-import { type KeyboardEvent, useEffect, useLayoutEffect, useMemo, useRef, useState } from "react";
-import { flushSync } from "react-dom";
+import { type KeyboardEvent, useLayoutEffect, useMemo, useRef, useState } from "react";
 import { CellContent } from "./cell-content";
 import { type Column, phonePlace, type Row, widestCells } from "./cells";
 import { cellRole, groupRole, noRole, rowRole } from "./roles";
+import { usePrinting } from "./use-printing";
 
 const drawnWhole = 300;
 const drawnAtFirst = 60;
@@ -19,22 +19,12 @@ const mostOnPaper = 3000;
 export function TableBody({ columns, rows }: { columns: readonly Column[]; rows: readonly Row[] }) {
   const body = useRef<HTMLTableSectionElement>(null);
   const [top, setTop] = useState<number | null>(null);
-  const [printing, setPrinting] = useState(false);
+  const printing = usePrinting();
   const many = rows.length > drawnAtFirst;
   const long = rows.length > drawnWhole;
   useLayoutEffect(() => {
     if (many && body.current) setTop(body.current.getBoundingClientRect().top + window.scrollY);
   }, [many]);
-  useEffect(() => {
-    const before = () => flushSync(() => setPrinting(true));
-    const after = () => setPrinting(false);
-    window.addEventListener("beforeprint", before);
-    window.addEventListener("afterprint", after);
-    return () => {
-      window.removeEventListener("beforeprint", before);
-      window.removeEventListener("afterprint", after);
-    };
-  }, []);
   const windowed = long && top !== null && !(printing && rows.length <= mostOnPaper);
   const virtual = useWindowVirtualizer({
     count: rows.length,

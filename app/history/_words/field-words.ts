@@ -1,5 +1,6 @@
 import { plainNumber } from "@/lib/display/numbers";
 import { pointsToRecord } from "@/lib/registry/history/names-of-ids";
+import { readWording } from "@/lib/schemas/traits/trait";
 
 /** Fields whose words are not just their name with blanks. */
 const words: Readonly<Record<string, string>> = {
@@ -56,6 +57,10 @@ const words: Readonly<Record<string, string>> = {
   code: "label code",
   note: "note",
   matingSystem: "mating system",
+  direction: "which end is good",
+  scaleLow: "lowest step",
+  scaleHigh: "highest step",
+  wording: "words of its steps or list",
 };
 
 /** A field's name as a person says it. */
@@ -73,7 +78,14 @@ export function valueWords(field: string, value: unknown, names: ReadonlyMap<str
   if (typeof value === "boolean") return value ? "yes" : "no";
   if (typeof value === "number") return plainNumber(value, 6);
   if (field === "seedCoat") return coatWords(String(value));
+  if (field === "wording") return wordingWords(String(value));
   return String(value);
+}
+
+function wordingWords(stored: string): string {
+  const { steps, choices, wanted } = readWording(stored);
+  const said = [...Object.entries(steps).map(([step, words]) => `${step} ${words}`), ...choices];
+  return `${said.join(", ")}${wanted.length > 0 ? `; wanted: ${wanted.join(", ")}` : ""}`;
 }
 
 function coatWords(stored: string): string {

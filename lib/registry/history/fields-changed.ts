@@ -9,7 +9,7 @@ type Row = Readonly<Record<string, unknown>>;
 
 /** Fields that only follow from others, or that nobody reads: folded names, first and last days, the cache's own number. */
 export function followsFromOthers(field: string, row: Row): boolean {
-  if (field === "id" || field === "revision" || field === "replacesId") return true;
+  if (["id", "revision", "replacesId", "previousId"].includes(field)) return true;
   if (field.endsWith("Key") && field.slice(0, -3) in row) return true;
   const dated = /^(.*)(First|Last)$/.exec(field);
   return dated !== null && (dated[1] ?? "") in row;
