@@ -88,6 +88,8 @@ export function Grid({
     getScrollElement: () => frame.current,
     estimateSize: () => rowHeight,
     overscan: 8,
+    // the row of heads covers so much, and the bar for scrolling sideways
+    scrollPaddingEnd: 72,
     initialRect: { width: 900, height: 640 },
     getItemKey: (index) => rows[index]?.key ?? index,
     // The cell in focus stays in the page, or the keyboard would lose it.
@@ -112,6 +114,13 @@ export function Grid({
       frame.current?.querySelector<HTMLElement>(`[data-row="${row}"][data-column="${column}"]`),
     [],
   );
+  // Whoever moves it, a key or a button elsewhere, the row comes into sight within the grid.
+  const began = useRef(false);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: only where the place has changed
+  useEffect(() => {
+    if (began.current) virtual.scrollToIndex(focus.row, { align: "auto" });
+    began.current = true;
+  }, [focus.row]);
   // The focus follows once the row is drawn; only where the keyboard or a button of the grid asked for it.
   useEffect(() => {
     if (!takeFocus.current || editing) return;
@@ -124,7 +133,6 @@ export function Grid({
 
   const choose = (next: Selection) => {
     takeFocus.current = true;
-    if (next.focus.row !== focus.row) virtual.scrollToIndex(next.focus.row, { align: "auto" });
     select(next);
   };
   const edit = (place: Place, over?: string) => {

@@ -33,7 +33,8 @@ export async function changeThisTrait(
 /** Takes away a trait that was never used. */
 export async function takeTraitAway(varietyId: string, traitId: string): Promise<void> {
   const { db, actor } = await current();
-  await removeTrait(db, actor, varietyId, traitId);
+  const removed = await removeTrait(db, actor, varietyId, traitId);
   revalidatePath("/", "layout");
-  redirect(`/varieties/${varietyId}/traits`);
+  // One that was used meanwhile stays, and its page says how often.
+  redirect(`/varieties/${varietyId}/traits${removed.ok ? "" : `/${traitId}`}`);
 }
