@@ -1,8 +1,6 @@
 import Link from "next/link";
 import type { ReactNode } from "react";
-import { Cautions } from "@/components/cautions";
 import type { UnitSettings } from "@/lib/display/units";
-import { MOULDY_SHARE } from "@/lib/registry/harvests/harvest-warnings";
 import type { HarvestRead, HarvestsRead } from "@/lib/registry/harvests/read-harvests";
 import { EqualTakings, EvennessView } from "./evenness-view";
 import { furtherWords, namedAmounts } from "./harvest-words";
@@ -38,9 +36,6 @@ export function HarvestPart({
             </li>
           ))}
         </ul>
-      ) : null}
-      {(harvest.mouldyShare ?? 0) > MOULDY_SHARE ? (
-        <Cautions step="harvest" crop={read.crop.key} cropName={read.crop.commonName} />
       ) : null}
       {evenness && !equal ? (
         <>

@@ -60,7 +60,10 @@ export function harvestWarnings(
     warn("harvested-before-sown", `it is dated before the grow-out was sown (${growOut.sown})`);
   if (on !== null && on.first > today) warn("not-yet", "this day has not come yet");
   if ((input.mouldyShare ?? 0) > MOULDY_SHARE)
-    warn("mouldy", "more than 5 % of it is mouldy: keep it from food and feed, and look every seed over before sowing");
+    warn(
+      "mouldy",
+      "more than 5 % of it is mouldy: keep it from food and feed, look every seed over before sowing, and follow your local rules",
+    );
   const pulled = kept.flatMap(({ plantId }) => growOut.toPull.get(plantId ?? "") ?? []);
   if (pulled.length > 0) warn("marked-to-pull", `marked to be pulled: plant ${pulled.join(", ")}`);
   const measured = kept.filter(({ grams, seeds, share }) => (grams ?? seeds ?? share ?? null) !== null).length;

@@ -1,5 +1,6 @@
 import Link from "next/link";
 import type { ReactNode } from "react";
+import { Cautions } from "@/components/cautions";
 import { Section } from "@/components/frame";
 import { ExplainedHere, Measured } from "@/components/numbers";
 import { SimpleTable } from "@/components/tables";
@@ -8,6 +9,7 @@ import { dateInWords } from "@/lib/display/dates";
 import { effectiveSize, wholeNumber } from "@/lib/display/numbers";
 import { type UnitSettings, weight } from "@/lib/display/units";
 import type { HarvestedLot } from "@/lib/registry/grow-outs/read-grow-out";
+import { MOULDY_SHARE } from "@/lib/registry/harvests/harvest-warnings";
 import { type HarvestRead, type HarvestsRead, readHarvests } from "@/lib/registry/harvests/read-harvests";
 import { current } from "../../../_session/current";
 import { sizeOfHarvestExplanation } from "../../_harvest/evenness-words";
@@ -49,6 +51,9 @@ export async function HarvestsOfGrowOut({ read, units, today }: SectionOfGrowOut
         <div className="stack">
           <SimpleTable columns={columns} rows={rowsOf(harvests, harvested, units, variety.crop.clonal)} />
           {pool ? <p className="measure">{pool}</p> : null}
+          {harvests.harvests.some(({ mouldyShare }) => (mouldyShare ?? 0) > MOULDY_SHARE) ? (
+            <Cautions step="harvest" crop={harvests.crop.key} cropName={harvests.crop.commonName} />
+          ) : null}
           {harvests.harvests.map((harvest) => (
             <HarvestPart
               key={harvest.id}

@@ -44,15 +44,13 @@ export default async function EnterHarvest({ params }: { params: Promise<{ id: s
           </p>
         </Notice>
       ) : null}
-      <Cautions step="harvest" crop={crop.key} cropName={crop.commonName} />
-      <Cautions step="taste" crop={crop.key} cropName={crop.commonName} />
+      <Cautions step={["harvest", "taste", "extract", "thresh"]} crop={crop.key} cropName={crop.commonName} />
       <HarvestForm
         growOutId={id}
         start={start}
         ground={groundOf(read, unitsOf(settings))}
         stewards={names.stewards.map((name) => ({ value: name, words: name }))}
       />
-      <Cautions step="thresh" crop={crop.key} cropName={crop.commonName} />
     </div>
   );
 }
