@@ -1,6 +1,7 @@
 import { yearsFromDayToDay } from "@/lib/science/dates/age-span";
 import { addYears, type CivilDay } from "@/lib/science/dates/civil-day";
 import { grouped } from "../change-set/grouped";
+import { compareCodePoints } from "../figures/code-point-order";
 
 /** A lot as far as the question "who has seed of it?" needs it. */
 export interface HeldLot {
@@ -77,7 +78,10 @@ export function surelyYearsOld(lot: Pick<HeldLot, "yearLast">, today: CivilDay):
 export function holdersOf(lots: readonly HeldLot[], words: readonly WordOfHolder[], rule: ConfirmedRule): Holder[] {
   const lotsBy = grouped(lots, (lot) => lot.holderId);
   const wordsBy = grouped(words, (word) => word.stewardId);
-  const ids = [...new Set<string | null>([...lotsBy.keys(), ...wordsBy.keys()])];
+  // In the order in which they were written down, in whatever order the rows came.
+  const ids = [...new Set<string | null>([...lotsBy.keys(), ...wordsBy.keys()])].sort((one, other) =>
+    compareCodePoints(one ?? "", other ?? ""),
+  );
   return ids.flatMap((stewardId) => {
     const own = lotsBy.get(stewardId) ?? [];
     const held = own.filter(mayHoldSeed);

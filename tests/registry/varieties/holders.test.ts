@@ -81,3 +81,10 @@ describe("a holder", () => {
     });
   });
 });
+
+it("holders come in the order in which they were written down, whatever the order of their lots", () => {
+  const lots = [lot({ holderId: "s2" }), lot({ id: "l2", holderId: "s1" }), lot({ id: "l3", holderId: null })];
+  const order = (own: HeldLot[]) => holdersOf(own, [], rule).map(({ stewardId }) => stewardId);
+  expect(order(lots)).toEqual([null, "s1", "s2"]);
+  expect(order(lots.toReversed())).toEqual([null, "s1", "s2"]);
+});
