@@ -72,7 +72,7 @@ export function largeFolder(lots: number, ledgerLines = 6, testLines = 8): Map<s
         replicate,
         25,
         line % 2 ? 14 : 7,
-        line % 2 ? 3 : 18,
+        line % 2 ? lot % 4 : 14 + ((lot * 7 + line * 3) % 8),
       );
     }
   }
