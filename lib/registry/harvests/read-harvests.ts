@@ -5,7 +5,7 @@ import type { Assumption } from "@/lib/science/outcome";
 import { grouped } from "../change-set/grouped";
 import type { RowOf } from "../change-set/records";
 import { profileOfCrop } from "../crops/profile-of-crop";
-import { figuresOfAll } from "../figures/read-figures";
+import { figuresOfCropOf } from "../figures/read-figures";
 import { ownValuesSelection, parentsSelection } from "../grow-outs/grow-out-selections";
 import { type Evenness, evennessOf } from "./evenness-of-harvest";
 import { keptParents, type SeedParent } from "./harvest";
@@ -90,7 +90,7 @@ export async function readHarvests(db: Database, growOutId: string, today: Civil
   const { seedsPerGramMin, seedsPerGramMax, ...growOut } = more;
   const listed = { matingSystem, selfIncompatible, outcrossingPctMin, outcrossingPctMax };
   const profile = profileOfCrop({ commonName, ...listed, seedsPerGramMin, seedsPerGramMax }, found.own);
-  const figures = await figuresOfAll(db);
+  const figures = await figuresOfCropOf(db, growOut.varietyId);
   const inbreeding = meanInbreeding(
     found.sown.map(({ id, share }) => ({ share, inbreeding: figures.get(id)?.inbreeding ?? null })),
   );

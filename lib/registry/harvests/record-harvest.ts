@@ -12,7 +12,7 @@ import { newLabelCode } from "../lots/new-label-code";
 import { numberFaults } from "../lots/number-faults";
 import { foldName } from "../names/fold-name";
 import { growOutForHarvest } from "./grow-out-for-harvest";
-import { type HarvestOfGrowOut, keptParents } from "./harvest";
+import type { HarvestOfGrowOut } from "./harvest";
 import { harvestFaults, seedParentsTold } from "./harvest-faults";
 import { harvestWarnings } from "./harvest-warnings";
 import { keepInStep } from "./keep-in-step";
@@ -150,7 +150,6 @@ export function harvestRow(id: string, input: HarvestInput) {
       note: input.note,
     },
     parentRows: parents.map((parent) => ({ id: uuidv7(), harvestId: id, ...parent })),
-    kept: keptParents(parents).length,
   };
 }
 
