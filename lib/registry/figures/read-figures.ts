@@ -29,7 +29,13 @@ interface Shelf {
 const shelves = new WeakMap<Client, Map<string, Shelf>>();
 
 /** The figures of all lots of a variety, by lot id. */
-export async function figuresOfVariety(db: Database, varietyId: string): Promise<ReadonlyMap<string, LotFigures>> {
+export async function figuresOfVariety(db: Database, varietyId: string): Promise<Figures> {
+  const figures = await figuresOfCropOf(db, varietyId);
+  return new Map([...figures].filter(([, each]) => each.varietyId === varietyId));
+}
+
+/** The figures of all lots of a variety's crop, its own and those that it could be crossed with; by lot id. One statement, one more after a change. */
+export async function figuresOfCropOf(db: Database, varietyId: string): Promise<Figures> {
   const [crop] = await db.read.$queryRawUnsafe<{ cropId: string; revision: number | bigint }[]>(
     `SELECT v."cropId", MAX(v."revision") AS "revision" FROM "Variety" v
      WHERE v."cropId" = (SELECT "cropId" FROM "Variety" WHERE "id" = ${placeholders(db.engine, 1)}) GROUP BY v."cropId"`,
@@ -37,7 +43,7 @@ export async function figuresOfVariety(db: Database, varietyId: string): Promise
   );
   if (!crop) return new Map();
   const [figures] = await figuresOfCrops(db, [{ cropId: crop.cropId, revision: Number(crop.revision) }]);
-  return new Map([...(figures ?? [])].filter(([, each]) => each.varietyId === varietyId));
+  return figures ?? new Map();
 }
 
 interface Whole {

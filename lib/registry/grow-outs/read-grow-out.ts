@@ -1,7 +1,7 @@
 import { type Database, readTogether } from "@/lib/db";
 import type { RowOf } from "../change-set/records";
 import { profileOfCrop } from "../crops/profile-of-crop";
-import { figuresOfAll, type LotFigures } from "../figures/read-figures";
+import { figuresOfCropOf, type LotFigures } from "../figures/read-figures";
 import type { SeasonCrop, SeasonVariety } from "../season/records";
 import type { TraitLine } from "../traits/list-traits";
 import { type EventOfGrowOut, eventsInOrder, eventsSelection } from "./events-of-grow-out";
@@ -96,7 +96,7 @@ export async function readGrowOut(db: Database, id: string): Promise<GrowOutRead
   const [head] = found.heads;
   if (!head) return null;
   const { growOut, variety } = partsOfHead(head, found.own);
-  const figures = await figuresOfAll(db);
+  const figures = await figuresOfCropOf(db, growOut.varietyId);
   const people = new Map(found.people.map((person) => [person.stewardId, person.name]));
   const { plants, traits } = plantsRead(found);
   return {
