@@ -4,6 +4,7 @@ import math
 from fractions import Fraction as Fr
 
 import numpy as np
+import scipy.optimize
 import scipy.special
 import scipy.stats
 
@@ -58,14 +59,12 @@ def sowing_count_cases(rng, count):
     return cases
 
 
-# ---- viability-forecast: a fine grid, every draw counted -------------------------------------------------------------
+# ---- viability-forecast: a fine grid, its mass summed up ---------------------------------------------------------------
 
 
 def posterior_grid(g, k, l):
     tests, prior, ceiling = g["tests"], g["prior"], g.get("ceiling", 1)
     K, L = np.meshgrid(k, l, indexing="ij")
-    # each column is shifted by another part of a step, so that no limit in Ki falls on the edge of a whole row of cells
-    K = K + (k[1] - k[0]) * ((np.arange(len(l)) * 0.6180339887498949) % 1 - 0.5)
     value = -0.5 * ((K - prior["Ki"]["mean"]) / prior["Ki"]["sd"]) ** 2
     value -= 0.5 * ((L - prior["lnSigmaYears"]["mean"]) / prior["lnSigmaYears"]["sd"]) ** 2
     for t in tests:
@@ -90,16 +89,25 @@ def viability_forecast(g):
     w = np.exp(value - value.max())
     w /= w.sum()
     mk, ml = (w * K).sum(), (w * L).sum()
-    if isinstance(threshold, dict):
-        z = scipy.special.ndtri(threshold["ofInitial"] * scipy.special.ndtr(K))
-    else:
-        z = np.full_like(K, scipy.special.ndtri(min(1, threshold / ceiling)))
-    years = np.maximum(0, (K - z) * np.exp(L)).ravel()
-    order = np.argsort(years)
-    cum = np.cumsum(w.ravel()[order]) - w.ravel()[order] / 2
-    quantile = lambda p: float(np.interp(p, cum, years[order]))
-    now = max([t["years"] for t in g["tests"]], default=0)
-    below = float((w * ((K - z) * np.exp(L) < now)).sum())
+    z = scipy.special.ndtri(threshold["ofInitial"] * scipy.special.ndtr(k)) if isinstance(threshold, dict) else scipy.special.ndtri(min(1, threshold / ceiling))
+    # for each sigma the life is below y years where Ki is below a limit; the mass up to it is read from the trapezium sums along Ki
+    ahead = k - z
+    sums = np.concatenate([np.zeros((1, len(l))), np.cumsum((w[1:] + w[:-1]) / 2, axis=0)])
+    total = sums[-1].sum()
+
+    def below_years(years):
+        limits = np.interp(years * np.exp(-l), ahead, k, left=k[0], right=k[-1])
+        return float(sum(np.interp(limit, k, sums[:, i]) for i, limit in enumerate(limits)) / total)
+
+    def quantile(p):
+        if below_years(0) >= p:
+            return 0.0
+        high = 1.0
+        while below_years(high) < p:
+            high *= 2
+        return float(scipy.optimize.brentq(lambda y: below_years(y) - p, 0, high, xtol=1e-9, rtol=1e-9))
+
+    below = below_years(max([t["years"] for t in g["tests"]], default=0))
     return {
         "Ki": {"mean": float(mk), "sd": float(math.sqrt((w * (K - mk) ** 2).sum()))},
         "lnSigmaYears": {"mean": float(ml), "sd": float(math.sqrt((w * (L - ml) ** 2).sum()))},

@@ -53,7 +53,7 @@ describe("worked forecasts", () => {
   });
 });
 
-it("agrees with 300 forecasts counted over 2.5 million draws of a grid, to 1e-3", () => {
+it("agrees with 300 forecasts summed over a grid of 2.5 million cells, to 1e-3", () => {
   const tolerance: Tolerance = { relative: 1e-3, absolute: 1e-3 };
   for (const { input, expected } of referenceCases<ViabilityForecastInput>("viability-forecast")) {
     expectAgreement(answered(viabilityForecast(input)), expected, tolerance);
