@@ -1,5 +1,6 @@
 import type { Metadata } from "next";
 import { notFound } from "next/navigation";
+import { Cautions } from "@/components/cautions";
 import { readContainer } from "@/lib/registry/containers/read-container";
 import { readHead } from "@/lib/registry/lots/read-head";
 import { current } from "../../../../_session/current";
@@ -31,6 +32,7 @@ export default async function ChangeContainer({ params }: { params: Promise<{ id
   return (
     <div className="sheet stack">
       <LotPageHead lot={lot} title={`Container ${container.code}`} />
+      <Cautions step="store" crop={lot.crop.cropKey} treatment={lot.treatment} substance={lot.treatmentSubstance} />
       <ContainerForm lotId={id} containerId={containerId} start={start} />
     </div>
   );
