@@ -1,4 +1,5 @@
 import type { Metadata } from "next";
+import { Cautions } from "@/components/cautions";
 import { PageHead } from "@/components/frame";
 import type { SearchParameters } from "@/components/tables";
 import { readTakingIn } from "@/lib/registry/transfers/read-taking-in";
@@ -25,6 +26,7 @@ export default async function TakeIn({ searchParams }: { searchParams: Promise<S
           decide.
         </p>
       </PageHead>
+      <Cautions step="store" />
       <TakeInForm
         key={answered?.id ?? start.variety}
         start={{ kind, on: today, unit: "g", keepsPromise: answered ? "yes" : "", ...start }}
