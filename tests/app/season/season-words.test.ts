@@ -79,6 +79,18 @@ describe("what waits in words", () => {
     expect(groups[0]?.rule).toBe("germination-below-line");
     expect(countsByPlace(groups)).toEqual({ field: 1, shed: 1, desk: 0 });
   });
+
+  it("counts all that waits where only the first of it is put into words", () => {
+    const lots = ["l1", "l2", "l3"].map((id, place) => madeLot({ id, number: `Quern ${place + 1}`, status: "hold" }));
+    const records = madeRecords({ lots });
+    const [group] = seasonGroups(waitingItems(records), records, 2);
+    expect([group?.rule, group?.count, group?.lines.map((line) => line.subject.words)]).toEqual([
+      "standing-apart",
+      3,
+      ["Quern 1", "Quern 2"],
+    ]);
+    expect(countsByPlace(group ? [group] : []).shed).toBe(3);
+  });
 });
 
 describe("a rule of the season", () => {
