@@ -49,7 +49,7 @@ export default async function PlotOfGrowOut({ params, searchParams }: Props) {
             standId={plot.standId}
             start={{ fromOn: plot.fromOn ?? "", toOn: plot.toOn ?? "" }}
           />
-          <p>
+          <div>
             <AskTwice
               button="It never stood there"
               buttonKind="quiet"
@@ -59,7 +59,7 @@ export default async function PlotOfGrowOut({ params, searchParams }: Props) {
               kind="entry"
               action={takeOff.bind(null, growOut.id, plot.standId)}
             />
-          </p>
+          </div>
         </Section>
       ))}
       <Section id="put" title={plots.length > 0 ? "Replanted on another plot" : "Where it stands"}>
