@@ -59,6 +59,15 @@ export default async function Lots({ searchParams }: { searchParams: Promise<Sea
       />
       <Narrow query={query} fields={filterFields(list.choices, settings)} />
       {list.near ? <p role="status">Nothing is written just like “{query.filter}”. These come near it.</p> : null}
+      {query.sort === null && list.seed.none > 0 && list.seed.none < list.found ? (
+        <p className="counts">
+          What is in the jars stands first;{" "}
+          <Link href={`/lots${addressOfLotList(query, { seed: "none", page: 1 })}`}>
+            {counted(list.seed.none, "lot")} with nothing left
+          </Link>{" "}
+          {list.seed.none === 1 ? "stands" : "stand"} after it.
+        </p>
+      ) : null}
       <DataTable
         caption="Lots of seed"
         noun="lot"

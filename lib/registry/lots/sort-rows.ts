@@ -1,20 +1,27 @@
 import type { LotColumn, LotListQuery } from "@/lib/schemas/lots/list-query";
 import { dayNumber } from "@/lib/science/dates/civil-day";
 import { compareCodePoints } from "../figures/code-point-order";
+import { seedOf } from "./filter-rows";
 import type { LotRow } from "./lot-row";
 
 type Key = string | number | null;
 
 /**
- * The rows by one column, else by variety; what is not known stands last, up or down. Texts are in code-point order, so that both databases and the
+ * The rows by one column; where none is asked for, lots that hold seed or may hold some by variety, then those with nothing left, by variety
+ * too. What is not known stands last, up or down. Texts are in code-point order, so that both databases and the
  * browser agree; a year that is a span stands at its middle. Equal rows stand by their numbers.
  */
 export function sortRows(rows: readonly LotRow[], by: LotListQuery["sort"]): LotRow[] {
   const keyOf = keys[by?.key ?? "variety"];
   const down = by?.down ?? false;
   return rows
-    .map((row) => ({ row, key: keyOf(row) }))
-    .sort((a, b) => byKey(a.key, b.key, down) || compareCodePoints(a.row.number, b.row.number))
+    .map((row) => ({ row, key: keyOf(row), finished: by === null && seedOf(row) === "none" }))
+    .sort(
+      (a, b) =>
+        Number(a.finished) - Number(b.finished) ||
+        byKey(a.key, b.key, down) ||
+        compareCodePoints(a.row.number, b.row.number),
+    )
     .map(({ row }) => row);
 }
 

@@ -85,7 +85,7 @@ export const LotListQuerySchema = z.object({
   place: oneText,
   seed: among(seedFilters),
   test: among(testFilters),
-  /** null: by variety, then by number */
+  /** null: what is in the jars first, by variety, then by number; lots with nothing left after it */
   sort: sorting,
   /** null: the usual columns */
   columns: chosenColumns,

@@ -98,6 +98,18 @@ test("what is not known stands last, up or down", () => {
   expect(numbers(sortRows(rows, { key: "grams", down: true }))).toEqual(["c", "a", "b"]);
 });
 
+test("where no order is asked for, what is in the jars stands first, and lots with nothing left last", () => {
+  const rows = [
+    row("1", { variety: "Amber Dell", grams: 0 }),
+    row("2", { variety: "Purple Dell", grams: 5 }),
+    row("3", { variety: "Amber Dell", grams: 2 }),
+    row("4", { variety: "Amber Dell" }),
+    row("5", { variety: "Purple Dell", grams: 0 }),
+  ];
+  expect(numbers(sortRows(rows, null))).toEqual(["3", "4", "2", "1", "5"]);
+  expect(numbers(sortRows(rows, { key: "variety", down: false }))).toEqual(["1", "3", "4", "2", "5"]);
+});
+
 test("lot numbers stand in code-point order, a year that is a span at its middle", () => {
   const rows = [
     row("b 2", { year: "198X", yearFirst: "1980-01-01", yearLast: "1989-12-31" }),
