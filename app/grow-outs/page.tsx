@@ -3,7 +3,7 @@ import Link from "next/link";
 import { EmptyState } from "@/components/empty";
 import { PageHead, Section } from "@/components/frame";
 import { Figure } from "@/components/numbers";
-import { DataTable, readTableAddress, type SearchParameters } from "@/components/tables";
+import { ListTable, type SearchParameters } from "@/components/tables";
 import { ButtonLink } from "@/components/ui";
 import { counted } from "@/lib/display/plurals";
 import { growOutsNow } from "@/lib/registry/grow-outs/grow-outs-now";
@@ -61,14 +61,13 @@ export default async function GrowOuts({ searchParams }: { searchParams: Promise
       />
       <NowSections {...now} />
       <Section id="all" title={now.standing.length + now.planned.length > 0 ? "All on record" : "On record"}>
-        <DataTable
+        <ListTable
           caption="Grow-outs"
           noun="grow-out"
           columns={columns}
           rows={growOuts.map(growOutRow)}
           path="/grow-outs"
-          address={readTableAddress(parameters, columns)}
-          others={parameters}
+          parameters={parameters}
           filterLabel="Find a grow-out"
           csv="/grow-outs/csv"
         />

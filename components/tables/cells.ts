@@ -47,7 +47,7 @@ export interface Column {
   readonly apart?: boolean;
   /** on a phone: the lead of the entry, to its right, below it, or left out */
   readonly phone?: "lead" | "aside" | "under" | "none";
-  /** a word before the value on a phone's second line, where the value alone would not be understood */
+  /** a word before the value on a phone, where the value alone would not be understood */
   readonly phoneName?: string;
 }
 

@@ -26,7 +26,7 @@ export function SortChoice({
           choose(target.value === "" ? null : { key: target.value.slice(down ? 1 : 0), down });
         }}
       >
-        <option value="">as it comes</option>
+        <option value="">the usual order</option>
         {columns
           .filter((column) => column.sortable !== false)
           .flatMap((column) => [
