@@ -4,6 +4,7 @@ import { defaultSelfingRate, equilibriumInbreeding, selfIncompatible } from "@/l
 import { type EffectiveSize, effectiveSize } from "@/lib/science/effective-size/effective-size";
 import type { Shares } from "@/lib/science/effective-size/plot-parents";
 import { type GerminationTest, germinationTest } from "@/lib/science/germination/germination-test";
+import type { FloweringWindow } from "@/lib/science/isolation/flowering-window";
 import { lineage } from "@/lib/science/lineage/lineage";
 import type { LineageLot, LotLineage } from "@/lib/science/lineage/lots";
 import type { Outcome } from "@/lib/science/outcome";
@@ -86,4 +87,9 @@ export function lineageOf(
   const found = held(lineage({ lots })).lots.find(({ id }) => id === "grown");
   assert.ok(found);
   return found;
+}
+
+/** Days of flowering, first and last seen to the day. */
+export function windowOf([first, last]: readonly [string, string]): FloweringWindow {
+  return { from: { first, last: first }, to: { first: last, last } };
 }

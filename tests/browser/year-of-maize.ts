@@ -2,11 +2,21 @@ import { dayNumber } from "@/lib/science/dates/civil-day";
 import { crossingOfPair } from "@/lib/science/isolation/crossing-of-pair";
 import { type IsolationPurpose, isolationDistances } from "@/lib/science/isolation/distance-rule";
 import { floweringCurve } from "@/lib/science/isolation/flowering-curve";
-import { type FloweringWindow, windowDays, windowOverlap } from "@/lib/science/isolation/flowering-window";
+import { windowDays, windowOverlap } from "@/lib/science/isolation/flowering-window";
 import { isolationGrade } from "@/lib/science/isolation/isolation-grade";
 import { neighbourVerdict } from "@/lib/science/isolation/neighbour-verdict";
 import { shareOfNeighbours } from "@/lib/science/isolation/share-of-neighbours";
-import { crop, held, reserveOf, sizeOf, sowingOf, type TestTold, testRead, thousandGrams } from "./worked-out";
+import {
+  crop,
+  held,
+  reserveOf,
+  sizeOf,
+  sowingOf,
+  type TestTold,
+  testRead,
+  thousandGrams,
+  windowOf,
+} from "./worked-out";
 
 /*
  * One year of an outcrosser as its steward told it, our own invention, and what follows from it.
@@ -109,11 +119,6 @@ export const second = (() => {
   const all = first.afterSowing / first.seed + grams / seed;
   return { test, seed, tested, grams, keptBack, free: Math.min(grams / seed, all - keptBack.seeds) };
 })();
-
-/** Days of flowering, first and last seen to the day. */
-function windowOf([first, last]: readonly [string, string]): FloweringWindow {
-  return { from: { first, last: first }, to: { first: last, last } };
-}
 
 const ends = (days: readonly [string, string, string]) => windowOf([days[0], days[2]]);
 
