@@ -4,6 +4,7 @@ import { PageHead, Parts } from "@/components/frame";
 import { Figure } from "@/components/numbers";
 import { DataTable, readTableAddress, type SearchParameters } from "@/components/tables";
 import { ButtonLink } from "@/components/ui";
+import { wholeNumber } from "@/lib/display/numbers";
 import { counted } from "@/lib/display/plurals";
 import { listGerminationTests } from "@/lib/registry/germination-tests/list-germination-tests";
 import { readTestListQuery, testListAddress, testsAPage } from "@/lib/schemas/germination-test/list-query";
@@ -42,9 +43,9 @@ export default async function Tests({ searchParams }: { searchParams: Promise<Se
       <PageHead
         title="Germination tests"
         figure={
-          <Figure value={counted(list.all, "test")} waiting={due > 0}>
+          <Figure value={counted(due > 0 ? due : list.all, "test")} waiting={due > 0}>
             {due > 0
-              ? `${counted(due, "test")} ${due === 1 ? "waits" : "wait"} for the last count.`
+              ? `${due === 1 ? "waits" : "wait"} for the last count; ${wholeNumber(list.all)} in all.`
               : running.length > 0
                 ? `${counted(running.length, "test")} ${running.length === 1 ? "lies" : "lie"} in the cloth now.`
                 : "None lies in the cloth now."}

@@ -7,7 +7,7 @@ export const columns: readonly Column[] = [
   { key: "mating", name: "Mating", kind: "words" },
   { key: "life", name: "Life", kind: "words" },
   { key: "plants", name: "Floor of plants", kind: "count", phone: "none" },
-  { key: "varieties", name: "Varieties here", kind: "count", phone: "aside" },
+  { key: "varieties", name: "Varieties here", kind: "count", phone: "aside", phoneName: "varieties" },
   { key: "own", name: "Own values", kind: "count" },
 ];
 

@@ -8,7 +8,7 @@ import { holderName } from "../../varieties/_words/explanations";
 
 export const heldColumns: readonly Column[] = [
   { key: "variety", name: "Variety", kind: "words", phone: "lead" },
-  { key: "places", name: "Places for certain", kind: "count", phone: "aside" },
+  { key: "places", name: "Places for certain", kind: "count", phone: "aside", phoneName: "places" },
   { key: "confirmed", name: "Holders confirmed", kind: "count", phoneName: "confirmed" },
   { key: "open", name: "Not confirmed", kind: "count", phone: "none" },
   { key: "last", name: "Last heard or seen", kind: "words" },

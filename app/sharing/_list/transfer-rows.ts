@@ -9,12 +9,12 @@ import { amountInWords, kindInWords } from "../_words/transfer-words";
 
 export const transferColumns: readonly Column[] = [
   { key: "lot", name: "Lot", kind: "words", phone: "lead" },
-  { key: "on", name: "When", kind: "words", phone: "aside" },
+  { key: "on", name: "When", kind: "words" },
   { key: "kind", name: "How", kind: "words" },
   { key: "variety", name: "Variety", kind: "words" },
   { key: "from", name: "From", kind: "words", phone: "none" },
   { key: "to", name: "To", kind: "words" },
-  { key: "amount", name: "How much", kind: "count" },
+  { key: "amount", name: "How much", kind: "count", phone: "aside" },
   { key: "new", name: "There as", kind: "words", phone: "none" },
 ];
 

@@ -6,7 +6,7 @@ export const columns: readonly Column[] = [
   { key: "name", name: "Steward", kind: "words", phone: "lead" },
   { key: "kind", name: "Kind", kind: "words" },
   { key: "place", name: "Place", kind: "words" },
-  { key: "lots", name: "Lots", kind: "count", phone: "aside" },
+  { key: "lots", name: "Lots", kind: "count", phone: "aside", phoneName: "lots" },
   { key: "growOuts", name: "Grow-outs", kind: "count", phone: "none" },
   { key: "strains", name: "Strains", kind: "count", apart: true, phone: "none" },
   { key: "word", name: "Last word", kind: "words" },

@@ -18,7 +18,7 @@ export const columns: readonly Column[] = [
   { key: "test", name: "Best germination", kind: "span", phone: "none" },
   { key: "kept", name: "Diversity kept", kind: "words", phone: "none" },
   { key: "aim", name: "Aim", kind: "words", apart: true, phone: "none" },
-  { key: "waits", name: "Waits", kind: "count", phone: "aside" },
+  { key: "waits", name: "Waits", kind: "count", phone: "aside", phoneName: "waits" },
 ];
 
 /** Units behind the heads of the columns in a file. */

@@ -1,6 +1,7 @@
 import { type Database, readTogether, type Selection, sql } from "@/lib/db";
 import { grouped } from "../change-set/grouped";
 import { compareCodePoints } from "../figures/code-point-order";
+import { figuresOfAll } from "../figures/read-figures";
 import { foldName } from "../names/fold-name";
 
 /** A lot that can be chosen for a test. */
@@ -17,6 +18,8 @@ export interface LotToTest {
   readonly holder: string | null;
   /** day of the last test, EDTF; null where none was made */
   readonly lastTest: string | null;
+  /** by its ledger the jar is empty: only a test made before can still be written down */
+  readonly nothingLeft: boolean;
 }
 
 const most = 40;
@@ -73,12 +76,15 @@ const otherNames: Selection<{ readonly varietyId: string; readonly nameKey: stri
 };
 
 /**
- * Lots by number, variety, crop or holder, every word of what was typed; those never tested and those tested longest ago first. Lots
- * that are finished, dead or discarded are left out. At most 40, and how many there are. One statement.
+ * Lots by number, variety, crop or holder, every word of what was typed; those never tested and those tested longest ago first,
+ * and those with nothing left after all others. Lots that are finished, dead or discarded are left out. At most 40, and how many there are.
+ * Two statements where nothing has changed.
  */
 export async function lotsToTest(db: Database, typed: string): Promise<{ lots: LotToTest[]; found: number }> {
   const words = foldName(typed).split(" ").filter(Boolean);
   const { lots, names } = await readTogether(db, { lots: lotsToHand, names: otherNames });
+  const figures = await figuresOfAll(db);
+  const nothingLeft = (lot: LotSql) => (figures.get(lot.id)?.gramsOnHand ?? null) === 0;
   const namesOf = grouped(names, (name) => name.varietyId);
   const found = lots.filter((lot) => {
     const others = (namesOf.get(lot.varietyId) ?? []).map((name) => name.nameKey);
@@ -86,12 +92,16 @@ export async function lotsToTest(db: Database, typed: string): Promise<{ lots: L
     return words.every((word) => keys.some((key) => key.includes(word)));
   });
   found.sort(
-    (a, b) => compareCodePoints(a.lastTest ?? "", b.lastTest ?? "") || compareCodePoints(a.numberKey, b.numberKey),
+    (a, b) =>
+      Number(nothingLeft(a)) - Number(nothingLeft(b)) ||
+      compareCodePoints(a.lastTest ?? "", b.lastTest ?? "") ||
+      compareCodePoints(a.numberKey, b.numberKey),
   );
-  return { lots: found.slice(0, most).map(lotOf), found: found.length };
+  return { lots: found.slice(0, most).map((lot) => lotOf(lot, nothingLeft(lot))), found: found.length };
 }
 
-function lotOf({ id, number, year, status, holder, lastTest, ...lot }: LotSql): LotToTest {
+function lotOf({ id, number, year, status, holder, lastTest, ...lot }: LotSql, nothingLeft: boolean): LotToTest {
   const crop = { key: lot.cropKey, commonName: lot.crop };
-  return { id, number, year, status, holder, lastTest, variety: { name: lot.variety, seedCoat: lot.seedCoat, crop } };
+  const variety = { name: lot.variety, seedCoat: lot.seedCoat, crop };
+  return { id, number, year, status, holder, lastTest, nothingLeft, variety };
 }

@@ -63,7 +63,7 @@ export function findAmong(
   if (best.size < fewFinds) best = bestOf(records, words, new Map());
   for (const { record } of best.values()) counts[record.kind] += 1;
   const fitting = [...best.values()].filter(({ record }) => only === undefined || record.kind === only);
-  fitting.sort((a, b) => b.score - a.score || compare(a.record.title, b.record.title));
+  fitting.sort(byNearness);
   const found = fitting.slice(0, most).map((each) => foundOf(each, words));
   return { counts, total: best.size, found };
 }
@@ -85,9 +85,29 @@ function bestOf(records: readonly IndexedRecord[], words: readonly string[], sli
   return best;
 }
 
-function compare(a: string, b: string): number {
-  return a < b ? -1 : a > b ? 1 : 0;
+/** From this score on the whole name or code was written; from the second on every word begins one of the name. */
+const wholeName = 100;
+const inName = 25;
+
+/**
+ * Nearest first: a whole name or code, then names in which each word begins a word, then the rest. In each the kinds stand in their order, so
+ * that a variety comes before its lots and a lot before its tests.
+ */
+function byNearness(a: Scored, b: Scored): number {
+  return (
+    nearness(b.score) - nearness(a.score) ||
+    foundKinds.indexOf(a.record.kind) - foundKinds.indexOf(b.record.kind) ||
+    b.score - a.score ||
+    inOrder.compare(a.record.title, b.record.title)
+  );
 }
+
+function nearness(score: number): number {
+  return score >= wholeName ? 2 : score >= inName ? 1 : 0;
+}
+
+// "test 2" before "test 10"
+const inOrder = new Intl.Collator("en", { numeric: true });
 
 /** A code is read in threes or in one piece; five characters of it are enough. */
 function codeScore(folded: string, code: string): number {

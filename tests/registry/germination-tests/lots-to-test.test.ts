@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { lotsToTest } from "@/lib/registry/germination-tests/lots-to-test";
 import { recordGerminationTest } from "@/lib/registry/germination-tests/record-germination-test";
 import { emptyRegistry, granted } from "@/tests/setup/registry";
+import { anEntry } from "../lots/lots-in-tests";
 import { entryFor, owner, withLot } from "./with-lot";
 
 describe("lots that can be tested", () => {
@@ -20,6 +21,18 @@ describe("lots that can be tested", () => {
       ["Quern 1", "2003-03-01"],
     ]);
     expect(found).toBe(3);
+  });
+
+  it("stand last where the ledger says that nothing is left, and say so; what is not known is not nothing", async () => {
+    const db = await emptyRegistry();
+    const empty = await withLot(db, { number: "Quern 1", grams: 30 });
+    await withLot(db, { number: "Quern 2", grams: null });
+    await anEntry(db, empty.lotId, "given", 30, "2002-05-01");
+    const { lots } = await lotsToTest(db, "");
+    expect(lots.map((lot) => [lot.number, lot.nothingLeft])).toEqual([
+      ["Quern 2", false],
+      ["Quern 1", true],
+    ]);
   });
 
   it("are found by number, variety or crop, every word of it", async () => {

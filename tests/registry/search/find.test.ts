@@ -83,6 +83,13 @@ describe("a search", () => {
     }
   });
 
+  it("puts a variety before its lots, and lot 2 before lot 10, where all have the word", async () => {
+    const { db, pea } = await circle();
+    for (const number of ["Wren 10", "Wren 2"]) await withLot(db, pea, number);
+    expect(await titles(db, "wren")).toEqual(["Purple Podded Wren", "Wren 2", "Wren 10"]);
+    expect((await titles(db, "wren 10"))[0]).toBe("Wren 10");
+  });
+
   it("finds nothing for nothing, and counts by kind", async () => {
     const { db } = await circle();
     expect(await find(db, "   ")).toMatchObject({ total: 0, found: [] });

@@ -49,8 +49,8 @@ export async function ChooseLot({ db, find }: { db: Db; find: string }) {
         {found === 0
           ? `No lot fits “${find}”.`
           : found > lots.length
-            ? `The first ${lots.length} of ${counted(found, "lot")}; those tested longest ago stand first.`
-            : `${counted(found, "lot")}; those tested longest ago stand first.`}
+            ? `The first ${lots.length} of ${counted(found, "lot")}; ${order}.`
+            : `${counted(found, "lot")}; ${order}.`}
       </p>
       <ul className={styles.lots}>
         {lots.map((lot) => (
@@ -72,11 +72,14 @@ export async function ChooseLot({ db, find }: { db: Db; find: string }) {
   );
 }
 
-function wordsOf({ year, holder, lastTest }: LotToTest): string {
+const order = "those never tested or tested longest ago stand first, those with nothing left last";
+
+function wordsOf({ year, holder, lastTest, nothingLeft }: LotToTest): string {
   return [
     year ? `harvest ${dateInWords(year)}` : "year not known",
     holder,
     lastTest ? `tested ${dateInWords(lastTest)}` : "never tested",
+    nothingLeft ? "nothing left" : null,
   ]
     .filter(Boolean)
     .join(", ");
