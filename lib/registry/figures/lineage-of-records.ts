@@ -86,6 +86,9 @@ function figuresOf(found: LotLineage, unknown: Unknown, size: number | null): Lo
   };
 }
 
+/** So many are named in a sentence before the rest is only counted: a line of forty years would fill the page. */
+const mostNamed = 8;
+
 /** The nodes in the order of a pedigree: parents have lower ranks than their offspring. */
 class Graph {
   readonly #rankOfPlace: Int32Array;
@@ -155,14 +158,14 @@ class Graph {
     return size.ok ? size.value.effectiveSize : null;
   }
 
-  /** Places of a node and all its ancestors, in the order of the records. */
+  /** Places of a node and all its ancestors, the nearest first. */
   #ancestry(rank: number): readonly number[] {
     const reached = new Set<number>([rank]);
     for (const each of reached) {
       for (let link = this.#firstParent(each); link < this.#firstParent(each + 1); link += 1)
         reached.add(this.#parentRank(link));
     }
-    return [...reached].map((each) => this.#placeOf(each)).sort((one, other) => one - other);
+    return [...reached].map((each) => this.#placeOf(each));
   }
 
   /** Places of the founders that a node's ancestry reaches, in the order of the records; the same list for all nodes of one descent. */
@@ -182,18 +185,28 @@ class Graph {
     return founders;
   }
 
+  /** Names in the order of the records; of many the nearest, and how many more there are. */
+  #named(places: readonly number[], nearest: readonly number[]): string {
+    const name = (place: number) => this.nodes[place]?.name ?? "";
+    if (places.length <= mostNamed) return places.map(name).join(", ");
+    const taken = new Set(places);
+    const near = nearest.filter((place) => taken.has(place)).slice(0, mostNamed);
+    return `${near.map(name).join(", ")} and ${places.length - mostNamed} before them`;
+  }
+
   assumedFor(rank: number): Assumption[] {
-    const takenFor = new Map<string, { code: string; text: string; names: string[] }>();
-    for (const place of this.#ancestry(rank)) {
+    const nearest = this.#ancestry(rank);
+    const takenFor = new Map<string, { code: string; text: string; places: number[] }>();
+    for (const place of [...nearest].sort((one, other) => one - other)) {
       for (const { code, text } of this.nodes[place]?.assumed ?? []) {
-        const taken = takenFor.get(text) ?? { code, text, names: [] };
-        taken.names.push(this.nodes[place]?.name ?? "");
+        const taken = takenFor.get(text) ?? { code, text, places: [] };
+        taken.places.push(place);
         takenFor.set(text, taken);
       }
     }
-    const assumed = [...takenFor.values()].map(({ code, text, names }) => ({
+    const assumed = [...takenFor.values()].map(({ code, text, places }) => ({
       code,
-      text: `${text}: ${names.join(", ")}`,
+      text: `${text}: ${this.#named(places, nearest)}`,
     }));
     const founders = this.foundersOf(rank);
     if (founders.length < 2) return assumed;

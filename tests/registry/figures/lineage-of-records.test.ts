@@ -271,4 +271,15 @@ describe("a long line of lots", () => {
     expect(figure("L19999").coancestry).toBe(0);
     expect(foundersOf("L19999")).toEqual(["L0"]);
   });
+
+  it("names of what was assumed many times over the nearest, its own grow-out first", () => {
+    const years = Array.from({ length: 12 }, (_, place) => place);
+    const growOuts = years.map((year) =>
+      growOut(`G${year}`, { parents: [{ id: `L${year}`, share: 1 }], roguedBeforePollen: null }),
+    );
+    const { assumedFor } = followed([lot("L0"), ...years.map((year) => harvest(`L${year + 1}`, `G${year}`))], growOuts);
+    const rogues = (id: string) => assumedFor(id).find(({ code }) => code === "rogues-not-recorded")?.text ?? "";
+    expect(rogues("L3")).toMatch(/: G0, G1, G2$/);
+    expect(rogues("L12")).toMatch(/: G11, G10, G9, G8, G7, G6, G5, G4 and 4 before them$/);
+  });
 });
