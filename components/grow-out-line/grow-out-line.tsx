@@ -3,7 +3,18 @@ import { Hatch } from "@/components/doubt/hatch";
 import { spindle } from "@/components/doubt/spindle";
 import type { CivilDay } from "@/lib/science/dates/civil-day";
 import styles from "./grow-out-line.module.css";
-import { dayTicks, type LineScale, lineScale, marksOf, placeOf, type Tick, ticksOf } from "./line-scale";
+import {
+  dayTicks,
+  type LineScale,
+  lineScale,
+  marksOf,
+  namesWithRoom,
+  narrowLine,
+  placeOf,
+  type Tick,
+  ticksOf,
+  wideLine,
+} from "./line-scale";
 import type { LineStage } from "./line-stage";
 
 /** What each sign means, for those who hear it. */
@@ -77,18 +88,21 @@ function part(share: number): string {
 
 function Scale({ scale, ticks, today }: { scale: LineScale; ticks: readonly Tick[]; today: CivilDay | null }) {
   const now = today === null ? null : placeOf(today, scale);
+  const narrow = namesWithRoom(ticks, scale, today, narrowLine);
+  const wide = namesWithRoom(ticks, scale, today, wideLine);
   return (
     <div className={styles.scale} aria-hidden="true">
-      {ticks.map(({ day, label }) => {
-        const at = placeOf(day, scale);
-        // A month whose name would run into today's, or over the edge, keeps its stroke and loses its name.
-        const room = at < 0.93 && (now === null || Math.abs(at - now) > 0.09);
-        return label && room ? (
-          <span key={day} style={{ insetInlineStart: part(at) }}>
+      {ticks.map(({ day, label }) =>
+        narrow.has(day) || wide.has(day) ? (
+          <span
+            key={day}
+            data-line={narrow.has(day) ? (wide.has(day) ? undefined : "narrow") : "wide"}
+            style={{ insetInlineStart: part(placeOf(day, scale)) }}
+          >
             {label}
           </span>
-        ) : null;
-      })}
+        ) : null,
+      )}
       {now === null ? null : (
         <span className={styles.today} style={{ insetInlineStart: part(Math.min(now, 0.94)) }}>
           today

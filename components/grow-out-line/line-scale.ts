@@ -86,6 +86,39 @@ function yearTicks(first: number, last: number, from: CivilDay, to: CivilDay): T
   });
 }
 
+/** A line as narrow as it is drawn on a phone, and on anything wider, in CSS pixels. */
+export const narrowLine = 150;
+export const wideLine = 390;
+
+const letterWidth = 7;
+const gap = 5;
+
+/**
+ * The days whose names have room on a line of `width` pixels: none runs into the one before it, into "today", or over the edge. The others
+ * keep their stroke.
+ */
+export function namesWithRoom(
+  ticks: readonly Tick[],
+  scale: LineScale,
+  now: CivilDay | null,
+  width: number,
+): ReadonlySet<CivilDay> {
+  const today = now === null ? null : Math.min(placeOf(now, scale), 0.94) * width;
+  const half = ("today".length * letterWidth) / 2;
+  const named = new Set<CivilDay>();
+  let free = 0;
+  for (const { day, label } of ticks) {
+    if (label === null) continue;
+    const from = placeOf(day, scale) * width;
+    const to = from + label.length * letterWidth;
+    const under = today !== null && from < today + half && to > today - half;
+    if (from < free || under || to > width + gap) continue;
+    named.add(day);
+    free = to + gap;
+  }
+  return named;
+}
+
 /** Where the mark of each stage stands, 0 to 1: amid its days; one without days evenly between its neighbours, so that the order is seen. */
 export function marksOf(stages: readonly LineStage[], scale: LineScale): number[] {
   const known = stages.map(({ first, last }) => {

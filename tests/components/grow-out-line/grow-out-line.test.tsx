@@ -1,7 +1,7 @@
 import { renderToStaticMarkup } from "react-dom/server";
 import { describe, expect, it } from "vitest";
 import { GrowOutLine, type LineStage } from "@/components/grow-out-line";
-import { dayTicks, lineScale, marksOf, placeOf, ticksOf } from "@/components/grow-out-line/line-scale";
+import { dayTicks, lineScale, marksOf, namesWithRoom, placeOf, ticksOf } from "@/components/grow-out-line/line-scale";
 
 const stage = (id: string, grade: LineStage["grade"], first: string | null, last = first): LineStage => ({
   ...{ id, name: id, when: first ?? "nothing written", grade, first, last },
@@ -51,6 +51,26 @@ describe("the scale of a life's line", () => {
       "day 0",
       ...["20", "40", "60", "80", "100"],
     ]);
+  });
+});
+
+describe("the names over a life's line", () => {
+  const scale = { from: "2026-05-01", to: "2026-08-09" };
+  const ticks = ticksOf(scale);
+  // a hundred days over 100 or 400 pixels, a letter 7 pixels wide: Jun at 31 or 124, Jul at 61 or 244, Aug at 92 or 368
+  it("stand where there is room for them, and nowhere over the edge", () => {
+    expect([...namesWithRoom(ticks, scale, null, 400)]).toEqual([
+      "2026-05-01",
+      "2026-06-01",
+      "2026-07-01",
+      "2026-08-01",
+    ]);
+    expect([...namesWithRoom(ticks, scale, null, 100)]).toEqual(["2026-05-01", "2026-06-01", "2026-07-01"]);
+  });
+
+  it("give way to one another and to today", () => {
+    expect([...namesWithRoom(ticks, scale, null, 60)]).toEqual(["2026-05-01", "2026-07-01"]);
+    expect([...namesWithRoom(ticks, scale, "2026-06-30", 400)]).toEqual(["2026-05-01", "2026-06-01", "2026-08-01"]);
   });
 });
 
