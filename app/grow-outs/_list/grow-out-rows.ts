@@ -13,7 +13,7 @@ export const columns: readonly Column[] = [
   { key: "purpose", name: "Purpose", kind: "words", apart: true, phone: "none" },
   { key: "standing", name: "Standing", kind: "count", phone: "none" },
   { key: "parents", name: "Seed parents", kind: "count", phone: "none" },
-  { key: "size", name: "Counts as", kind: "count", phone: "aside" },
+  { key: "size", name: "Counts as", kind: "count", phone: "aside", phoneName: "counts as" },
   { key: "gave", name: "Gave", kind: "words", phone: "none" },
 ];
 

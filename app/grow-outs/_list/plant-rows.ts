@@ -11,9 +11,9 @@ type People = ReadonlyMap<string, string>;
 const firstColumns: readonly Column[] = [
   { key: "plant", name: "Plant", kind: "words", phone: "lead" },
   { key: "intent", name: "Intent", kind: "words", phone: "aside" },
-  { key: "cell", name: "Cell", kind: "words" },
-  { key: "kept", name: "Kept", kind: "words" },
-  { key: "seed", name: "Seed", kind: "count" },
+  { key: "cell", name: "Cell", kind: "words", phoneName: "cell" },
+  { key: "kept", name: "Kept", kind: "words", phoneName: "kept" },
+  { key: "seed", name: "Seed", kind: "count", phoneName: "seed" },
   { key: "words", name: "Words", kind: "words" },
 ];
 

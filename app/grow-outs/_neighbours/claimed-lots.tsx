@@ -1,4 +1,5 @@
 import Link from "next/link";
+import { Fragment } from "react";
 import { SimpleTable } from "@/components/tables";
 import { ButtonLink } from "@/components/ui";
 import { isolationOptions } from "../../lots/_words/choices";
@@ -21,20 +22,41 @@ export function ClaimedLots({ read: { lots }, assessment, at }: GivenNeighbours)
     <div className="stack">
       <SimpleTable
         columns={columns}
-        rows={lots.map((lot) => ({
-          id: lot.id,
+        entries
+        rows={claimedAlike(lots).map((alike) => ({
+          id: alike[0].id,
           cells: {
-            lot: <Link href={`/lots/${lot.id}`}>{lot.number}</Link>,
-            grade: lot.isolationGrade === null ? "nothing yet" : wordsOf(isolationOptions, lot.isolationGrade),
-            reasons: lot.isolationReasons,
+            lot: alike.map((lot, place) => (
+              <Fragment key={lot.id}>
+                {place === 0 ? null : ", "}
+                <Link href={`/lots/${lot.id}`}>{lot.number}</Link>
+              </Fragment>
+            )),
+            grade:
+              alike[0].isolationGrade === null ? "nothing yet" : wordsOf(isolationOptions, alike[0].isolationGrade),
+            reasons: alike[0].isolationReasons,
           },
         }))}
       />
       <div className="row">
         <ButtonLink href={`${at}/claim${assessment.purpose === "home" ? "?purpose=home" : ""}`}>
-          Claim this for the lots of this grow-out
+          Claim this for its lots
         </ButtonLink>
       </div>
     </div>
   );
+}
+
+type Lot = GivenNeighbours["read"]["lots"][number];
+
+/** Lots with the same claim for the same reasons, in the order of the first of each. */
+function claimedAlike(lots: readonly Lot[]): [Lot, ...Lot[]][] {
+  const groups = new Map<string, [Lot, ...Lot[]]>();
+  for (const lot of lots) {
+    const claim = JSON.stringify([lot.isolationGrade, lot.isolationReasons]);
+    const group = groups.get(claim);
+    if (group) group.push(lot);
+    else groups.set(claim, [lot]);
+  }
+  return [...groups.values()];
 }

@@ -20,6 +20,7 @@ export function MethodsUsed({ read: { methods }, at }: GivenNeighbours) {
   return (
     <SimpleTable
       columns={columns}
+      entries
       rows={methods.map((each) => ({
         id: each.id,
         cells: {

@@ -87,6 +87,7 @@ function KeyTable({ keys, usual = false }: { keys: readonly CalculationKey[]; us
   return (
     <SimpleTable
       columns={columns}
+      entries
       rows={keys.map(({ key, meaning, shape, usual: otherwise }) => ({
         id: key,
         cells: { key: <code>{key}</code>, meaning, shape, usual: otherwise ?? "" },

@@ -10,7 +10,7 @@ import type { GrowOutRead } from "@/lib/registry/grow-outs/read-grow-out";
 
 const sownColumns = [
   { key: "lot", name: "Lot" },
-  { key: "year", name: "Year" },
+  { key: "year", name: "Harvested" },
   { key: "share", name: "Share", kind: "count" },
   { key: "taken", name: "From the jar", kind: "count" },
 ] as const;
@@ -25,6 +25,7 @@ export function LotsSown({ read: { growOut, parents, variety }, units }: { read:
       ) : (
         <SimpleTable
           columns={sownColumns}
+          entries
           rows={parents.map((lot) => ({
             id: lot.id,
             cells: {
@@ -63,7 +64,7 @@ function takenInWords({ id, taken }: GrowOutRead["parents"][number], sown: boole
 
 const takenColumns = [
   { key: "lot", name: "Lot" },
-  { key: "year", name: "Year" },
+  { key: "year", name: "Harvested" },
   { key: "grams", name: "On hand", kind: "count" },
   { key: "kept", name: "Diversity kept", kind: "count" },
 ] as const;
@@ -73,6 +74,7 @@ export function LotsTaken({ read: { harvested, variety }, units }: { read: GrowO
   return (
     <SimpleTable
       columns={takenColumns}
+      entries
       rows={harvested.map((lot) => ({
         id: lot.id,
         cells: {

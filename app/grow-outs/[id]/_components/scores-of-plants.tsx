@@ -56,14 +56,14 @@ function meaning({ trait }: ScoresInShort): string {
 
 const mostAnswers = 6;
 
-/** "from 4 to 9, strong"; "12 yes, 5 no, 3 not looked". */
+/** "from 4 to 9, strong"; "yes in 12, no in 5". */
 function said({ trait, ends, answers }: ScoresInShort): string {
   const [low, high] = (ends ?? []).map((value) => scoreInWords(trait, { value, text: null }));
   const numbers = ends === null ? [] : [low === high ? `all ${low}` : `from ${low} to ${high}`];
   const often = [...answers].sort(([, one], [, other]) => other - one);
   const words = often
     .slice(0, mostAnswers)
-    .map(([text, count]) => `${count} ${scoreInWords(trait, { value: null, text })}`);
+    .map(([text, count]) => `${scoreInWords(trait, { value: null, text })} in ${count}`);
   const more = often.length > mostAnswers ? [`${often.length - mostAnswers} other answers`] : [];
   return listed([...numbers, ...words, ...more]);
 }

@@ -16,6 +16,7 @@ const columns = [
   { key: "timing", name: "Pollen shed" },
   { key: "looked", name: "Looked at", kind: "count" },
   { key: "pulled", name: "Pulled", kind: "count" },
+  { key: "left", name: "Left", kind: "count" },
   { key: "reason", name: "Why" },
   { key: "note", name: <span className="heard">Note</span> },
 ] as const;
@@ -44,11 +45,12 @@ export function Rogues({ read, field }: { read: GrowOutRead; field: FieldRead })
             timing: pass.timing ?? open,
             looked: pass.looked === null ? open : wholeNumber(pass.looked),
             pulled: pass.pulled === 0 ? "none found" : wholeNumber(pass.pulled),
+            left: pass.left === null ? open : wholeNumber(pass.left),
             reason: pass.pulled === 0 ? "" : (pass.reason ?? open),
             note: (
               <>
                 <OddNotes
-                  words={[pass.left === null ? null : `${wholeNumber(pass.left)} left`, pass.note]}
+                  words={[pass.note]}
                   who={
                     pass.stewardId === null || pass.stewardId === growOut.stewardId
                       ? null

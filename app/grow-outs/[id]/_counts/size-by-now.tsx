@@ -24,11 +24,10 @@ export function SizeByNow({ ground }: { ground: SizeGround }) {
     <div className={styles.byNow}>
       {saidAbove ? null : explanation ? <Explained explanation={explanation}>{line}</Explained> : <p>{line}</p>}
       <SizeBar size={size} floor={ground.floor} label={`${words.figure} ${words.sentence}`} />
-      {words.floor || saidAbove ? (
-        <p className={words.narrow ? styles.waiting : "quiet"}>
-          {saidAbove ? `It counts as ${words.figure}. ` : ""}
-          {words.floor}
-        </p>
+      {saidAbove ? (
+        <p className={words.narrow ? styles.waiting : "quiet"}>{`It counts as ${words.figure}.`}</p>
+      ) : words.floor ? (
+        <p className={words.narrow ? styles.waiting : "quiet"}>{words.floor}</p>
       ) : null}
       {words.narrows ? <p className={styles.narrows}>{words.narrows}</p> : null}
     </div>

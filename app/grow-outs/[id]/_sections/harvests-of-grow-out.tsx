@@ -49,7 +49,7 @@ export async function HarvestsOfGrowOut({ read, units, today }: SectionOfGrowOut
         <LotsTaken read={read} units={units} />
       ) : (
         <div className="stack">
-          <SimpleTable columns={columns} rows={rowsOf(harvests, harvested, units, variety.crop.clonal)} />
+          <SimpleTable columns={columns} entries rows={rowsOf(harvests, harvested, units, variety.crop.clonal)} />
           {pool ? <p className="measure">{pool}</p> : null}
           {harvests.harvests.some(({ mouldyShare }) => (mouldyShare ?? 0) > MOULDY_SHARE) ? (
             <Cautions step="harvest" crop={harvests.crop.key} cropName={harvests.crop.commonName} />

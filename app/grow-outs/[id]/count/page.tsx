@@ -26,7 +26,8 @@ export default async function CountPlants({ params }: { params: Promise<{ id: st
   return (
     <div className="sheet stack">
       <GrowOutPageHead growOut={growOut} variety={{ ...variety, cropKey: variety.crop.key }} title="Plants counted">
-        From the notes of the field. What it counts as moves as you type; nothing is stored before you write it down.
+        From the notes of the field. What it counts as moves as you type; nothing goes into the records before you write
+        it down.
       </GrowOutPageHead>
       {growOut.sown === null ? (
         <Notice title="When it was sown is not on record">
