@@ -14,7 +14,18 @@ export function offsetMinutesIn(zone: string | undefined, now: Date = new Date()
   return asUtc / 60_000 - Math.floor(now.getTime() / 60_000);
 }
 
+// A format is dear to make, and most people sit in one zone.
+const formats = new Map<string | undefined, Intl.DateTimeFormat>();
+const mostKept = 100;
+
 function formatter(zone: string | undefined): Intl.DateTimeFormat {
+  const made = formats.get(zone) ?? formatOf(zone);
+  if (formats.size >= mostKept) formats.clear();
+  formats.set(zone, made);
+  return made;
+}
+
+function formatOf(zone: string | undefined): Intl.DateTimeFormat {
   const options: Intl.DateTimeFormatOptions = {
     year: "numeric",
     month: "2-digit",

@@ -50,10 +50,10 @@ try {
   ];
   printRows("Registry", rows);
 
-  const { lotId, paths: all } = await benchPages(db);
+  const { lotIds, paths: all } = await benchPages(db);
   const parts = process.argv.slice(2);
   const paths = parts.length === 0 ? all : all.filter((page) => parts.some((part) => page.includes(part)));
-  printRows("Pages at 2,000 lots", await measurePages(db, folder, lotId, paths));
+  printRows("Pages at 2,000 lots", await measurePages(db, folder, lotIds, paths));
 } finally {
   await db.close();
   rmSync(folder, { recursive: true, force: true });

@@ -28,7 +28,7 @@ const warmingUp = 3;
 export async function measurePages(
   db: Database,
   folder: string,
-  lotId: string,
+  lotIds: readonly string[],
   paths: readonly string[],
 ): Promise<BenchRow[]> {
   const log = path.join(folder, "statements.jsonl");
@@ -48,7 +48,7 @@ export async function measurePages(
     const rows: BenchRow[] = [];
     for (const page of paths) {
       process.stderr.write(`\r${page.slice(0, 70).padEnd(72)}`);
-      rows.push(await measurePage({ db, log, base, lotId }, page).catch((error: Error) => unanswered(page, error)));
+      rows.push(await measurePage({ db, log, base, lotIds }, page).catch((error: Error) => unanswered(page, error)));
     }
     process.stderr.write("\r");
     return rows;
@@ -70,10 +70,10 @@ interface Bench {
   readonly db: Database;
   readonly log: string;
   readonly base: string;
-  readonly lotId: string;
+  readonly lotIds: readonly string[];
 }
 
-async function measurePage({ db, log, base, lotId }: Bench, page: string): Promise<BenchRow> {
+async function measurePage({ db, log, base, lotIds }: Bench, page: string): Promise<BenchRow> {
   const visit = async () => {
     writeFileSync(log, "");
     const from = performance.now();
@@ -94,10 +94,10 @@ async function measurePage({ db, log, base, lotId }: Bench, page: string): Promi
   let most = 0;
   // The first rounds warm both sides up and are not counted.
   for (let run = -warmingUp; run < runs; run += 1) {
-    await changeAll(db, lotId);
+    await changeAll(db, lotIds);
     const first = await visit();
     const sent = await sentAlone(first.statements);
-    await enterOne(db, lotId);
+    await enterOne(db, lotIds);
     const second = await visit();
     const third = await visit();
     if (run < 0) continue;

@@ -1,7 +1,10 @@
 import type { Database } from "@/lib/db";
 
-/** A lot in whose ledger the bench writes, and the addresses of every page that lists records or shows one with what belongs to it. */
-export async function benchPages(db: Database): Promise<{ lotId: string; paths: string[] }> {
+/**
+ * The addresses of every page that lists records or shows one with what belongs to it, and the lots in whose ledgers the bench writes: those
+ * of the same crop, but not the one that is looked at, which would grow longer and longer.
+ */
+export async function benchPages(db: Database): Promise<{ lotIds: string[]; paths: string[] }> {
   const variety = await db.read.variety.findFirstOrThrow({ orderBy: { id: "asc" } });
   const lot = await db.read.lot.findFirstOrThrow({
     where: { varietyId: variety.id, kind: "harvest" },
@@ -48,5 +51,10 @@ export async function benchPages(db: Database): Promise<{ lotId: string; paths: 
     "/history",
     "/settings",
   ];
-  return { lotId: lot.id, paths };
+  const others = await db.read.lot.findMany({
+    where: { variety: { cropId: variety.cropId }, id: { not: lot.id } },
+    orderBy: { id: "asc" },
+    select: { id: true },
+  });
+  return { lotIds: others.map((each) => each.id), paths };
 }
