@@ -12,7 +12,7 @@ export function amountInWords(amount: Amount | null): string {
 }
 
 /** The jar as sentences: what the drawing's text twin says. */
-export function jarInWords(contents: JarContents, until: string | null): string {
+export function jarInWords(contents: JarContents, until?: string | null): string {
   const assumed = (amount: Amount | null) => (amount?.grade === "assumed" ? " (assumed)" : "");
   const weight = contents.grams === null ? "" : `${grams(contents.grams)}, `;
   const parts = [
@@ -20,7 +20,7 @@ export function jarInWords(contents: JarContents, until: string | null): string 
     `alive ${amountInWords(contents.alive)}${assumed(contents.alive)}`,
     `kept back ${contents.reserved === null ? unknown : seedsAbout(contents.reserved)}`,
     `free ${amountInWords(contents.free)}`,
-    until === null ? "how long it keeps is unknown" : `good until ${until}`,
-  ];
+    until === undefined ? [] : until === null ? "how long it keeps is unknown" : `good until ${until}`,
+  ].flat();
   return `${parts.join("; ")}.`.replaceAll("\u00a0", " ");
 }

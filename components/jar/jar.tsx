@@ -11,9 +11,9 @@ const { top, bottom, left, right } = glass;
 /**
  * The jar: what is on hand, what of it is alive, what is kept back, what is free, and until when. Full is alive and tested,
  * hatched is assumed, the dashed heap is not tested; the heap's point is the span. `until` is worded ("about 2029"), null is
- * unknown. The figures stand beside the levels; the text twin says all of it.
+ * unknown, left out of an empty jar. The figures stand beside the levels; the text twin says all of it.
  */
-export function Jar({ until, ...contents }: JarContents & { until: string | null }) {
+export function Jar({ until, ...contents }: JarContents & { until?: string | null }) {
   const id = useId();
   const { seeds, alive } = contents;
   const levels = jarLevels(contents, top, bottom);
@@ -74,14 +74,16 @@ export function Jar({ until, ...contents }: JarContents & { until: string | null
           </g>
         );
       })}
-      <g className={styles.tag}>
-        <path d="M126 26C140 22 150 20 162 21" />
-        <path d={`M162 21l10-11h${18 + tag.length * 7.1}v22H172Z`} />
-        <circle cx="170" cy="21" r="2" />
-        <text x="179" y="26">
-          {tag}
-        </text>
-      </g>
+      {until === undefined ? null : (
+        <g className={styles.tag}>
+          <path d="M126 26C140 22 150 20 162 21" />
+          <path d={`M162 21l10-11h${18 + tag.length * 7.1}v22H172Z`} />
+          <circle cx="170" cy="21" r="2" />
+          <text x="179" y="26">
+            {tag}
+          </text>
+        </g>
+      )}
     </svg>
   );
 }

@@ -6,6 +6,7 @@ import { Cautions } from "@/components/cautions";
 import { Section } from "@/components/frame";
 import type { SearchParameters } from "@/components/tables";
 import { readLot } from "@/lib/registry/lots/read-lot";
+import { isEmpty } from "@/lib/registry/transfers/after-giving";
 import { current } from "../../_session/current";
 import { ContainersOfLot } from "../_parts/containers-of-lot";
 import { HarvestOfLot } from "../_parts/harvest-of-lot";
@@ -50,23 +51,26 @@ export default async function LotPage(props: Props) {
   const { lot } = read;
   const units = unitsOf(settings);
   const at = `/lots/${lot.id}`;
+  const empty = isEmpty(read.figures?.gramsOnHand ?? null);
   return (
     <div className="sheet">
       <LotHeading read={read} settings={settings} />
       <div className="stack">
         <OpenMatters notes={read.notes} />
-        <Cautions
-          step="jar"
-          crop={lot.crop.cropKey}
-          cropName={lot.crop.commonName}
-          cropCautions={lot.crop.cropCautions}
-          varietyName={lot.variety}
-          varietyCautions={lot.varietyCautions}
-          treatment={lot.treatment}
-          substance={lot.treatmentSubstance}
-        />
+        {empty ? null : (
+          <Cautions
+            step="jar"
+            crop={lot.crop.cropKey}
+            cropName={lot.crop.commonName}
+            cropCautions={lot.crop.cropCautions}
+            varietyName={lot.variety}
+            varietyCautions={lot.varietyCautions}
+            treatment={lot.treatment}
+            substance={lot.treatmentSubstance}
+          />
+        )}
       </div>
-      <Section id="jar" title="The jar" aside={<JarActs at={at} lotId={lot.id} />}>
+      <Section id="jar" title="The jar" aside={empty ? null : <JarActs at={at} lotId={lot.id} />}>
         <JarAnswers read={read} settings={settings} units={units} today={today} />
       </Section>
       <Section id="reserve" title="Kept back">

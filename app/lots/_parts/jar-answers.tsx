@@ -11,6 +11,7 @@ import { type UnitSettings, weight } from "@/lib/display/units";
 import type { LastTest } from "@/lib/registry/figures/read-figures";
 import type { SeedCount } from "@/lib/registry/lots/live-seeds";
 import type { LotRead } from "@/lib/registry/lots/read-lot";
+import { isEmpty } from "@/lib/registry/transfers/after-giving";
 import type { Settings } from "@/lib/schemas/settings";
 import { keepingExplanation, noForecastInWords, untilInWords, untilSpan } from "../_words/explain-keeping";
 import { sowExplanation } from "../_words/explain-reserve";
@@ -32,6 +33,7 @@ export function JarAnswers({
 }) {
   const { figures, seeds, live, give, reserve } = read;
   const lastTest = figures?.lastTest ?? null;
+  const empty = isEmpty(figures?.gramsOnHand ?? null);
   return (
     <div className="beside even">
       <div className={styles.jar}>
@@ -41,7 +43,7 @@ export function JarAnswers({
           alive={wholeSeeds(live)}
           reserved={give.keptBack ?? (reserve.good.length <= 1 ? (reserve.reserve?.seeds ?? null) : null)}
           free={wholeSeeds(give.free)}
-          until={untilInWords(read.keeping)}
+          until={empty ? undefined : untilInWords(read.keeping)}
         />
       </div>
       <div className={styles.answers}>
@@ -49,15 +51,21 @@ export function JarAnswers({
           {weight(figures?.gramsOnHand ?? null, units)}
           {seeds === null || seeds.high === 0 ? null : `, ${seedsInWords(seeds)}`}
         </Answer>
-        <Answer
-          question="What of it lives?"
-          explanation={liveExplanation(read, units)}
-          after={lastTest ? <p>{livingSentence(lastTest, read.aged)}</p> : null}
-        >
-          {live === null ? "unknown" : seedsInWords(live)}
-        </Answer>
-        <UntilWhen read={read} settings={settings} today={today} />
-        <WhatToSow read={read} units={units} />
+        {empty ? (
+          <p>The jar is empty; where its seed went stands in the ledger. Its tests, its lineage and its story stay.</p>
+        ) : (
+          <>
+            <Answer
+              question="What of it lives?"
+              explanation={liveExplanation(read, units)}
+              after={lastTest ? <p>{livingSentence(lastTest, read.aged)}</p> : null}
+            >
+              {live === null ? "unknown" : seedsInWords(live)}
+            </Answer>
+            <UntilWhen read={read} settings={settings} today={today} />
+            <WhatToSow read={read} units={units} />
+          </>
+        )}
       </div>
     </div>
   );

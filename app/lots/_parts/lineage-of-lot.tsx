@@ -28,5 +28,5 @@ export function LineageOfLot({ read }: { read: LotRead }) {
 function makingInWords({ on, who, words, more }: NoteOfLot): string {
   const done = more === "split" ? "Parted" : "Mixed";
   const said = [on ? ` ${dateInWords(on)}` : "", who ? ` by ${who}` : ""].join("");
-  return `${done}${said}${words ? `: ${words}` : ", nobody wrote why"}.`;
+  return `${done}${said}${words ? `: ${words.replace(/\.+$/, "")}` : ", nobody wrote why"}.`;
 }

@@ -4,6 +4,7 @@ import { Figure } from "@/components/numbers";
 import { SeedCoat } from "@/components/seed-coat";
 import { ButtonLink } from "@/components/ui";
 import type { LotRead } from "@/lib/registry/lots/read-lot";
+import { isEmpty } from "@/lib/registry/transfers/after-giving";
 import type { Settings } from "@/lib/schemas/settings";
 import { storedSeedCoat } from "@/lib/schemas/varieties/seed-coat";
 import { giveExplanation } from "../_words/explain-reserve";
@@ -28,7 +29,9 @@ export function LotHeading({ read, settings }: { read: LotRead; settings: Settin
           <ButtonLink href={`/lots/${lot.id}/ledger/new`} kind="chief">
             Write into the ledger
           </ButtonLink>
-          <ButtonLink href={`/lots/${lot.id}/give`}>Give, lend, deposit</ButtonLink>
+          {isEmpty(read.figures?.gramsOnHand ?? null) ? null : (
+            <ButtonLink href={`/lots/${lot.id}/give`}>Give, lend, deposit</ButtonLink>
+          )}
           <ButtonLink href={`/lots/${lot.id}/correct`} kind="quiet">
             Put it right
           </ButtonLink>

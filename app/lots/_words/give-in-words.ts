@@ -1,5 +1,5 @@
 import { percent } from "@/lib/display/numbers";
-import { counted } from "@/lib/display/plurals";
+import { counted, countedInWords } from "@/lib/display/plurals";
 import type { LotRead } from "@/lib/registry/lots/read-lot";
 import type { GiveVerdict } from "@/lib/registry/reserve/may-give";
 import type { Settings } from "@/lib/schemas/settings";
@@ -16,9 +16,13 @@ export interface GiveInWords {
 /** The answer at the head of a lot's page. */
 export function giveInWords({ give, lot, reserve }: LotRead, settings: Settings): GiveInWords {
   const kept = reserve.reserve ? seedsOfRule(reserve.reserve.seeds) : "the reserve";
+  const over = reserve.good.length > 1 ? ` They lie in ${countedInWords(reserve.good.length, "lot")} together.` : "";
   switch (give.why) {
     case "above the reserve":
-      return say(freeInWords(give.free), `may be given away; ${kept} are kept back.${whatToSay(give.onlyPlace, lot)}`);
+      return say(
+        freeInWords(give.free),
+        `may be given away; ${kept} are kept back.${over}${whatToSay(give.onlyPlace, lot)}`,
+      );
     case "status":
       return say("Nothing", `may be given: ${statusInWords(lot.status, lot.statusReason)}.`);
     case "warning":

@@ -18,6 +18,11 @@ export interface JarAfter extends JarBefore {
 /** Less than this is no seed: what a house's scales do not show. */
 export const noSeedGrams = 0.005;
 
+/** Whether a jar holds nothing, by its ledger; one of which nobody knows what is in it is not empty. */
+export function isEmpty(grams: number | null): boolean {
+  return grams !== null && grams < noSeedGrams;
+}
+
 /** An amount in grams: seeds × thousand-seed weight / 1000. Null where seeds have no weight here. */
 export function gramsOfAmount(amount: number, unit: "g" | "seeds", thousandSeedGrams: number | null): number | null {
   if (unit === "g") return amount;

@@ -24,6 +24,10 @@ it("the whole jar is said in words, with what was assumed and what is unknown", 
   expect(jarInWords(contents, "about 2029")).toBe(
     "On hand 168.8 g, 1,150–1,330 seeds (assumed); alive 860–1,090 seeds; kept back about 480 seeds; free 380–610 seeds; good until about 2029.",
   );
+  const none = { value: 0, grade: "counted" as const };
+  expect(jarInWords({ grams: 0, seeds: none, alive: none, reserved: null, free: none })).toBe(
+    "On hand 0 g, none; alive none; kept back unknown; free none.",
+  );
   expect(jarInWords({ grams: null, seeds: null, alive: null, reserved: null, free: null }, null)).toBe(
     "On hand unknown; alive unknown; kept back unknown; free unknown; how long it keeps is unknown.",
   );

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { afterGiving, gramsOfAmount } from "@/lib/registry/transfers/after-giving";
+import { afterGiving, gramsOfAmount, isEmpty } from "@/lib/registry/transfers/after-giving";
 
 const counted = (value: number, low = value, high = value) => ({ value, low, high, grade: "counted" as const });
 const jar = {
@@ -27,6 +27,12 @@ test("all of it, or more, leaves nothing", () => {
     const left = afterGiving(jar, grams);
     expect([left.grams, left.seeds?.high, left.free?.high, left.takenShare]).toEqual([0, 0, 0, 1]);
   }
+});
+
+test("a jar is empty where its ledger says so, never where nobody knows", () => {
+  // 0.005 g is what a house's scales do not show
+  expect([0, 0.004, 0.005, 1].map(isEmpty)).toEqual([true, true, false, false]);
+  expect(isEmpty(null)).toBe(false);
 });
 
 test("a jar of unknown weight stays unknown, and so does what has no seed weight", () => {

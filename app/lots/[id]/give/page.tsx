@@ -3,11 +3,13 @@ import Link from "next/link";
 import { notFound } from "next/navigation";
 import { Cautions } from "@/components/cautions";
 import type { SearchParameters } from "@/components/tables";
+import { isEmpty } from "@/lib/registry/transfers/after-giving";
 import { readGiving, readStewardsToGiveTo } from "@/lib/registry/transfers/read-giving";
 import { whatToSay } from "@/lib/registry/transfers/what-to-say";
 import { givingKinds } from "@/lib/schemas/transfers/transfer";
 import { current } from "../../../_session/current";
 import { LotPageHead } from "../../_parts/lot-page-head";
+import { NothingInIt } from "../../_parts/nothing-in-it";
 import { untilInWords } from "../../_words/explain-keeping";
 import { unitsOf } from "../../_words/units-of";
 import { GiveForm } from "./give-form";
@@ -27,6 +29,14 @@ export default async function Give({
   const { kind, to } = await searchParams;
   const { jar, give, ground } = read;
   const { lot, reserve } = jar;
+  if (isEmpty(ground.grams)) {
+    return (
+      <div className="sheet stack">
+        <LotPageHead lot={lot} title="Give, lend, deposit" />
+        <NothingInIt lot={lot} act="give" />
+      </div>
+    );
+  }
   const stewards = await readStewardsToGiveTo(db.read);
   const known = stewards.find((steward) => steward.id === to)?.name;
   const start = { kind: givingKinds.find((each) => each === kind) ?? "", on: today, unit: "g", holder: known ?? "" };

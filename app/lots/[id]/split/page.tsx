@@ -4,8 +4,10 @@ import { notFound } from "next/navigation";
 import { Cautions } from "@/components/cautions";
 import { namesForForms } from "@/lib/registry/lots/names-for-forms";
 import { readSplitGround } from "@/lib/registry/lots/read-split-ground";
+import { isEmpty } from "@/lib/registry/transfers/after-giving";
 import { current } from "../../../_session/current";
 import { LotPageHead } from "../../_parts/lot-page-head";
+import { NothingInIt } from "../../_parts/nothing-in-it";
 import { unitsOf } from "../../_words/units-of";
 import { Splitting } from "./splitting";
 
@@ -17,8 +19,16 @@ export default async function SplitLot({ params }: { params: Promise<{ id: strin
   const read = await readSplitGround(db, id, { settings, today });
   if (!read) notFound();
   const { jar, objections, places } = read;
-  const { stewards } = await namesForForms(db);
   const { lot, seeds, reserve } = jar;
+  if (isEmpty(jar.figures?.gramsOnHand ?? null)) {
+    return (
+      <div className="sheet stack">
+        <LotPageHead lot={lot} title="Split the lot" />
+        <NothingInIt lot={lot} act="split off" />
+      </div>
+    );
+  }
+  const { stewards } = await namesForForms(db);
   return (
     <div className="sheet stack">
       <LotPageHead lot={lot} title="Split the lot">

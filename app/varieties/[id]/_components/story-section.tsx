@@ -17,7 +17,7 @@ export function StorySection({ read: { variety, stories } }: { read: VarietyRead
       <div className={styles.told}>
         {variety.story ? <blockquote className={styles.words}>{variety.story}</blockquote> : null}
         {stories.map((story) => {
-          const about = story.about ? `of ${dateInWords(story.about)}` : "";
+          const about = story.about ? `of ${dateInWords(story.about).replace(/^in /, "")}` : "";
           const when = story.toldOn ? `told ${dateInWords(story.toldOn)}` : "";
           const by = [story.teller ? `by ${story.teller}` : "", when, about].filter(Boolean).join(", ");
           return (
