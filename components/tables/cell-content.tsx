@@ -42,6 +42,7 @@ export function CellContent({ cell }: { cell: Cell | undefined }) {
       </span>
     );
   }
+  if (cell.kind === "date") return <span className={styles.date}>{cell.words}</span>;
   if (cell.kind === "waits") return <span className={styles.waits}>{cell.words}</span>;
   if (cell.kind === "count" && cell.grade && cell.grade !== "counted") {
     return <Measured value={cell.words} grade={cell.grade} />;

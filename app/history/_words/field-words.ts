@@ -67,6 +67,7 @@ const words: Readonly<Record<string, string>> = {
 export function fieldWords(field: string): string {
   const known = words[field];
   if (known) return known;
+  if (field === "growOutId") return "grow-out";
   const plain = pointsToRecord(field) ? field.replace(/Id$/, "") : field;
   return plain.replace(/([a-z])([A-Z0-9])/g, "$1 $2").toLowerCase();
 }

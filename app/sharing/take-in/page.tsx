@@ -26,7 +26,7 @@ export default async function TakeIn({ searchParams }: { searchParams: Promise<S
           decide.
         </p>
       </PageHead>
-      <Cautions step="store" />
+      <Cautions step="jar" treatment="unknown" />
       <TakeInForm
         key={answered?.id ?? start.variety}
         start={{ kind, on: today, unit: "g", keepsPromise: answered ? "yes" : "", ...start }}

@@ -15,7 +15,12 @@ export function RunningList({ running }: { running: readonly RunningTest[] }) {
       <ul className={styles.list}>
         {running.map((test) => (
           <li key={test.id} className={styles.item}>
-            <SeedCoat name={test.variety.name} coat={storedSeedCoat(test.variety.seedCoat)} size={28} />
+            <SeedCoat
+              name={test.variety.name}
+              coat={storedSeedCoat(test.variety.seedCoat)}
+              crop={test.crop.key}
+              size={28}
+            />
             <span>
               <Link href={`/tests/${test.id}#count`}>{test.name}</Link>
               <span className={styles.says}>

@@ -18,6 +18,7 @@ export default async function CorrectVariety({ params }: { params: Promise<{ id:
   const found = await varietyOf(db.read, id);
   if (!found.ok) notFound();
   const variety = found.value;
+  const coat = storedSeedCoat(variety.seedCoat);
   const count = (value: number | null) => (value === null ? null : String(value));
   const fields: readonly FieldSpec[] = [
     { kind: "words", name: "name", label: "Name", required: true, value: variety.name },
@@ -99,7 +100,7 @@ export default async function CorrectVariety({ params }: { params: Promise<{ id:
       <PageHead
         title={`Correct ${variety.name}`}
         kind="Variety"
-        mark={<SeedCoat name={variety.name} coat={storedSeedCoat(variety.seedCoat)} size={44} />}
+        mark={coat ? <SeedCoat name={variety.name} coat={coat} size={44} /> : undefined}
       />
       <RecordForm
         fields={fields}
