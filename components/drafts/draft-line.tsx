@@ -10,7 +10,7 @@ export function DraftLine({ kept, restored, again }: { kept: boolean; restored: 
     );
   }
   return (
-    <div className="row">
+    <div className="row not-on-paper">
       <p className="quiet" role="status">
         {restored
           ? "What you typed before was kept on this device and stands here again."

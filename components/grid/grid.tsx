@@ -249,7 +249,11 @@ export function Grid({
   };
 
   const area = rectangle(selection);
-  const template = useMemo(() => columns.map((column) => `${column.width}rem`).join(" "), [columns]);
+  // On paper the columns share its width as they share the grid's.
+  const template = useMemo(
+    () => columns.map(({ width }) => (printing ? `minmax(0, ${width}fr)` : `${width}rem`)).join(" "),
+    [columns, printing],
+  );
   const items = virtual.getVirtualItems();
   const seen = printing ? [...rows.keys()] : items.map((item) => item.index);
   const starts = new Map(items.map((item) => [item.index, item.start]));

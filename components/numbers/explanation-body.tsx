@@ -34,7 +34,7 @@ export function ExplanationBody({ explanation }: { explanation: Explanation }) {
       {unsure ? <p>{unsure}</p> : null}
       {sources.length > 0 ? <p className={styles.sources}>After {sources.join("; ")}.</p> : null}
       {calc ? (
-        <p className={styles.calc}>
+        <p className={`${styles.calc} not-on-paper`}>
           <span>The same number from the command line: </span>
           <code>{calc}</code>
           {method ? (

@@ -116,7 +116,9 @@ export function EveningForm({
             <Button type="submit" kind="chief" disabled={sending}>
               {submit}
             </Button>
-            <Link href={back}>{answer.written ? "Back to the grow-out" : "Leave it"}</Link>
+            <Link className="not-on-paper" href={back}>
+              {answer.written ? "Back to the grow-out" : "Leave it"}
+            </Link>
           </div>
           <DraftLine
             kept={kept}

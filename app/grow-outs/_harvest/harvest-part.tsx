@@ -56,7 +56,7 @@ export function HarvestPart({
           {sentence}
         </p>
       ))}
-      <p className="row">
+      <p className="row not-on-paper">
         {lotId === null ? null : (
           <>
             {apart && evenness ? (

@@ -29,7 +29,7 @@ export function MethodsUsed({ read: { methods }, at }: GivenNeighbours) {
           sure: each.evidence === null ? "not written" : wordsOf(evidenceOptions, each.evidence),
           note: each.note,
           hand: (
-            <Link href={`${at}/methods/${each.id}`}>
+            <Link className="not-on-paper" href={`${at}/methods/${each.id}`}>
               put right<span className="heard"> {each.method}</span>
             </Link>
           ),

@@ -19,8 +19,10 @@ export function PurposeSwitch({
   const other = purposes.find((each) => each !== purpose) ?? "home";
   return (
     <>
-      {distances === null ? "no distances known" : distancesWords(distances, units)}, {purposeNames[purpose]};{" "}
-      <Link href={other === "home" ? `${at}?purpose=home` : at}>the distances {purposeNames[other]}</Link>
+      {distances === null ? "no distances known" : distancesWords(distances, units)}, {purposeNames[purpose]}
+      <span className="not-on-paper">
+        ; <Link href={other === "home" ? `${at}?purpose=home` : at}>the distances {purposeNames[other]}</Link>
+      </span>
     </>
   );
 }

@@ -111,7 +111,9 @@ export function ActForm({
             ))}
           </AskTwice>
         ) : null}
-        <Link href={back}>Leave it</Link>
+        <Link className="not-on-paper" href={back}>
+          Leave it
+        </Link>
       </div>
       <DraftLine kept={kept} restored={restored} again={startAgain} />
     </div>

@@ -54,7 +54,9 @@ export function LotForm({
         <Button type="submit" kind="chief" disabled={sending}>
           {submit}
         </Button>
-        <Link href={back}>Leave it</Link>
+        <Link className="not-on-paper" href={back}>
+          Leave it
+        </Link>
       </div>
       <DraftLine kept={kept} restored={restored} again={again} />
     </form>

@@ -42,7 +42,7 @@ export default async function Method({ params }: Params) {
             <dl className={styles.symbols}>
               {calculation.symbols.map(({ symbol, meaning }) => (
                 <div key={symbol}>
-                  <dt>{symbol}</dt>
+                  <dt>{lowered(symbol)}</dt>
                   <dd>{meaning}</dd>
                 </div>
               ))}
@@ -75,6 +75,11 @@ export default async function Method({ params }: Params) {
       </Section>
     </div>
   );
+}
+
+/** A symbol as it is set: "P_MM" with its MM below. */
+function lowered(symbol: string) {
+  return symbol.split(/_([A-Za-z0-9]+)/).map((part, place) => (place % 2 === 1 ? <sub key={part}>{part}</sub> : part));
 }
 
 function KeyTable({ keys, usual = false }: { keys: readonly CalculationKey[]; usual?: boolean }) {

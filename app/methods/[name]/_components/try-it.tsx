@@ -38,7 +38,7 @@ export function TryIt({
             onText={(next) => setTexts({ ...texts, [key]: next })}
           />
         ))}
-        <p>
+        <p className="not-on-paper">
           <button type="reset" className={styles.reset}>
             Back to the example
           </button>
