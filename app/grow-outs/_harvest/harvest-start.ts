@@ -60,6 +60,8 @@ export function startOfCorrection(
   const seeds = harvest.parents.some((parent) => parent.grams === null && parent.seeds !== null);
   const amount = (parent: { grams: number | null; seeds: number | null }) =>
     parent.grams !== null ? weightAsTyped(parent.grams, units) : parent.seeds === null ? "" : String(parent.seeds);
+  // Parents of whom only a share is on record would be as many empty rows.
+  const bare = harvest.parents.every((parent) => parent.plantId === null && amount(parent) === "" && !parent.lost);
   const rows = named
     ? plants.flatMap(({ id }, row) => {
         const parent = harvest.parents.find(({ plantId }) => plantId === id);
@@ -74,7 +76,7 @@ export function startOfCorrection(
   return {
     told: named ? "plants" : "count",
     seedParents: text(harvest.seedParents),
-    each: harvest.parents.length === 0 ? "nothing" : seeds ? "seeds" : "grams",
+    each: bare ? "nothing" : seeds ? "seeds" : "grams",
     bulked: harvest.bulked ?? "",
     grams: harvest.grams === null ? "" : weightAsTyped(harvest.grams, units),
     seeds: text(harvest.seeds),

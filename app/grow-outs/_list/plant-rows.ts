@@ -5,6 +5,7 @@ import { markShown, type PlantOfGrowOut, type StandingScore } from "@/lib/regist
 import { plantCellText } from "@/lib/registry/plants/cells-of-plant";
 import type { TraitLine } from "@/lib/registry/traits/list-traits";
 import { traitColumn } from "@/lib/schemas/plants/save-plants";
+import type { TraitKind } from "@/lib/schemas/traits/trait";
 
 type People = ReadonlyMap<string, string>;
 
@@ -30,15 +31,24 @@ export function plantColumns(plants: readonly PlantOfGrowOut[], traits: readonly
   return [
     ...firstColumns.filter((column) => plants.some((plant) => said[column.key]?.(plant))),
     ...traits.map(
-      ({ id, newest: { name } }): Column => ({
+      ({ id, newest: { name, kind } }): Column => ({
         key: traitColumn(id),
         name,
-        kind: "words",
+        kind: numeric(id, kind, plants) ? "count" : "words",
         phone: "under",
         phoneName: name,
       }),
     ),
   ];
+}
+
+/** Whether a trait's scores are figures that can stand under one another: no words, and no two people's side by side. */
+function numeric(id: string, kind: TraitKind, plants: readonly PlantOfGrowOut[]): boolean {
+  if (kind === "yes-no" || kind === "category" || kind === "date") return false;
+  return plants.every(({ scores }) => {
+    const standing = scores.get(id) ?? [];
+    return standing.length < 2 && standing.every(({ text }) => text === null);
+  });
 }
 
 /** A plant as a row. What was not scored is unknown, never nought; two people's marks and scores stand side by side, each with who gave it. */
