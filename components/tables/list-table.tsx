@@ -22,7 +22,7 @@ export function ListTable({
   const { part, parts, from, to } = partOf(asked, found.length, mostInPart);
   const here = tableHref(table.path, address, parameters);
   return (
-    <>
+    <div className="stack">
       <DataTable
         {...table}
         rows={found.slice(from, to)}
@@ -37,6 +37,6 @@ export function ListTable({
         of="the list"
         href={(page) => `${here}${here.includes("?") ? "&" : "?"}page=${page}`}
       />
-    </>
+    </div>
   );
 }

@@ -1,6 +1,7 @@
 import Link from "next/link";
 import { Explained } from "@/components/numbers";
 import { SeedCoat } from "@/components/seed-coat";
+import { wholeNumber } from "@/lib/display/numbers";
 import type { SeasonRule } from "@/lib/registry/season/waiting";
 import type { Settings } from "@/lib/schemas/settings";
 import { storedSeedCoat } from "@/lib/schemas/varieties/seed-coat";
@@ -33,7 +34,7 @@ export function WaitingGroup({
       <Explained explanation={explanation(settings, count)}>
         <span className={styles.title}>{title}</span>{" "}
         <span className={styles.count} data-urgent={urgent || undefined}>
-          {count}
+          {wholeNumber(count)}
         </span>
       </Explained>
       <ul className={styles.items}>
@@ -44,7 +45,7 @@ export function WaitingGroup({
       {lines.length < count && !inParts ? (
         <p className={styles.all}>
           <Link href={`/season?rule=${rule}`}>
-            All {count}
+            All {wholeNumber(count)}
             <span className="heard">: {title}</span>
           </Link>
         </p>

@@ -1,3 +1,4 @@
+import { wholeNumber } from "@/lib/display/numbers";
 import { counted } from "@/lib/display/plurals";
 import type { SeasonProgress } from "@/lib/registry/season/progress";
 
@@ -24,10 +25,10 @@ const nouns: Readonly<Record<SeasonProgress["key"], { title: string; noun: strin
 /** "14 of 22 lots tested; 3 overdue". */
 export function progressWords(progress: SeasonProgress): ProgressWords {
   const { title, noun, done, left } = nouns[progress.key];
-  const late = progress.overdue.length > 0 ? `; ${progress.overdue.length} overdue` : "";
+  const late = progress.overdue.length > 0 ? `; ${wholeNumber(progress.overdue.length)} overdue` : "";
   return {
     title,
-    sentence: `${progress.done} of ${counted(progress.of, noun)} ${done}${late}`,
+    sentence: `${wholeNumber(progress.done)} of ${counted(progress.of, noun)} ${done}${late}`,
     left: `${counted(progress.left.length, noun)} ${left}`,
   };
 }
