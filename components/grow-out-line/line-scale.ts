@@ -94,8 +94,8 @@ const letterWidth = 7;
 const gap = 5;
 
 /**
- * The days whose names have room on a line of `width` pixels: none runs into the one before it, into "today", or over the edge. The others
- * keep their stroke.
+ * The days whose names have room on a line of `width` pixels: none runs into another, into "today", or over the edge, and the beginning of a
+ * year goes before that of a month. The others keep their stroke.
  */
 export function namesWithRoom(
   ticks: readonly Tick[],
@@ -105,17 +105,19 @@ export function namesWithRoom(
 ): ReadonlySet<CivilDay> {
   const today = now === null ? null : Math.min(placeOf(now, scale), 0.94) * width;
   const half = ("today".length * letterWidth) / 2;
+  const taken = today === null ? [] : [{ from: today - half - gap, to: today + half }];
   const named = new Set<CivilDay>();
-  let free = 0;
-  for (const { day, label } of ticks) {
-    if (label === null) continue;
+  const name = ({ day, label }: Tick) => {
+    if (label === null) return;
     const from = placeOf(day, scale) * width;
     const to = from + label.length * letterWidth;
-    const under = today !== null && from < today + half && to > today - half;
-    if (from < free || under || to > width + gap) continue;
+    if (to > width + gap || taken.some((other) => from < other.to + gap && to + gap > other.from)) return;
+    taken.push({ from, to });
     named.add(day);
-    free = to + gap;
-  }
+  };
+  const year = ({ day }: Tick) => day.endsWith("-01-01");
+  ticks.filter(year).forEach(name);
+  ticks.filter((tick) => !year(tick)).forEach(name);
   return named;
 }
 

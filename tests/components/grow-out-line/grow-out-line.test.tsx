@@ -68,6 +68,12 @@ describe("the names over a life's line", () => {
     expect([...namesWithRoom(ticks, scale, null, 100)]).toEqual(["2026-05-01", "2026-06-01", "2026-07-01"]);
   });
 
+  it("let a year go before a month", () => {
+    const years = { from: "2025-06-01", to: "2026-12-31" };
+    const named = namesWithRoom(ticksOf(years), years, null, 150);
+    expect([...named]).toEqual(["2026-01-01", "2026-07-01"]);
+  });
+
   it("give way to one another and to today", () => {
     expect([...namesWithRoom(ticks, scale, null, 60)]).toEqual(["2026-05-01", "2026-07-01"]);
     expect([...namesWithRoom(ticks, scale, "2026-06-30", 400)]).toEqual(["2026-05-01", "2026-06-01", "2026-08-01"]);
