@@ -26,8 +26,8 @@ export default async function History({ searchParams }: { searchParams: Paramete
         title="History"
         figure={
           <Figure value={counted(total, "change")}>
-            Who wrote what and when. Nothing that was written is lost: an entry can be taken back, and the taking back
-            stands here too.
+            {total === 1 ? "stands" : "stand"} here, with who wrote what and when. Nothing that was written is lost: an
+            entry can be taken back, and the taking back stands here too.
           </Figure>
         }
       />

@@ -6,6 +6,8 @@ import { plainNumber } from "@/lib/display/numbers";
 import type { Cell } from "./cells";
 import styles from "./table.module.css";
 
+const longestDay = "30 September 2026".length;
+
 /** A cell as it is drawn. An unknown is an open stroke, and heard as "unknown". */
 export function CellContent({ cell }: { cell: Cell | undefined }) {
   if (cell === null || cell === undefined) {
@@ -42,7 +44,8 @@ export function CellContent({ cell }: { cell: Cell | undefined }) {
       </span>
     );
   }
-  if (cell.kind === "date") return <span className={styles.date}>{cell.words}</span>;
+  // a day stays on one line; a span of years may take two
+  if (cell.kind === "date" && cell.words.length <= longestDay) return <span className={styles.date}>{cell.words}</span>;
   if (cell.kind === "waits") return <span className={styles.waits}>{cell.words}</span>;
   if (cell.kind === "count" && cell.grade && cell.grade !== "counted") {
     return <Measured value={cell.words} grade={cell.grade} />;

@@ -3,7 +3,7 @@
 import { useWindowVirtualizer } from "@tanstack/react-virtual";
 import { type KeyboardEvent, useLayoutEffect, useMemo, useRef, useState } from "react";
 import { CellContent } from "./cell-content";
-import { type Column, phonePlace, type Row, widestCells } from "./cells";
+import { type Cell, type Column, phonePlace, type Row, widestCells } from "./cells";
 import { cellRole, groupRole, noRole, rowRole } from "./roles";
 import { usePrinting } from "./use-printing";
 
@@ -74,7 +74,7 @@ export function TableBody({ columns, rows }: { columns: readonly Column[]; rows:
                 {...cellRole}
                 data-kind={column.kind}
                 data-phone={phonePlace(column, place)}
-                data-name={column.phoneName}
+                data-name={phoneName(column, row.cells[column.key])}
               >
                 <CellContent cell={row.cells[column.key]} />
               </td>
@@ -85,6 +85,11 @@ export function TableBody({ columns, rows }: { columns: readonly Column[]; rows:
       <Blank height={below} columns={columns.length} />
     </tbody>
   );
+}
+
+/** The word before a value on a phone: the column's own, and the column's name where an unknown would stand there without a word. */
+function phoneName(column: Column, cell: Cell | undefined): string | undefined {
+  return column.phoneName ?? (cell === null || cell === undefined ? column.name.toLowerCase() : undefined);
 }
 
 /** The room of the rows that are not drawn. */

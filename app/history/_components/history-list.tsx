@@ -44,7 +44,7 @@ function HistoryEntry({ set }: { set: ChangeSetInList }) {
       </div>
       <div className={styles.back}>
         {set.undoneBy === null && set.kind !== "start" ? (
-          <TakeBack changeSetId={set.id} title={set.title} consequences={undoInWords(set.counts)} />
+          <TakeBack quiet changeSetId={set.id} title={set.title} consequences={undoInWords(set.counts)} />
         ) : null}
       </div>
     </li>

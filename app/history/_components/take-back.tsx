@@ -12,10 +12,13 @@ export function TakeBack({
   changeSetId,
   title,
   consequences,
+  quiet = false,
 }: {
   changeSetId: string;
   title: string;
   consequences: string;
+  /** in a list of many */
+  quiet?: boolean;
 }) {
   const [answer, send] = useActionState<UndoAnswer>(takeBack.bind(null, changeSetId), { refusals: [] });
   const box = useRef<HTMLDivElement>(null);
@@ -27,6 +30,7 @@ export function TakeBack({
     <>
       <AskTwice
         button="Take it back"
+        buttonKind={quiet ? "quiet" : "plain"}
         title={`Take back: ${title}?`}
         says={
           <>

@@ -4,51 +4,49 @@ import { dateInWords } from "@/lib/display/dates";
 import type { SharingRead } from "@/lib/registry/transfers/read-sharing";
 import { handOf } from "../_list/transfer-rows";
 import { kindInWords } from "../_words/transfer-words";
-import narrow from "./narrow.module.css";
 
 /** What came in and waits until it is compared. */
 export function InQuarantine({ read: { quarantine, records } }: { read: SharingRead }) {
   if (quarantine.length === 0) return <p className="quiet">No lot stands in quarantine.</p>;
   return (
-    <div className={narrow.quarantine}>
-      <SimpleTable
-        columns={[
-          { key: "lot", name: "Lot" },
-          { key: "came", name: "How it came" },
-          { key: "why", name: "Why it is apart" },
-          { key: "hand", name: "Decide" },
-        ]}
-        rows={quarantine.map(({ lot, came, long }) => ({
-          id: lot.id,
-          cells: {
-            lot: (
-              <>
-                <Link href={`/lots/${lot.id}`}>{lot.number}</Link>
-                {`, ${records.varieties.get(lot.varietyId)?.name ?? ""}`}
-              </>
-            ),
-            came: came ? (
-              <>
-                <Link href={`/sharing/${came.id}`}>
-                  {kindInWords(came.kind)}, {dateInWords(came.on)}
-                </Link>
-                {handOf(came.fromStewardId, null, records.names)
-                  ? `, ${handOf(came.fromStewardId, null, records.names)}`
-                  : ""}
-                {long ? <span className="waits">, two seasons ago</span> : null}
-              </>
-            ) : (
-              "not on record"
-            ),
-            why: lot.statusReason ?? "nobody wrote why",
-            hand: (
-              <Link href={`/lots/${lot.id}/status`} className="not-on-paper">
-                Compared<span className="heard">: lot {lot.number}</span>
+    <SimpleTable
+      entries
+      columns={[
+        { key: "lot", name: "Lot" },
+        { key: "came", name: "How it came" },
+        { key: "why", name: "Why it is apart" },
+        { key: "hand", name: "" },
+      ]}
+      rows={quarantine.map(({ lot, came, long }) => ({
+        id: lot.id,
+        cells: {
+          lot: (
+            <>
+              <Link href={`/lots/${lot.id}`}>{lot.number}</Link>
+              {`, ${records.varieties.get(lot.varietyId)?.name ?? ""}`}
+            </>
+          ),
+          came: came ? (
+            <>
+              <Link href={`/sharing/${came.id}`}>
+                {kindInWords(came.kind)}, {dateInWords(came.on)}
               </Link>
-            ),
-          },
-        }))}
-      />
-    </div>
+              {handOf(came.fromStewardId, null, records.names)
+                ? `, ${handOf(came.fromStewardId, null, records.names)}`
+                : ""}
+              {long ? <span className="waits">, two seasons ago</span> : null}
+            </>
+          ) : (
+            "not on record"
+          ),
+          why: lot.statusReason ?? "nobody wrote why",
+          hand: (
+            <Link href={`/lots/${lot.id}/status`} className="not-on-paper">
+              compare, then decide<span className="heard">: lot {lot.number}</span>
+            </Link>
+          ),
+        },
+      }))}
+    />
   );
 }
