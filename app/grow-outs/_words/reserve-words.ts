@@ -15,6 +15,11 @@ export function reserveInWords({ answer, left, reserve, shortBefore }: ReserveAf
   }
   const kept = seedsOfRule(reserve.seeds ?? 0);
   const stays = `${seedsInWords(left)} of its good lots stay`;
+  if (answer === "kept" && shortBefore)
+    return {
+      words: `This takes nothing from the reserve, which is short all the same: ${seedsInWords(left)} of its good lots are there, and ${kept} are to be kept back.`,
+      waits: false,
+    };
   if (answer === "kept")
     return { words: `The reserve is not touched: ${stays}, ${kept} are to be kept back.`, waits: false };
   if (answer === "may be touched")
