@@ -1,5 +1,6 @@
 import type { Metadata } from "next";
 import { PageHead } from "@/components/frame";
+import { Icon } from "@/components/icons/icon";
 import { Steps } from "@/components/ui";
 import { current } from "../_session/current";
 import styles from "./_components/bring-in.module.css";
@@ -14,7 +15,7 @@ export default async function BringIn({ searchParams }: { searchParams: Promise<
   const { refused } = await searchParams;
   return (
     <div className="sheet stack">
-      <PageHead title="Bring files in" kind="Registry">
+      <PageHead title="Bring files in" kind="Registry" mark={<Icon name="page-in" size={32} />}>
         <p className="lead measure">
           A folder of plain spreadsheet files (CSV), or one zip of it. You see what each row would do before anything is
           written; it goes in whole or not at all, and one action takes it back.

@@ -2,6 +2,7 @@ import type { Metadata } from "next";
 import Link from "next/link";
 import { EmptyState } from "@/components/empty";
 import { PageHead, Section } from "@/components/frame";
+import { Icon } from "@/components/icons/icon";
 import { Figure } from "@/components/numbers";
 import { ListTable, type SearchParameters } from "@/components/tables";
 import { ButtonLink } from "@/components/ui";
@@ -47,6 +48,7 @@ export default async function GrowOuts({ searchParams }: { searchParams: Promise
     <div className="sheet stack">
       <PageHead
         title={of === null ? "Grow-outs" : `Grow-outs of ${of}`}
+        mark={<Icon name="flag" size={32} />}
         kind={of === null ? undefined : <Link href="/grow-outs">All grow-outs</Link>}
         figure={
           <Figure value={now.standing.length === 0 ? "None stands" : counted(now.standing.length, "grow-out")}>

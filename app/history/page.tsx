@@ -1,6 +1,7 @@
 import type { Metadata } from "next";
 import { EmptyState } from "@/components/empty";
 import { PageHead, Parts } from "@/components/frame";
+import { Icon } from "@/components/icons/icon";
 import { Figure } from "@/components/numbers";
 import { Notice } from "@/components/ui";
 import { counted } from "@/lib/display/plurals";
@@ -24,6 +25,7 @@ export default async function History({ searchParams }: { searchParams: Paramete
     <div className="sheet stack">
       <PageHead
         title="History"
+        mark={<Icon name="ledger" size={32} />}
         figure={
           <Figure value={counted(total, "change")}>
             {total === 1 ? "stands" : "stand"} here, with who wrote what and when. Nothing that was written is lost: an

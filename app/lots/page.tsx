@@ -3,6 +3,7 @@ import Link from "next/link";
 import { Fragment } from "react";
 import { EmptyState } from "@/components/empty";
 import { PageHead, Parts } from "@/components/frame";
+import { Icon } from "@/components/icons/icon";
 import { Figure } from "@/components/numbers";
 import { DataTable, type SearchParameters } from "@/components/tables";
 import { ButtonLink } from "@/components/ui";
@@ -43,6 +44,7 @@ export default async function Lots({ searchParams }: { searchParams: Promise<Sea
     <div className="sheet stack">
       <PageHead
         title="Lots"
+        mark={<Icon name="jar" size={32} />}
         figure={
           <Figure value={counted(list.seed.some, "lot")}>
             <HeadSentence list={list} query={query} plan={settings.renewalPlan} />

@@ -1,6 +1,7 @@
 import type { Metadata } from "next";
 import { EmptyState } from "@/components/empty";
 import { PageHead, Section } from "@/components/frame";
+import { Icon } from "@/components/icons/icon";
 import { ButtonLink } from "@/components/ui";
 import { dayInWords } from "@/lib/display/dates";
 import { counted } from "@/lib/display/plurals";
@@ -56,7 +57,12 @@ export default async function Season({
   const counts = countsByPlace(groups);
   return (
     <div className="sheet stack">
-      <PageHead title={dayInWords(today)} kind="Season" figure={<SeasonFigure groups={groups} />} />
+      <PageHead
+        title={dayInWords(today)}
+        kind="Season"
+        mark={<Icon name="calendar" size={32} />}
+        figure={<SeasonFigure groups={groups} />}
+      />
       <SeasonStrip today={today} hemisphere={settings.hemisphere} waiting={counts} />
       <div className="beside">
         <div className={styles.places}>

@@ -47,7 +47,7 @@ export default async function Sharing({ searchParams }: { searchParams: Promise<
     <div className="sheet stack">
       <PageHead
         title="Sharing"
-        mark={<Icon name="hand-over" size={40} />}
+        mark={<Icon name="hand-over" size={32} />}
         figure={<SharingFigure read={read} settings={settings} />}
         actions={takeIn}
       />

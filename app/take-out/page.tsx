@@ -1,5 +1,6 @@
 import type { Metadata } from "next";
 import { PageHead, Section } from "@/components/frame";
+import { Icon } from "@/components/icons/icon";
 import { ButtonLink } from "@/components/ui";
 
 export const metadata: Metadata = { title: "Take files out" };
@@ -9,6 +10,7 @@ export default function TakeOut() {
     <div className="sheet stack">
       <PageHead
         title="Take files out"
+        mark={<Icon name="page-out" size={32} />}
         kind="Registry"
         actions={
           <ButtonLink href="/take-out/folder" download kind="chief">

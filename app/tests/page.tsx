@@ -1,6 +1,7 @@
 import type { Metadata } from "next";
 import { EmptyState } from "@/components/empty";
 import { PageHead, Parts } from "@/components/frame";
+import { Icon } from "@/components/icons/icon";
 import { Figure } from "@/components/numbers";
 import { DataTable, readTableAddress, type SearchParameters } from "@/components/tables";
 import { ButtonLink } from "@/components/ui";
@@ -42,6 +43,7 @@ export default async function Tests({ searchParams }: { searchParams: Promise<Se
     <div className="sheet stack">
       <PageHead
         title="Germination tests"
+        mark={<Icon name="sprout" size={32} />}
         figure={
           <Figure value={counted(due > 0 ? due : list.all, "test")} waiting={due > 0}>
             {due > 0

@@ -1,6 +1,7 @@
 import type { Metadata } from "next";
 import { EmptyState } from "@/components/empty";
 import { PageHead } from "@/components/frame";
+import { Icon } from "@/components/icons/icon";
 import { Figure } from "@/components/numbers";
 import { DataTable, readTableAddress, type SearchParameters } from "@/components/tables";
 import { ButtonLink } from "@/components/ui";
@@ -37,7 +38,12 @@ export default async function Varieties({ searchParams }: { searchParams: Promis
   const units = unitsOf(settings);
   return (
     <div className="sheet stack">
-      <PageHead title="Varieties" figure={<VarietiesFigure varieties={varieties} />} actions={actions} />
+      <PageHead
+        title="Varieties"
+        mark={<Icon name="seed" size={32} />}
+        figure={<VarietiesFigure varieties={varieties} />}
+        actions={actions}
+      />
       <DataTable
         caption="Varieties"
         noun="variety"

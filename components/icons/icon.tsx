@@ -1,5 +1,5 @@
 /*
- * A dozen pictures, cut as for a stamp: one stroke, butt ends, straight joins, on a field of 24.
+ * A dozen pictures, cut as for a stamp: one stroke, as wide in a small one as in a large, butt ends, straight joins, on a field of 24.
  */
 const cuts = {
   jar: "M8 3.5h8v3H8zM8 6.5 5.5 9.5V21h13V9.5L16 6.5M5.5 14.5h13",
@@ -22,7 +22,16 @@ export const iconNames = Object.keys(cuts) as IconName[];
 
 /** A stamp: `name`, its `size` in px (default 24). Decoration unless `label` is given. */
 export function Icon({ name, size = 24, label }: { name: IconName; size?: number; label?: string }) {
-  const cut = <path d={cuts[name]} fill="none" stroke="currentColor" strokeWidth="1.75" strokeLinejoin="miter" />;
+  const cut = (
+    <path
+      d={cuts[name]}
+      fill="none"
+      stroke="currentColor"
+      strokeWidth="1.75"
+      strokeLinejoin="miter"
+      vectorEffect="non-scaling-stroke"
+    />
+  );
   if (label) {
     return (
       <svg width={size} height={size} viewBox="0 0 24 24" role="img" aria-label={label}>

@@ -44,7 +44,8 @@ export function WaitingGroup({
       </ul>
       {lines.length < count && !inParts ? (
         <p className={styles.all}>
-          <Link href={`/season?rule=${rule}`}>
+          <span className="on-paper">and {wholeNumber(count - lines.length)} more</span>
+          <Link href={`/season?rule=${rule}`} className="not-on-paper">
             All {wholeNumber(count)}
             <span className="heard">: {title}</span>
           </Link>
