@@ -1,9 +1,7 @@
-import { exactInterval } from "@/lib/science/binomial/exact-interval";
-import type { Interval } from "@/lib/science/binomial/interval";
 import { compareDays } from "@/lib/science/dates/civil-day";
-import { USUAL_CONFIDENCE } from "@/lib/science/germination/germination-test";
 import { accepted, type Outcome } from "@/lib/science/outcome";
 import { grouped } from "../change-set/grouped";
+import { intervalOfCounts } from "../germination-tests/interval-of-counts";
 import { compareCodePoints } from "./code-point-order";
 import { ledgerBalance } from "./ledger-balance";
 import { type LineageOfRecords, type LotFigures, lineageOfRecords } from "./lineage-of-records";
@@ -99,18 +97,6 @@ export function lastTestOf(tests: readonly TestRecord[]): TestFigure | null {
   const sown = last.replicates.reduce((sum, replicate) => sum + replicate.sown, 0);
   const normal = last.replicates.reduce((sum, replicate) => sum + replicate.normal, 0);
   if (sown === 0) return null;
-  const { low, high } = intervalOf(normal, sown);
+  const { low, high } = intervalOfCounts(normal, sown);
   return { test: last.name, date: last.date, germination: normal / sown, low, high };
-}
-
-// Tests of some dozens of seeds give few different counts, and an exact interval is dear: those worked out are kept.
-const intervals = new Map<string, Interval>();
-const mostKept = 20_000;
-
-function intervalOf(normal: number, sown: number): Interval {
-  const key = `${normal} of ${sown}`;
-  const known = intervals.get(key) ?? exactInterval(normal, sown, USUAL_CONFIDENCE);
-  if (intervals.size >= mostKept) intervals.clear();
-  intervals.set(key, known);
-  return known;
 }

@@ -1,7 +1,6 @@
 import type { Client, Transaction } from "@/lib/db";
-import { exactInterval } from "@/lib/science/binomial/exact-interval";
 import type { Interval } from "@/lib/science/binomial/interval";
-import { USUAL_CONFIDENCE } from "@/lib/science/germination/germination-test";
+import { intervalOfCounts } from "./interval-of-counts";
 import { type TestTotals, testTotals } from "./test-totals";
 
 /** One of a lot's tests, summed up. */
@@ -34,7 +33,7 @@ export function summedUp(test: StoredTest): TestOfLot {
   const totals = testTotals(test);
   const normal = totals.sums.normal ?? 0;
   const { id, name, on, onFirst, onLast, basis, finalCountDay } = test;
-  const interval = totals.counted ? exactInterval(normal, totals.sown, USUAL_CONFIDENCE) : null;
+  const interval = totals.counted ? intervalOfCounts(normal, totals.sown) : null;
   const germination = interval && { share: normal / totals.sown, low: interval.low, high: interval.high };
   return { id, name, on, onFirst, onLast, basis, finalCountDay, totals, germination };
 }

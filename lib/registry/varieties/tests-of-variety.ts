@@ -1,6 +1,5 @@
 import type { Database } from "@/lib/db";
-import { exactInterval } from "@/lib/science/binomial/exact-interval";
-import { USUAL_CONFIDENCE } from "@/lib/science/germination/germination-test";
+import { intervalOfCounts } from "../germination-tests/interval-of-counts";
 
 /** A germination test of any lot of a variety, all its replicates and days together; exact 95 % interval. */
 export interface TestOfVariety {
@@ -47,7 +46,7 @@ export async function testsOfVariety(db: Database, varietyId: string): Promise<T
   return rows.flatMap((row) => {
     const [sown, normal] = [Number(row.sown ?? 0), Number(row.normal ?? 0)];
     if (sown === 0) return [];
-    const { low, high } = exactInterval(normal, sown, USUAL_CONFIDENCE);
+    const { low, high } = intervalOfCounts(normal, sown);
     return [{ ...row, sown, normal, germination: normal / sown, low, high }];
   });
 }
