@@ -1,7 +1,7 @@
 import { expect, it } from "vitest";
 import { intervalOfCounts } from "@/lib/registry/germination-tests/interval-of-counts";
 
-// Clopper & Pearson's limits for 18 of 20 and 0 of 20 at 95 %: 0.6830 to 0.9877 and 0 to 0.1684 (R 4.3, binom.test).
+// By hand from the definition: 18 or more of 20 come up with chance 0.025 at 0.6830, 18 or fewer at 0.9877; 0 of 20 at 1 − 0.025^(1/20) = 0.1684.
 it("is the exact interval, the first time and when it is known", () => {
   for (const _time of [1, 2]) {
     const { low, high } = intervalOfCounts(18, 20);
