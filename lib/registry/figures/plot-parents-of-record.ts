@@ -37,7 +37,7 @@ export function plotParentsOfRecord(growOut: GrowOutRecord, profile: Mating): Pa
     const text = `the seed parents of several harvests, of which some were only counted, are the same plants (${seedParents}, at most ${growOut.seedParentsAtMost})`;
     assumed.push({ code: "harvests-of-same-plants", text });
   }
-  const whole: PlotParents = { ...mating, pollenParents: standing - rogued, seedParents, seedShares };
+  const whole: PlotParents = { pollenParents: standing - rogued, seedParents, seedShares, ...mating };
   if (separate) return { parents: whole, mating, assumed };
   const { parents, assumed: ofTassels } = withoutTassels(whole, growOut);
   return { parents, mating, assumed: [...assumed, ...ofTassels] };

@@ -27,7 +27,8 @@ export function pedigree(lots: readonly LineageLot[]): Outcome<Pedigree> {
     else placeOf.set(lot.id, place);
   });
   lots.forEach((lot, place) => {
-    faults.push(...lotFaults(lot, ["lots", place]), ...parentFaults(lot, place, placeOf));
+    for (const fault of lotFaults(lot, ["lots", place])) faults.push(fault);
+    for (const fault of parentFaults(lot, place, placeOf)) faults.push(fault);
   });
   if (faults.length > 0) return refused(...faults);
   const order = parentsFirst(lots, placeOf);
