@@ -15,7 +15,7 @@ export function InQuarantine({ read: { quarantine, records } }: { read: SharingR
         { key: "lot", name: "Lot" },
         { key: "came", name: "How it came" },
         { key: "why", name: "Why it is apart" },
-        { key: "hand", name: "" },
+        { key: "hand", name: <span className="heard">What to do</span> },
       ]}
       rows={quarantine.map(({ lot, came, long }) => ({
         id: lot.id,

@@ -18,7 +18,7 @@ export function OutOnLoan({ read: { loans, lots, records }, units }: { read: Sha
         { key: "since", name: "Since" },
         { key: "amount", name: "How much", kind: "count" },
         { key: "due", name: "Ask by" },
-        { key: "hand", name: "" },
+        { key: "hand", name: <span className="heard">What to do</span> },
       ]}
       rows={loans.map(({ transfer, due, late, promises }) => {
         const number = lots.get(transfer.lotId)?.number ?? "a lot";

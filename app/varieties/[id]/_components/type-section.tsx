@@ -11,7 +11,7 @@ export function TypeSection({ read: { variety, traits } }: { read: VarietyRead }
       title="Type"
       aside={
         <>
-          <Link href={`/varieties/${variety.id}/traits`}>Traits to score</Link>{" "}
+          <Link href={`/varieties/${variety.id}/traits`}>Traits to score</Link>,{" "}
           <Link href={`/varieties/${variety.id}/add/trait`}>Add a line</Link>
         </>
       }
