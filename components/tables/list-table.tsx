@@ -5,7 +5,7 @@ import { readTableAddress, type SearchParameters, tableHref } from "./table-addr
 
 /** Up to so many rows the browser has them all, and finds and sorts them as one types; of more, the server gives a part. */
 const mostInBrowser = 500;
-const mostInPart = 200;
+const mostInPart = 100;
 
 /** A list that may have thousands of rows: a DataTable with all of them, or with the part that the address asks for. */
 export function ListTable({

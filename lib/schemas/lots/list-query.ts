@@ -41,7 +41,7 @@ export const lotFilters = ["variety", "crop", "holder", "kind", "status", "place
 export type LotFilter = (typeof lotFilters)[number];
 
 /** How many lots stand on one page of the list. */
-export const lotsOnPage = 200;
+export const lotsOnPage = 100;
 
 const oneText = z
   .union([z.string(), z.array(z.string()).transform((texts) => texts[0] ?? "")])
