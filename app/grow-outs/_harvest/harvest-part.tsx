@@ -24,8 +24,9 @@ export function HarvestPart({
   const named = namedAmounts(harvest);
   const apart = bulked === "kept apart";
   const equal = bulked === "equal weight" || bulked === "equal seeds";
+  const told = warnings.length > 0 || (evenness !== null && !equal) || further.length > 0;
   return (
-    <div className="stack-near">
+    <div className={told ? "stack-near" : "stack-near not-on-paper"}>
       {title}
       {warnings.length > 0 ? (
         <ul className="waits measure" aria-label="What looks odd">
@@ -43,7 +44,7 @@ export function HarvestPart({
           {apart ? (
             <>
               <EqualTakings even={evenness} unit={unit} />
-              <details>
+              <details className="not-on-paper">
                 <summary>Another amount of seed</summary>
                 <TakeSome named={named} plot={read.plot} detasselled={detasselled} unit={unit} />
               </details>

@@ -10,7 +10,7 @@ const columns = [
   { key: "days", name: "From when to when" },
   { key: "sure", name: "How it is known" },
   { key: "note", name: "Note" },
-  { key: "hand", name: "" },
+  { key: "hand", name: <span className="heard">Put right</span> },
 ] as const;
 
 /** What was done to keep other pollen off, with its evidence. */

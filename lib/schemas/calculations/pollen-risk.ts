@@ -112,7 +112,12 @@ export const pollenRiskCalculation = calculation(
       { key: "sources[].compatibility", shape: "0 to 1", meaning: "its pollen that makes seed on our plants" },
       { key: "sources[].shedding", shape: "0 to 1", meaning: "plane: 0 where detasselled or cut", usual: "1" },
       { key: "points", shape: "whole number, 1 to 30", meaning: "plane: places along each side", usual: "3" },
-      { key: "uncertaintyFactor", shape: "1 or more", meaning: "f", usual: "5 plane, 10 odds" },
+      {
+        key: "uncertaintyFactor",
+        shape: "1 or more",
+        meaning: "f: how many times either way the share may be off",
+        usual: "5 plane, 10 odds",
+      },
     ],
     output: [
       {

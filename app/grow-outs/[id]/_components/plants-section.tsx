@@ -48,7 +48,7 @@ export function PlantsSection({
         />
         <TagsTwice growOutId={growOut.id} twice={tagsTwice(plants)} />
         <ScoresOfPlants plants={plants} traits={traits} people={people} varietyId={variety.id} />
-        <details open={plants.length <= foldedAbove || asked}>
+        <details className="whole-on-paper" open={plants.length <= foldedAbove || asked}>
           <summary>Each plant</summary>
           <DataTable
             caption={counted(plants.length, "plant")}

@@ -99,7 +99,7 @@ function Answer({ of, keys }: { of: object; keys: readonly CalculationKey[] }) {
       <SimpleTable
         columns={[
           { key: "name", name: "Answer" },
-          { key: "value", name: "", kind: "count" },
+          { key: "value", name: <span className="heard">Value</span>, kind: "count" },
         ]}
         rows={values.map(({ key, value }) => ({
           id: key,
