@@ -1,4 +1,4 @@
-import type { Database } from "@/lib/db";
+import { type Database, readTogether } from "@/lib/db";
 import type { Settings } from "@/lib/schemas/settings";
 import type { CivilDay } from "@/lib/science/dates/civil-day";
 import { grouped } from "../change-set/grouped";
@@ -10,7 +10,8 @@ import { storedRows } from "../season/stored-rows";
 import { type Waiting, waitingItems } from "../season/waiting";
 import type { Holder } from "./holders";
 import { founderLinesOf, type LineageStanding, lineageStanding } from "./lineage-standing";
-import { type TestOfVariety, testsOfVariety } from "./tests-of-variety";
+import { type TestOfVariety, testsOfVariety, testsSelection } from "./tests-of-variety";
+import { varietySelections } from "./variety-selections";
 
 /** A lot of a variety with its figures. */
 export interface LotOfVariety extends SeasonLot {
@@ -41,20 +42,17 @@ export interface VarietyRead {
   readonly people: ReadonlyMap<string, string>;
 }
 
-/** A variety by its id; null where there is none. Seven statements where nothing changed since the registry was last read. */
+/** A variety by its id; null where there is none. Three statements where nothing changed since the registry was last read. */
 export async function readVariety(
   db: Database,
   id: string,
   settings: Settings,
   today: CivilDay,
 ): Promise<VarietyRead | null> {
-  const inOrder = { orderBy: { id: "asc" } } as const;
-  const found = await db.read.variety.findUnique({
-    where: { id },
-    include: { typeTraits: inOrder, strains: inOrder, stories: inOrder },
-  });
-  if (!found) return null;
-  const { typeTraits, strains, stories, ...variety } = found;
+  const found = await readTogether(db, { ...varietySelections(id), tests: testsSelection(id) });
+  const [variety] = found.varieties;
+  if (!variety) return null;
+  const { traits, strains, stories } = found;
   const stored = await storedRows(db);
   const figures = await figuresOfAll(db);
   const records = seasonRecords(stored, figures, settings, today);
@@ -72,13 +70,13 @@ export async function readVariety(
     variety,
     crop,
     otherNames: stored.otherNames.filter((name) => name.varietyId === id),
-    traits: typeTraits,
+    traits,
     strains,
     stories,
     lots,
     growOuts: growOutsOf(id, records),
     holders: records.holders.get(id) ?? [],
-    tests: await testsOfVariety(db, id),
+    tests: testsOfVariety(found.tests),
     waiting: waitingItems(records).filter((item) => item.varietyId === id),
     people: records.names,
   };
