@@ -1,7 +1,15 @@
 import { afterAll, beforeAll, describe } from "vitest";
-import type { Database } from "@/lib/db";
+import { type Database, openDatabase } from "@/lib/db";
 import { prepareRegistry } from "@/lib/registry/open-registry";
-import { emptied, realServer, serverPrograms, type TestServer, webAssemblyServer } from "./postgresql";
+import {
+  asWhenNew,
+  emptied,
+  keptAsNew,
+  realServer,
+  serverPrograms,
+  type TestServer,
+  webAssemblyServer,
+} from "./postgresql";
 import { emptyRegistry } from "./registry";
 
 const programs = serverPrograms();
@@ -19,6 +27,7 @@ export function onEveryEngine(title: string, tests: (fresh: () => Promise<Databa
   describe.each(servers)(`${title} on %s`, (_name, start) => {
     let server: TestServer | null = null;
     let open: Database | null = null;
+    let made = false;
 
     beforeAll(async () => {
       server = start ? await start() : null;
@@ -32,9 +41,18 @@ export function onEveryEngine(title: string, tests: (fresh: () => Promise<Databa
     tests(async () => {
       if (!server) return emptyRegistry();
       await open?.close();
-      await emptied(server.url);
       const location = { engine: "postgresql" as const, url: server.url, folder: "", demonstration: false };
-      open = await prepareRegistry(location, { poolSize: server.poolSize });
+      const options = { poolSize: server.poolSize };
+      if (made) {
+        await asWhenNew(server.url);
+        open = await openDatabase(location, options);
+        return open;
+      }
+      await emptied(server.url);
+      await (await prepareRegistry(location, options)).close();
+      await keptAsNew(server.url);
+      made = true;
+      open = await openDatabase(location, options);
       return open;
     });
   });

@@ -130,3 +130,42 @@ export async function emptied(url: string): Promise<void> {
   await client.query("CREATE SCHEMA public");
   await client.end();
 }
+
+/** Keeps the rows of a registry as it is when new, in a schema beside it: putting them back is far quicker than making it anew. */
+export async function keptAsNew(url: string): Promise<void> {
+  await asked(url, async (client) => {
+    await client.query("DROP SCHEMA IF EXISTS kept CASCADE");
+    await client.query("CREATE SCHEMA kept");
+    for (const table of await tablesOf(client))
+      await client.query(`CREATE TABLE kept."${table}" AS SELECT * FROM public."${table}"`);
+  });
+}
+
+/** Brings a registry back to what it was when new. */
+export async function asWhenNew(url: string): Promise<void> {
+  await asked(url, async (client) => {
+    const tables = await tablesOf(client);
+    // Rows come back table by table, whatever refers to what.
+    await client.query("SET session_replication_role = replica");
+    await client.query(`TRUNCATE ${tables.map((table) => `public."${table}"`).join(", ")} CASCADE`);
+    for (const table of tables) await client.query(`INSERT INTO public."${table}" SELECT * FROM kept."${table}"`);
+  });
+}
+
+async function tablesOf(client: pg.Client): Promise<string[]> {
+  const { rows } = await client.query(
+    "SELECT tablename FROM pg_tables WHERE schemaname = 'public' AND tablename <> '_prisma_migrations'",
+  );
+  return rows.map(({ tablename }) => String(tablename));
+}
+
+async function asked(url: string, work: (client: pg.Client) => Promise<void>): Promise<void> {
+  const client = new pg.Client({ connectionString: url });
+  await client.connect();
+  try {
+    await work(client);
+    await client.query("RESET session_replication_role");
+  } finally {
+    await client.end();
+  }
+}
