@@ -3,7 +3,7 @@ import { createRequire } from "node:module";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { bringFolderIn } from "./bring-in";
-import { startBrowser } from "./browser";
+import { startBrowser, watchErrors } from "./browser";
 import { handOver } from "./hand-over";
 import { startSite, type TestSite } from "./server";
 
@@ -140,11 +140,15 @@ describe.each(["day", "night", "glare", "print"])("in the %s ground", (ground) =
   it("no page has a serious fault, and none is wider than a phone", { timeout: 300_000 }, async () => {
     const page = await inGround(ground, site.base);
     const faults: string[] = [];
+    const errors = watchErrors(page);
     for (const [name, place] of pages) {
       await page.goto(site.base + place);
       faults.push(...(await seriousFindings(page)).map((fault) => `${name}: ${fault}`));
       const over = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
       if (ground !== "print" && over > 0) faults.push(`${name}: ${over} px wider than the screen`);
+      // that a page is not there is said as an error, too
+      const thrown = errors.splice(0).filter((error) => name !== "a page that is not there" || !/404/.test(error));
+      faults.push(...thrown.map((error) => `${name}: ${error}`));
     }
     await page.context().close();
     expect(faults).toEqual([]);
