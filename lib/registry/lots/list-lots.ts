@@ -68,7 +68,16 @@ function foundRows(all: readonly LotRow[], query: LotListQuery, lines: RenewalLi
   return { rows: sortRows(rows, query.sort), near };
 }
 
+// What stands in the filters follows from the rows alone, which are kept until something changes.
+const choicesOfRows = new WeakMap<readonly LotRow[], LotList["choices"]>();
+
 function choicesOf(rows: readonly LotRow[]): LotList["choices"] {
+  const kept = choicesOfRows.get(rows) ?? counted(rows);
+  choicesOfRows.set(rows, kept);
+  return kept;
+}
+
+function counted(rows: readonly LotRow[]): LotList["choices"] {
   return {
     variety: choices(rows, (row) => [[row.varietyId, row.variety]]),
     crop: choices(rows, (row) => [[row.cropKey, row.crop]]),
