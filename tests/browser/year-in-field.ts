@@ -193,6 +193,9 @@ export async function count(walk: Walk): Promise<void> {
   await says(stages, kOfN(told.up, sowing.seeds));
   await says(stages, `${kOfN(told.thinned, told.up)} up`);
   await says(stages, `${kOfN(told.standing, told.thinned)} left after thinning`);
+  const history = section(page, "History");
+  await says(history, `Taken back: Grow-out ${told.growOut}: ${told.mistaken} standing`);
+  await says(history, `Grow-out ${told.growOut}: ${told.up} up`);
 }
 
 /** A pass before pollen flew, and one after it that finds none. */

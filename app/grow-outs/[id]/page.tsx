@@ -72,7 +72,7 @@ export default async function GrowOutPage({ params, searchParams }: Parameters) 
           <p className="told">{growOut.note}</p>
         </Section>
       ) : null}
-      <HistoryOf ids={[id]} asOf={id} />
+      <HistoryOf ids={[id, ...read.events.map((event) => event.id)]} asOf={id} />
     </div>
   );
 }
