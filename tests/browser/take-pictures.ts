@@ -40,8 +40,35 @@ const pictures: readonly {
     ground: "day",
     go: (page) => open(page, "/varieties", "Thimblewright"),
   },
-  { name: "lots-night", width: 1200, height: 700, ground: "night", go: (page) => page.goto(`${site.base}/lots`) },
   { name: "lot-phone", width: 390, height: 844, ground: "glare", go: (page) => open(page, "/lots", "Night 30") },
+  {
+    name: "grow-out",
+    width: 1200,
+    height: 1250,
+    ground: "day",
+    go: (page) => open(page, "/grow-outs", "Night 2026 mill field"),
+  },
+  {
+    name: "harvest",
+    width: 1200,
+    height: 900,
+    ground: "day",
+    go: async (page) => {
+      await open(page, "/grow-outs", "Anvil 2014 weir garden");
+      await page.locator("#harvested").evaluate((section) => section.scrollIntoView());
+    },
+  },
+  {
+    name: "neighbours",
+    width: 1200,
+    height: 1100,
+    ground: "day",
+    go: async (page) => {
+      await open(page, "/grow-outs", "Night 2021 barn acre");
+      await page.goto(`${page.url()}/neighbours`);
+    },
+  },
+  { name: "sharing-night", width: 1200, height: 900, ground: "night", go: (page) => page.goto(`${site.base}/sharing`) },
   {
     name: "type-in",
     width: 1200,
@@ -75,7 +102,7 @@ try {
     await page.waitForLoadState("networkidle");
     await go(page);
     await page.waitForLoadState("networkidle");
-    await page.evaluate(() => window.scrollTo(0, 0));
+    if (name !== "harvest") await page.evaluate(() => window.scrollTo(0, 0));
     await page.waitForTimeout(600);
     await page.screenshot({ path: `${folder}/${name}.png` });
     console.log(`${folder}/${name}.png`);
