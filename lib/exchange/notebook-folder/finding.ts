@@ -1,5 +1,5 @@
-import { compareCodePoints } from "@/lib/registry/figures/code-point-order";
 import { notebookTables, tableNames } from "@/lib/schemas/notebook/columns";
+import { compareCodePoints } from "@/lib/science/code-point-order";
 import type { Refusal } from "@/lib/science/outcome";
 
 /** Something found while a notebook folder was read: a fault keeps it out, a warning does not. */

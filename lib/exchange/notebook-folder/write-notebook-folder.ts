@@ -1,9 +1,9 @@
-import { compareCodePoints } from "@/lib/registry/figures/code-point-order";
 import type { FurtherTable } from "@/lib/registry/notebook/further/further-table";
 import { notebookTables, type TableName, tableNames } from "@/lib/schemas/notebook/columns";
 import { writeDecimal } from "@/lib/schemas/notebook/decimal";
 import type { LotShare } from "@/lib/schemas/notebook/kinds";
 import type { Notebook } from "@/lib/schemas/notebook/rows";
+import { compareCodePoints } from "@/lib/science/code-point-order";
 import { writeLotShares } from "./lot-shares";
 import { type CsvCell, type CsvDialect, writeCsv } from "./write-csv";
 

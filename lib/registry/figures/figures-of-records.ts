@@ -1,8 +1,8 @@
+import { compareCodePoints } from "@/lib/science/code-point-order";
 import { compareDays } from "@/lib/science/dates/civil-day";
 import { accepted, type Outcome } from "@/lib/science/outcome";
 import { grouped } from "../change-set/grouped";
 import { intervalOfCounts } from "../germination-tests/interval-of-counts";
-import { compareCodePoints } from "./code-point-order";
 import { ledgerBalance } from "./ledger-balance";
 import { type LineageOfRecords, type LotFigures, lineageOfRecords } from "./lineage-of-records";
 import type { FigureRecords, LedgerRecord, LotRecord, TestRecord } from "./records";

@@ -1,6 +1,6 @@
 import { type Database, readTogether, type Selection, sql } from "@/lib/db";
+import { compareCodePoints } from "@/lib/science/code-point-order";
 import { grouped } from "../change-set/grouped";
-import { compareCodePoints } from "../figures/code-point-order";
 import { figuresOfAll } from "../figures/read-figures";
 import { foldName } from "../names/fold-name";
 

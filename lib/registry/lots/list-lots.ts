@@ -1,6 +1,6 @@
 import type { Database } from "@/lib/db";
 import { type LotListQuery, lotsOnPage } from "@/lib/schemas/lots/list-query";
-import { compareCodePoints } from "../figures/code-point-order";
+import { compareCodePoints } from "@/lib/science/code-point-order";
 import { allRows } from "./all-rows";
 import { filterRows, type RenewalLines, seedOf } from "./filter-rows";
 import { findRows } from "./find-rows";

@@ -1,6 +1,6 @@
 import type { LotColumn, LotListQuery } from "@/lib/schemas/lots/list-query";
+import { compareCodePoints } from "@/lib/science/code-point-order";
 import { dayNumber } from "@/lib/science/dates/civil-day";
-import { compareCodePoints } from "../figures/code-point-order";
 import { seedOf } from "./filter-rows";
 import type { LotRow } from "./lot-row";
 

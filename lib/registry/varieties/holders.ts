@@ -1,7 +1,7 @@
+import { compareCodePoints } from "@/lib/science/code-point-order";
 import { yearsFromDayToDay } from "@/lib/science/dates/age-span";
 import { addYears, type CivilDay } from "@/lib/science/dates/civil-day";
 import { grouped } from "../change-set/grouped";
-import { compareCodePoints } from "../figures/code-point-order";
 
 /** A lot as far as the question "who has seed of it?" needs it. */
 export interface HeldLot {

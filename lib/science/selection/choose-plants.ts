@@ -1,3 +1,4 @@
+import { compareCodePoints } from "@/lib/science/code-point-order";
 import { countFault, type Fault, faultsAmong } from "@/lib/science/limits";
 import { type Assumption, accepted, type Outcome, type Refusal, refusal, refused } from "@/lib/science/outcome";
 import { comparedWithNeighbours } from "./compared-with-neighbours";
@@ -80,7 +81,9 @@ export function choosePlants(given: PlantsToChoose): Outcome<ChosenPlants> {
 }
 
 function withRanks(plants: readonly RankedPlant[]): RankedPlant[] {
-  const order = [...plants].sort((a, b) => (b.index ?? -Infinity) - (a.index ?? -Infinity) || byCodePoints(a.id, b.id));
+  const order = [...plants].sort(
+    (a, b) => (b.index ?? -Infinity) - (a.index ?? -Infinity) || compareCodePoints(a.id, b.id),
+  );
   let head = 0;
   const ranked = order.map((plant, place): RankedPlant => {
     const first = order[head]?.index ?? null;
@@ -88,12 +91,12 @@ function withRanks(plants: readonly RankedPlant[]): RankedPlant[] {
     if (first === null || first - plant.index > SAME_INDEX) head = place;
     return { ...plant, rank: head + 1 };
   });
-  return ranked.sort((a, b) => (a.rank ?? Infinity) - (b.rank ?? Infinity) || byCodePoints(a.id, b.id));
+  return ranked.sort((a, b) => (a.rank ?? Infinity) - (b.rank ?? Infinity) || compareCodePoints(a.id, b.id));
 }
 
 function cutAt(ranked: readonly RankedPlant[], keep: number) {
   const indexed = ranked.flatMap(({ id, index }) => (index === null ? [] : [{ id, index }]));
-  const ids = (plants: readonly { id: string }[]) => plants.map(({ id }) => id).sort(byCodePoints);
+  const ids = (plants: readonly { id: string }[]) => plants.map(({ id }) => id).sort(compareCodePoints);
   if (indexed.length <= keep) return { kept: ids(indexed), tied: [], placesLeft: 0 };
   const descending = [...indexed].sort((a, b) => b.index - a.index);
   const cut = descending[keep - 1]?.index ?? 0;
@@ -111,15 +114,6 @@ function differentialOf(plants: readonly ScoredPlant[], kept: ReadonlySet<string
 
 function mean(values: readonly number[]): number {
   return values.reduce((sum, value) => sum + value, 0) / values.length;
-}
-
-function byCodePoints(one: string, other: string): number {
-  const [a, b] = [[...one], [...other]];
-  for (let place = 0; place < Math.min(a.length, b.length); place++) {
-    const difference = (a[place]?.codePointAt(0) ?? 0) - (b[place]?.codePointAt(0) ?? 0);
-    if (difference !== 0) return difference;
-  }
-  return a.length - b.length;
 }
 
 function choosingFaults({ plants, traits, keep }: PlantsToChoose): Refusal[] {

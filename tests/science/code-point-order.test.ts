@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { compareCodePoints } from "@/lib/registry/figures/code-point-order";
+import { compareCodePoints } from "@/lib/science/code-point-order";
 
 describe("code-point order", () => {
   it("is the order of UTF-8 bytes", () => {
