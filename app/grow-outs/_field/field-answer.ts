@@ -1,4 +1,4 @@
-import type { FieldEntry } from "@/lib/registry/grow-outs/record-stage-counts";
+import type { FieldEntry } from "@/lib/registry/grow-outs/field-entry";
 import type { Assumption, Outcome, Refusal } from "@/lib/science/outcome";
 
 /** What an evening form's action answers: what was typed and why it was refused, or what was written down. */

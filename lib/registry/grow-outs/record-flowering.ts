@@ -7,12 +7,12 @@ import type { CivilDay } from "@/lib/science/dates/civil-day";
 import { accepted, type Outcome, type Refusal, refused } from "@/lib/science/outcome";
 import { type Performed, perform } from "../change-set/perform";
 import { inThisOrder, recordToCorrect, stewardFaults } from "./field-entries";
+import type { FieldEntry } from "./field-entry";
 import type { FloweringOnRecord } from "./field-records";
 import { fieldWarnings } from "./field-warnings";
 import { floweringFaults } from "./flowering-faults";
 import { growOutOf } from "./grow-out-of";
 import { readInField } from "./in-field";
-import type { FieldEntry } from "./record-stage-counts";
 
 /**
  * Records flowering notes, several at a time: first, half and last of the flower, or of pollen and silk apart. Refused with what would be

@@ -3,17 +3,15 @@ import type { Actor } from "@/lib/access/actor";
 import type { Database } from "@/lib/db";
 import type { RoguePassCorrection, RogueWalkInput } from "@/lib/schemas/grow-outs/field-counts";
 import type { CivilDay } from "@/lib/science/dates/civil-day";
-import { accepted, type Outcome, refused } from "@/lib/science/outcome";
+import { type Outcome, refused } from "@/lib/science/outcome";
 import { type Performed, perform } from "../change-set/perform";
 import { spokenOf } from "./counts-in-step";
 import { recordToCorrect, stewardFaults } from "./field-entries";
+import { entered, type FieldEntry } from "./field-entry";
 import type { PassOnRecord } from "./field-records";
-import { fieldWarnings } from "./field-warnings";
 import { growOutOf } from "./grow-out-of";
 import { readInField } from "./in-field";
-import { keepInStep } from "./keep-in-step";
 import { walkFaults } from "./pass-faults";
-import type { FieldEntry } from "./record-stage-counts";
 import { walksOf } from "./walks";
 
 /**
@@ -61,15 +59,7 @@ export async function recordRogueWalk(
       rows.map((row) => stored(row, growOutId)),
     );
     const is = { counts: field.counts, passes: [...field.passes, ...rows] };
-    const apart = await keepInStep(change, field, is, spokenOf({ passes: rows }), ["pulled"]);
-    if (apart.length > 0) return refused(...apart);
-    change.touch(field.row.varietyId);
-    const warnings = fieldWarnings({ ...field, ...is });
-    return accepted({
-      growOutId,
-      ids: rows.map((row) => row.id),
-      warnings: rows.flatMap((row) => warnings.get(row.id) ?? []),
-    });
+    return entered(change, field, is, rows, spokenOf({ passes: rows }), ["pulled"]);
   });
 }
 
@@ -107,11 +97,7 @@ export async function correctRoguePass(
     await change.create("RoguePass", stored(row, growOutId));
     const is = { counts: field.counts, passes: [...others, row] };
     const before = field.passes.filter((pass) => pass.id === passId);
-    const apart = await keepInStep(change, field, is, spokenOf({ passes: [...before, row] }), ["pulled"]);
-    if (apart.length > 0) return refused(...apart);
-    change.touch(field.row.varietyId);
-    const warnings = fieldWarnings({ ...field, ...is }).get(row.id) ?? [];
-    return accepted({ growOutId, ids: [row.id], warnings });
+    return entered(change, field, is, [row], spokenOf({ passes: [...before, row] }), ["pulled"]);
   });
 }
 

@@ -4,24 +4,15 @@ import type { Database } from "@/lib/db";
 import type { StageCountCorrection, StageCountInput, StageCountsInput } from "@/lib/schemas/grow-outs/field-counts";
 import { stages } from "@/lib/schemas/grow-outs/field-kinds";
 import type { CivilDay } from "@/lib/science/dates/civil-day";
-import { type Assumption, accepted, type Outcome, type Refusal, refused } from "@/lib/science/outcome";
+import { type Outcome, type Refusal, refused } from "@/lib/science/outcome";
 import { type Performed, perform } from "../change-set/perform";
 import { countFaults } from "./count-faults";
 import { spokenOf } from "./counts-in-step";
 import { inThisOrder, recordToCorrect, stewardFaults } from "./field-entries";
+import { entered, type FieldEntry } from "./field-entry";
 import type { CountOnRecord } from "./field-records";
-import { fieldWarnings } from "./field-warnings";
 import { growOutOf } from "./grow-out-of";
 import { readInField } from "./in-field";
-import { keepInStep } from "./keep-in-step";
-
-/** What an entry of counts, passes or flowering notes leaves. */
-export interface FieldEntry {
-  readonly growOutId: string;
-  readonly ids: readonly string[];
-  /** what looks odd about them; they stand all the same */
-  readonly warnings: readonly Assumption[];
-}
 
 /**
  * Records counts of plants by stage, several at a time, and brings the grow-out's numbers into step. Refused with what would be right: more
@@ -58,15 +49,7 @@ export async function recordStageCounts(
     );
     const is = { counts: [...field.counts, ...rows], passes: field.passes };
     const at = [rows.at(-1)?.stage ?? "standing", "plants"];
-    const apart = await keepInStep(change, field, is, spokenOf({ counts: rows }), at);
-    if (apart.length > 0) return refused(...apart);
-    change.touch(field.row.varietyId);
-    const warnings = fieldWarnings({ ...field, ...is });
-    return accepted({
-      growOutId,
-      ids: rows.map((row) => row.id),
-      warnings: rows.flatMap((row) => warnings.get(row.id) ?? []),
-    });
+    return entered(change, field, is, rows, spokenOf({ counts: rows }), at);
   });
 }
 
@@ -93,11 +76,7 @@ export async function correctStageCount(
     await change.create("StageCount", { ...row, growOutId });
     const is = { counts: [...others, row], passes: field.passes };
     const before = field.counts.filter((count) => count.id === countId);
-    const apart = await keepInStep(change, field, is, spokenOf({ counts: [...before, row] }), ["plants"]);
-    if (apart.length > 0) return refused(...apart);
-    change.touch(field.row.varietyId);
-    const warnings = fieldWarnings({ ...field, ...is }).get(row.id) ?? [];
-    return accepted({ growOutId, ids: [row.id], warnings });
+    return entered(change, field, is, [row], spokenOf({ counts: [...before, row] }), ["plants"]);
   });
 }
 
