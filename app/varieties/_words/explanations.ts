@@ -1,10 +1,9 @@
-import { dateInWords, dayInWords } from "@/lib/display/dates";
+import { dayInWords } from "@/lib/display/dates";
 import type { Explanation } from "@/lib/display/explanation";
-import { effectiveSize, kOfN, percent, percentSpan, plainNumber } from "@/lib/display/numbers";
+import { effectiveSize, percent, plainNumber } from "@/lib/display/numbers";
 import { counted, listed } from "@/lib/display/plurals";
 import type { Holder, Unconfirmed } from "@/lib/registry/varieties/holders";
 import type { LotOfVariety, VarietyRead } from "@/lib/registry/varieties/read-variety";
-import type { TestOfVariety } from "@/lib/registry/varieties/tests-of-variety";
 import type { Settings } from "@/lib/schemas/settings";
 
 /** Why a holder does not count, in words. */
@@ -96,23 +95,6 @@ export function diversityExplanation(lot: LotOfVariety): Explanation {
       : "It is counted from the plants that were written down, not measured in the seed.",
     sources: ["Cockerham 1967, Genetics 56:89", "Lindgren & Mullin 1998, Can. J. For. Res. 28:276"],
     calc: `npm run --silent figures -- ${JSON.stringify(lot.number)}`,
-  };
-}
-
-/** A test's germination with its exact span. */
-export function testExplanation(test: TestOfVariety): Explanation {
-  return {
-    title: `Germination of ${test.name}`,
-    answer: `${percent(test.germination)}, ${percentSpan(test.low, test.high)}`,
-    formula: "germination = x / n; exact 95 % limits (Beta quantiles)",
-    inputs: [
-      { name: "came up", value: kOfN(test.normal, test.sown), href: `/tests/${test.id}` },
-      { name: "lot", value: test.lot, href: `/lots/${test.lotId}` },
-      { name: "laid out", value: dateInWords(test.on) },
-    ],
-    assumed: [],
-    sources: ["Clopper and Pearson 1934, Biometrika 26:404"],
-    calc: `echo '${JSON.stringify({ replicates: [{ sown: test.sown, normal: test.normal }] })}' | npm run --silent calc -- germination-test`,
   };
 }
 

@@ -21,7 +21,6 @@ export function explainReserveAfter(number: string, kept: KeptBack, { onHand }: 
         : []),
     ],
     sources: [],
-    calc: "npm run --silent calc -- reserve",
   };
 }
 

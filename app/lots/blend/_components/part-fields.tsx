@@ -2,7 +2,7 @@ import Link from "next/link";
 import { Measured } from "@/components/numbers";
 import { NumberField, Select } from "@/components/ui";
 import { dateInWords } from "@/lib/display/dates";
-import { kOfN, percent, percentSpan, seedsAbout, span } from "@/lib/display/numbers";
+import { kOfN, percent, seedsAbout, span } from "@/lib/display/numbers";
 import { type UnitSettings, weight } from "@/lib/display/units";
 import type { BlendCandidate } from "@/lib/registry/lots/read-blend-ground";
 import type { ActFormParts } from "../../_form/act-form";
@@ -122,10 +122,4 @@ function Comes({ part, parts, units }: { part: PartOfForm; parts: readonly PartO
       )}
     </>
   );
-}
-
-/** How a germination of a lot stands, for an explanation. */
-export function germinationInWords(lot: BlendCandidate): string {
-  if (lot.test === null) return "never tested";
-  return `${kOfN(lot.test.normal, lot.test.sown)}, ${percentSpan(lot.test.low, lot.test.high)}`;
 }
