@@ -35,6 +35,14 @@ export default async function Method({ params }: Params) {
             {typeset
               ? typeset.map((tex) => <Formula key={tex} tex={tex} />)
               : calculation.formula.map((line) => <p key={line}>{line}</p>)}
+            {typeset ? (
+              <details className="whole-on-paper">
+                <summary>All of it in plain lines</summary>
+                {calculation.formula.map((line) => (
+                  <p key={line}>{line}</p>
+                ))}
+              </details>
+            ) : null}
           </div>
         </Section>
         <Section id="symbols" title="Its symbols">

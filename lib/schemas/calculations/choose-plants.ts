@@ -29,7 +29,7 @@ export const choosePlantsCalculation = calculation(
     answers:
       "Each plant compared with its neighbours in the same block, all traits weighed together: who is surely among those to keep, and who shares the last place. What shares it, a person chooses.",
     whenToDoubt:
-      "When blocks hold few scored plants, or when plants beside a gap or at the edge stand among the others. A rank is no worth: read the plants beside the cut again in the field.",
+      "When blocks hold few scored plants, or when plants beside a gap or at the edge stand among the others. A rank says who is ahead, not by how much: look at the plants beside the cut again in the field.",
     formula: [
       "v = x, −x or −|x − target|;  d = v − mean of the cell",
       "s = √(Σ d²/(plants − cells));  z = d/s, 0 at s = 0",

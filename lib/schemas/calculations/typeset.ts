@@ -1,6 +1,6 @@
 /**
- * The formulas of the calculations in the typesetting language TeX, a line each, by the name of the calculation. They say the same as
- * the plain lines beside each shape, which stand where nothing can be typeset (the command line, an explanation on paper).
+ * The chief formulas of the calculations in the typesetting language TeX, a line each, by the name of the calculation. The plain lines beside
+ * each shape say all of it; they stand where nothing can be typeset (the command line, an explanation), and below these.
  */
 export const typesetFormulas: Readonly<Record<string, readonly string[]>> = {
   "effective-size": [
