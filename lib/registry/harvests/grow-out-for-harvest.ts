@@ -1,17 +1,18 @@
 import type { Prisma, Transaction } from "@/lib/db";
 import { accepted, type Outcome, refusal, refused } from "@/lib/science/outcome";
+import { grouped } from "../change-set/grouped";
 import { profileOfCrop } from "../crops/profile-of-crop";
 import { plantsToPull } from "./harvest-warnings";
 
 /** A grow-out with what its harvests are checked against. */
 const read = {
   variety: { include: { crop: { include: { overrides: true } } } },
-  plants: { include: { marks: { orderBy: { id: "asc" } } }, orderBy: { id: "asc" } },
   harvests: { include: { parents: { orderBy: { id: "asc" } } }, orderBy: { id: "asc" } },
   lots: { include: { ledger: true }, orderBy: { id: "asc" } },
 } satisfies Prisma.GrowOutInclude;
 
 export type GrowOutForHarvest = Prisma.GrowOutGetPayload<{ include: typeof read }> & {
+  readonly plants: readonly Prisma.PlantGetPayload<{ include: { marks: true } }>[];
   readonly profile: Prisma.CropGetPayload<object>;
   readonly toPull: ReadonlyMap<string, string>;
 };
@@ -22,5 +23,12 @@ export async function growOutForHarvest(tx: Transaction, id: string): Promise<Ou
   if (!growOut)
     return refused(refusal("unknown", ["growOut"], id, "is no grow-out of this registry", "choose one of the list"));
   const { crop } = growOut.variety;
-  return accepted({ ...growOut, profile: profileOfCrop(crop, crop.overrides), toPull: plantsToPull(growOut.plants) });
+  // Marks are read by a join: of more plants than a statement takes arguments they could not be loaded with them.
+  const marks = grouped(
+    await tx.mark.findMany({ where: { plant: { growOutId: id } }, orderBy: { id: "asc" } }),
+    (mark) => mark.plantId,
+  );
+  const rows = await tx.plant.findMany({ where: { growOutId: id }, orderBy: { id: "asc" } });
+  const plants = rows.map((plant) => ({ ...plant, marks: marks.get(plant.id) ?? [] }));
+  return accepted({ ...growOut, plants, profile: profileOfCrop(crop, crop.overrides), toPull: plantsToPull(plants) });
 }
