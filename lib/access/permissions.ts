@@ -11,7 +11,11 @@ export type Action =
   | "import"
   | "export"
   | "settings"
-  | "demonstration";
+  | "demonstration"
+  /** who may come in, and as what */
+  | "members"
+  /** come in by an invitation, or set a passphrase anew by one */
+  | "come-in";
 
 /** The one table of who may do what. */
 const permissions: Readonly<Record<Action, readonly Role[]>> = {
@@ -24,6 +28,8 @@ const permissions: Readonly<Record<Action, readonly Role[]>> = {
   export: ["owner"],
   settings: ["owner"],
   demonstration: ["owner"],
+  members: ["owner"],
+  "come-in": ["owner", "steward", "helper", "librarian", "reader", "public"],
 };
 
 /** Accepts the actor for an action, or refuses with who may do it. */
