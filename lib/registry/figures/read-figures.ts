@@ -3,6 +3,7 @@ import type { Refusal } from "@/lib/science/outcome";
 import { figuresOfRecords, type LotFigure, type TestFigure } from "./figures-of-records";
 import { type RecordsOfCrops, readRecords } from "./read-records";
 import type { LotRecord, TestRecord } from "./records";
+import type { SpanOfLot } from "./span-of-lot";
 
 /** Everything worked out of one lot, with the ids that lead to its records. Null is not known. */
 export interface LotFigures extends Omit<LotFigure, "lot" | "variety" | "holder" | "lastTest"> {
@@ -10,6 +11,8 @@ export interface LotFigures extends Omit<LotFigure, "lot" | "variety" | "holder"
   readonly number: string;
   readonly varietyId: string;
   readonly lastTest: LastTest | null;
+  /** what the records allow where its line of descent is not known throughout; null where the figures are points, or no figure stands */
+  readonly span: SpanOfLot | null;
   /** false where the crop is kept by division and has no lineage figures */
   readonly lineageFigures: boolean;
 }
@@ -135,6 +138,7 @@ function keptFigures(
     generations: figure.generations,
     founders: figure.founders,
     lastTest,
+    span: null,
     get assumed() {
       return figure.assumed;
     },
