@@ -19,7 +19,7 @@ export async function recordContainer(
   const lot = await db.read.lot.findUnique({ where: { id: lotId } });
   if (!lot) return refused(unknownLot(lotId));
   const title = `Lot ${lot.number}: a container${input.place ? ` in ${input.place}` : ""}`;
-  return perform(db, actor, { action: "record", title }, async (change, tx) => {
+  return perform(db, actor, { action: "desk", title }, async (change, tx) => {
     const faults = [...(await codeFaults(tx, input.code, null)), ...countFaults(input)];
     if (faults.length > 0) return refused(...faults);
     const code = input.code ?? (await newLabelCode(tx));
@@ -43,7 +43,7 @@ export async function changeContainer(
     return refused(refusal("unknown", ["container"], containerId, "is no container here", "choose one of the list"));
   const { lot } = container;
   const title = `Lot ${lot.number}: container ${container.code}`;
-  return perform(db, actor, { action: "correct", title }, async (change, tx) => {
+  return perform(db, actor, { action: "correct-at-desk", title }, async (change, tx) => {
     const faults = [...(await codeFaults(tx, input.code, containerId)), ...countFaults(input)];
     if (faults.length > 0) return refused(...faults);
     const code = input.code ?? container.code;

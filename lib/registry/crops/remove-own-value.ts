@@ -16,7 +16,7 @@ export async function removeOwnValue(
       refusal("unknown-own-value", ["overrideId"], overrideId, "is no own value here", "look at the crop again"),
     );
   }
-  const operation = { action: "correct" as const, title: `The list's value again for ${row.crop.commonName}` };
+  const operation = { action: "settings" as const, title: `The list's value again for ${row.crop.commonName}` };
   return perform(db, actor, operation, async (change, tx) => {
     await change.remove("CropOverride", [overrideId]);
     await touchVarietiesOf(change, tx, row.cropId);

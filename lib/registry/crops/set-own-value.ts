@@ -27,7 +27,7 @@ export async function setOwnValue(
   if (!value.ok) return value;
   const crop = await db.read.crop.findUnique({ where: { id: cropId }, include: { overrides: true } });
   if (!crop) return refused(refusal("unknown-crop", ["cropId"], cropId, "is no crop here", "choose one of the list"));
-  const operation = { action: "correct" as const, title: `Own value for ${crop.commonName}`, reason };
+  const operation = { action: "settings" as const, title: `Own value for ${crop.commonName}`, reason };
   return perform(db, actor, operation, async (change, tx) => {
     const own = await tx.cropOverride.findMany({ where: { cropId } });
     const wanted = [...own.filter((each) => each.field !== field), { field, value: value.value }];

@@ -9,6 +9,7 @@ import { type Performed, perform } from "../change-set/perform";
 import { profileOfCrop } from "../crops/profile-of-crop";
 import { debtRefusal } from "../ledger/debt-refusal";
 import { unknownLot } from "../ledger/record-ledger-entry";
+import { entriesOfLot } from "../ledger/entries-of-lot";
 
 /** Seed laid out to dry. */
 export interface BegunDrying {
@@ -33,7 +34,7 @@ export async function recordDrying(
   });
   if (!lot) return refused(unknownLot(lotId));
   const { crop } = lot.variety;
-  return perform(db, actor, { action: "record", title: `Lot ${lot.number}: laid out to dry` }, async (change) => {
+  return perform(db, actor, { action: "desk", title: `Lot ${lot.number}: laid out to dry` }, async (change) => {
     if (!profileOfCrop(crop, crop.overrides).dryStorage) {
       const needed = "keep it moist, and sow it soon";
       return refused(refusal("not-to-be-dried", ["lot"], lot.number, "is seed that dies when it is dried", needed));
@@ -75,7 +76,7 @@ export async function endDrying(
   if (!drying)
     return refused(refusal("unknown", ["drying"], dryingId, "is no drying of this registry", "choose one of the list"));
   const { lot, startGrams, startPercent, targetPercent } = drying;
-  return perform(db, actor, { action: "record", title: `Lot ${lot.number}: dried` }, async (change, tx) => {
+  return perform(db, actor, { action: "desk", title: `Lot ${lot.number}: dried` }, async (change, tx) => {
     if (drying.endGrams !== null)
       return refused(
         refusal("over-already", ["endGrams"], drying.endGrams, "g were written already", "take that back first"),
@@ -96,7 +97,7 @@ export async function endDrying(
         ...{ id: uuidv7(), lotId: lot.id, on: input.on.text, onFirst: input.on.first, onLast: input.on.last },
         ...{ kind: "weighed", amount: input.endGrams, unit: "g", notes: "dried", replacesId: null, takenBack: false },
       };
-      const before = await tx.ledgerEntry.findMany({ where: { lotId: lot.id } });
+      const before = await entriesOfLot(tx, lot.id);
       const debt = debtRefusal(before, [...before, row], row, lot.thousandSeedGrams);
       if (debt) return refused({ ...debt, path: ["endGrams"] });
       await change.create("LedgerEntry", row);

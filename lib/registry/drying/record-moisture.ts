@@ -15,7 +15,7 @@ export async function recordMoisture(
 ): Promise<Outcome<Performed<{ readingId: string }>>> {
   const lot = await db.read.lot.findUnique({ where: { id: lotId } });
   if (!lot) return refused(unknownLot(lotId));
-  return perform(db, actor, { action: "record", title: `Lot ${lot.number}: moisture read` }, async (change) => {
+  return perform(db, actor, { action: "desk", title: `Lot ${lot.number}: moisture read` }, async (change) => {
     if (reading.percent === null && reading.relativeHumidityPercent === null) {
       const needed = "write the moisture of the seed, or the humidity of the air in its jar";
       return refused(refusal("missing", ["percent"], "", "stands here", needed));

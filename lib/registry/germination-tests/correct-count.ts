@@ -23,7 +23,7 @@ export async function correctCount(
   });
   const what = named ? `of test ${named.replicate.test.name}, replicate ${named.replicate.name}` : "(no count)";
   const title = `${instead ? "Count corrected" : "Count taken back"} ${what}`;
-  return perform(db, actor, { action: "correct", title, reason }, async (change, tx) => {
+  return perform(db, actor, { action: "correct-at-desk", title, reason }, async (change, tx) => {
     const count = await tx.testCount.findUnique({
       where: { id: countId },
       include: {

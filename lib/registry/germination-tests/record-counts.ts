@@ -18,7 +18,7 @@ export async function recordCounts(
   entry: LaterCounts,
 ): Promise<Outcome<Performed<{ testId: string; counted: number }>>> {
   const named = await db.read.germinationTest.findUnique({ where: { id: entry.testId }, select: { name: true } });
-  const operation = { action: "record" as const, title: `Counts of germination test ${named?.name ?? "(no test)"}` };
+  const operation = { action: "desk" as const, title: `Counts of germination test ${named?.name ?? "(no test)"}` };
   return perform(db, actor, operation, async (change, tx) => {
     const test = await tx.germinationTest.findUnique({
       where: { id: entry.testId },

@@ -32,7 +32,7 @@ export async function recordGerminationTest(
 ): Promise<Outcome<Performed<RecordedTest>>> {
   const lotOf = await db.read.lot.findUnique({ where: { id: entry.lotId }, select: { number: true } });
   const title = `Germination test of lot ${lotOf?.number ?? "(no lot)"}`;
-  return perform(db, actor, { action: "record", title }, async (change, tx) => {
+  return perform(db, actor, { action: "desk", title }, async (change, tx) => {
     const lot = await tx.lot.findUnique({ where: { id: entry.lotId } });
     if (!lot)
       return refused(

@@ -28,7 +28,7 @@ export async function recordFlowering(
   const known = await growOutOf(db.read, growOutId);
   if (!known.ok) return known;
   const said = input.notes.map(({ organ, moment, on }) => `${moment} ${organ} ${on.text}`).join(", ");
-  const operation = { action: "record" as const, title: `Grow-out ${known.value.name}: ${said}` };
+  const operation = { action: "record-in-field" as const, title: `Grow-out ${known.value.name}: ${said}` };
   return perform(db, actor, operation, async (change, tx) => {
     const found = await readInField(tx, growOutId, today);
     if (!found.ok) return found;
@@ -72,7 +72,11 @@ export async function correctFlowering(
   const old = await recordToCorrect(db.read, "FloweringNote", noteId);
   if (!old.ok) return old;
   const { growOutId, name, stewardId } = old.value;
-  const operation = { action: "correct" as const, title: `Grow-out ${name}: flowering corrected`, reason: input.why };
+  const operation = {
+    action: "correct-in-field" as const,
+    title: `Grow-out ${name}: flowering corrected`,
+    reason: input.why,
+  };
   return perform(db, actor, operation, async (change, tx) => {
     const found = await readInField(tx, growOutId, today);
     if (!found.ok) return found;

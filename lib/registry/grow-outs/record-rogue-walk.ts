@@ -30,7 +30,10 @@ export async function recordRogueWalk(
   if (!known.ok) return known;
   const pulled = input.pulled.reduce((sum, line) => sum + line.plants, 0);
   const said = pulled === 0 ? "walked, none found" : `${pulled} pulled`;
-  const operation = { action: "record" as const, title: `Grow-out ${known.value.name}: ${said}, ${input.on.text}` };
+  const operation = {
+    action: "record-in-field" as const,
+    title: `Grow-out ${known.value.name}: ${said}, ${input.on.text}`,
+  };
   return perform(db, actor, operation, async (change, tx) => {
     const found = await readInField(tx, growOutId, today);
     if (!found.ok) return found;
@@ -74,7 +77,11 @@ export async function correctRoguePass(
   const old = await recordToCorrect(db.read, "RoguePass", passId);
   if (!old.ok) return old;
   const { growOutId, name, stewardId } = old.value;
-  const operation = { action: "correct" as const, title: `Grow-out ${name}: rogue pass corrected`, reason: input.why };
+  const operation = {
+    action: "correct-in-field" as const,
+    title: `Grow-out ${name}: rogue pass corrected`,
+    reason: input.why,
+  };
   return perform(db, actor, operation, async (change, tx) => {
     const found = await readInField(tx, growOutId, today);
     if (!found.ok) return found;

@@ -29,7 +29,7 @@ export async function recordStageCounts(
   const known = await growOutOf(db.read, growOutId);
   if (!known.ok) return known;
   const said = input.counts.map(({ stage, plants }) => `${plants} ${stage}`).join(", ");
-  const operation = { action: "record" as const, title: `Grow-out ${known.value.name}: ${said}` };
+  const operation = { action: "record-in-field" as const, title: `Grow-out ${known.value.name}: ${said}` };
   return perform(db, actor, operation, async (change, tx) => {
     const found = await readInField(tx, growOutId, today);
     if (!found.ok) return found;
@@ -64,7 +64,11 @@ export async function correctStageCount(
   const old = await recordToCorrect(db.read, "StageCount", countId);
   if (!old.ok) return old;
   const { growOutId, name, stewardId } = old.value;
-  const operation = { action: "correct" as const, title: `Grow-out ${name}: count corrected`, reason: input.why };
+  const operation = {
+    action: "correct-in-field" as const,
+    title: `Grow-out ${name}: count corrected`,
+    reason: input.why,
+  };
   return perform(db, actor, operation, async (change, tx) => {
     const found = await readInField(tx, growOutId, today);
     if (!found.ok) return found;

@@ -23,7 +23,7 @@ export async function takeBackFieldRecord(
   if (!old.ok) return old;
   const { growOutId, name, chain } = old.value;
   const title = `Grow-out ${name}: ${fieldNouns[table]} taken back`;
-  return perform(db, actor, { action: "correct", title, reason: why }, async (change, tx) => {
+  return perform(db, actor, { action: "correct-in-field", title, reason: why }, async (change, tx) => {
     const found = await readInField(tx, growOutId, today);
     if (!found.ok) return found;
     const field = found.value;

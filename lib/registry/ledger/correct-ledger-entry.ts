@@ -9,6 +9,7 @@ import { balanceOf } from "./balance";
 import { debtRefusal } from "./debt-refusal";
 import { entryWarnings } from "./entry-warnings";
 import { amountFaults, otherSide, type RecordedEntry } from "./record-ledger-entry";
+import { entriesOfLot } from "./entries-of-lot";
 
 /**
  * Corrects a ledger entry by a new one that points to it: the old one stays to be read and counts no more. The same rules hold as for a
@@ -25,7 +26,7 @@ export async function correctLedgerEntry(
   if (!old.ok) return old;
   const { entry, lot } = old.value;
   const operation = {
-    action: "correct" as const,
+    action: "correct-at-desk" as const,
     title: `Lot ${lot.number}: ledger entry corrected`,
     reason: input.reason,
   };
@@ -48,7 +49,7 @@ export async function correctLedgerEntry(
       replacesId: entry.id,
       takenBack: false,
     };
-    const before = await tx.ledgerEntry.findMany({ where: { lotId: lot.id } });
+    const before = await entriesOfLot(tx, lot.id);
     const debt = debtRefusal(before, [...before, row], row, lot.thousandSeedGrams);
     if (debt) return refused(debt);
     await change.create("LedgerEntry", row);
@@ -68,11 +69,11 @@ export async function takeBackLedgerEntry(
   const old = await entryToCorrect(db, entryId);
   if (!old.ok) return old;
   const { entry, lot } = old.value;
-  const operation = { action: "correct" as const, title: `Lot ${lot.number}: ledger entry taken back`, reason };
+  const operation = { action: "correct-at-desk" as const, title: `Lot ${lot.number}: ledger entry taken back`, reason };
   return perform(db, actor, operation, async (change, tx) => {
     const { id: _id, extra: _extra, ...same } = entry;
     const row = { ...same, id: uuidv7(), replacesId: entry.id, takenBack: true };
-    const before = await tx.ledgerEntry.findMany({ where: { lotId: lot.id } });
+    const before = await entriesOfLot(tx, lot.id);
     const debt = debtRefusal(before, [...before, row], inWords(entry), lot.thousandSeedGrams);
     if (debt) return refused(debt);
     await change.create("LedgerEntry", row);

@@ -9,6 +9,7 @@ import { foldName } from "../names/fold-name";
 import { balanceOf } from "./balance";
 import { debtRefusal } from "./debt-refusal";
 import { entryWarnings } from "./entry-warnings";
+import { entriesOfLot } from "./entries-of-lot";
 
 export interface RecordedEntry {
   readonly entryId: string;
@@ -30,7 +31,7 @@ export async function recordLedgerEntry(
   const lot = await db.read.lot.findUnique({ where: { id: lotId }, include: { ledger: true } });
   if (!lot) return refused(unknownLot(lotId));
   const title = `Lot ${lot.number}: ${input.kind} ${input.amount} ${input.unit}, ${input.on.text}`;
-  return perform(db, actor, { action: "record", title }, async (change, tx) => {
+  return perform(db, actor, { action: "desk", title }, async (change, tx) => {
     const faults = amountFaults(input, lot.thousandSeedGrams, lot.number);
     if (faults.length > 0) return refused(...faults);
     const row = {
@@ -48,7 +49,7 @@ export async function recordLedgerEntry(
       replacesId: null,
       takenBack: false,
     };
-    const before = await tx.ledgerEntry.findMany({ where: { lotId } });
+    const before = await entriesOfLot(tx, lotId);
     const debt = debtRefusal(before, [...before, row], row, lot.thousandSeedGrams);
     if (debt) return refused(debt);
     await change.create("LedgerEntry", row);

@@ -27,7 +27,7 @@ export async function recordSeedWeighing(
   const lot = await db.read.lot.findUnique({ where: { id: lotId } });
   if (!lot) return refused(unknownLot(lotId));
   const title = `Lot ${lot.number}: seeds counted and weighed`;
-  return perform(db, actor, { action: "record", title }, async (change) => {
+  return perform(db, actor, { action: "desk", title }, async (change) => {
     const portions = wholePortions(input.counts);
     if (!portions.ok) return portions;
     const weight = thousandSeedWeight({ counts: portions.value });

@@ -21,23 +21,28 @@ export async function correctLot(
   const lot = await db.read.lot.findUnique({ where: { id: lotId } });
   if (!lot) return refused(unknownLot(lotId));
   const { reason, holder: _holder, newHolder: _newHolder, year, ...fields } = input;
-  return perform(db, actor, { action: "correct", title: `Lot ${lot.number} put right`, reason }, async (change, tx) => {
-    const holder = await holderOfLot(tx, change, input);
-    const faults = [
-      ...moveFaults(await lotToMove(tx, lot), input.status, input.statusReason),
-      ...founderFaults(lot.kind, input),
-    ];
-    if (faults.length > 0 || !holder.ok) return refused(...(holder.ok ? [] : holder.refusals), ...faults);
-    await change.update("Lot", lotId, {
-      ...fields,
-      holderId: holder.value,
-      year: year?.text ?? null,
-      yearFirst: year?.first ?? null,
-      yearLast: year?.last ?? null,
-    });
-    change.touch(lot.varietyId);
-    return accepted({ lotId });
-  });
+  return perform(
+    db,
+    actor,
+    { action: "correct-at-desk", title: `Lot ${lot.number} put right`, reason },
+    async (change, tx) => {
+      const holder = await holderOfLot(tx, change, input);
+      const faults = [
+        ...moveFaults(await lotToMove(tx, lot), input.status, input.statusReason),
+        ...founderFaults(lot.kind, input),
+      ];
+      if (faults.length > 0 || !holder.ok) return refused(...(holder.ok ? [] : holder.refusals), ...faults);
+      await change.update("Lot", lotId, {
+        ...fields,
+        holderId: holder.value,
+        year: year?.text ?? null,
+        yearFirst: year?.first ?? null,
+        yearLast: year?.last ?? null,
+      });
+      change.touch(lot.varietyId);
+      return accepted({ lotId });
+    },
+  );
 }
 
 function founderFaults(kind: string, input: CorrectLotInput): Refusal[] {

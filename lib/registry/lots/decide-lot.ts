@@ -11,6 +11,7 @@ import { balanceOf } from "../ledger/balance";
 import { unknownLot } from "../ledger/record-ledger-entry";
 import { strainOf } from "../transfers/strain-of";
 import { writeMove } from "./move-lot";
+import { entriesOfLot } from "../ledger/entries-of-lot";
 
 /**
  * Decides about a lot that stood in quarantine once it was grown apart and compared: the same (may blend), a strain of its own, different (on
@@ -29,7 +30,7 @@ export async function decideLot(
   const lot = await db.read.lot.findUnique({ where: { id: lotId }, include: { variety: true } });
   if (!lot) return refused(unknownLot(lotId));
   const title = `Lot ${lot.number}: compared and found ${foundWords[input.found]}`;
-  return perform(db, actor, { action: "correct", title, reason: input.how }, async (change, tx) => {
+  return perform(db, actor, { action: "decide", title, reason: input.how }, async (change, tx) => {
     const grown = (await tx.growOutParent.count({ where: { lotId } })) > 0;
     const open = await tx.question.findMany({ where: { lotId, answeredAt: null } });
     const faults = [
@@ -126,7 +127,7 @@ async function discardRest(
   lot: RowOf<"Lot">,
   input: DecideInput,
 ): Promise<void> {
-  const entries = await tx.ledgerEntry.findMany({ where: { lotId: lot.id } });
+  const entries = await entriesOfLot(tx, lot.id);
   const { grams } = balanceOf(entries, lot.thousandSeedGrams);
   if (grams === null || grams <= 0) return;
   await change.create("LedgerEntry", {

@@ -24,7 +24,7 @@ export async function moveLot(
 ): Promise<Outcome<Performed<{ lotId: string }>>> {
   const lot = await db.read.lot.findUnique({ where: { id: lotId } });
   if (!lot) return refused(unknownLot(lotId));
-  const operation = { action: "correct" as const, title: `Lot ${lot.number}: ${input.status}`, reason: input.reason };
+  const operation = { action: "decide" as const, title: `Lot ${lot.number}: ${input.status}`, reason: input.reason };
   return perform(db, actor, operation, async (change, tx) => {
     if (input.on.first > today)
       return refused(refusal("in-the-future", ["on"], input.on.text, "is still to come", `write a day up to ${today}`));

@@ -26,7 +26,7 @@ export async function recordLot(
   input: RecordLotInput,
 ): Promise<Outcome<Performed<RecordedLot>>> {
   const title = `A lot of ${input.variety}${input.number ? `: ${input.number}` : ""}`;
-  return perform(db, actor, { action: "record", title }, async (change, tx) => {
+  return perform(db, actor, { action: "desk", title }, async (change, tx) => {
     const variety = await varietyByName(tx, input.variety);
     const holder = await holderOfLot(tx, change, input);
     const source = variety.ok ? await growOutOf(tx, input, variety.value) : accepted(null);

@@ -24,7 +24,7 @@ export async function splitLot(
 ): Promise<Outcome<Performed<WrittenSplit>>> {
   const lot = await db.read.lot.findUnique({ where: { id: lotId }, select: { number: true } });
   if (!lot) return refused(unknownLot(lotId));
-  const operation = { action: "record" as const, title: `Lot ${lot.number}: part of it`, reason: input.reason };
+  const operation = { action: "desk" as const, title: `Lot ${lot.number}: part of it`, reason: input.reason };
   return perform(db, actor, operation, async (change, tx) => {
     const holder = await holderOfLot(tx, change, input);
     const split = await writeSplit(change, tx, {

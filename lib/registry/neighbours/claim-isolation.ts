@@ -18,7 +18,7 @@ export async function claimIsolation(
   const growOut = await growOutOf(db.read, growOutId);
   if (!growOut.ok) return growOut;
   const title = `Grow-out ${growOut.value.name}: isolation of its lots, ${grade}`;
-  return perform(db, actor, { action: "record", title, reason: reasons }, async (change, tx) => {
+  return perform(db, actor, { action: "decide", title, reason: reasons }, async (change, tx) => {
     if (lotIds.length === 0)
       return refused(refusal("no-lot", ["lots"], null, "is claimed of no lot", "tick one lot at least"));
     const lots = await tx.lot.findMany({ where: { growOutId }, select: { id: true } });

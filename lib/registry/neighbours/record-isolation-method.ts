@@ -19,7 +19,7 @@ export async function recordIsolationMethod(
   const growOut = await growOutOf(db.read, growOutId);
   if (!growOut.ok) return growOut;
   const title = `Grow-out ${growOut.value.name}: isolation by ${input.method}`;
-  return perform(db, actor, { action: "record", title }, async (change) => {
+  return perform(db, actor, { action: "record-in-field", title }, async (change) => {
     const faults = dayFaults(input);
     if (faults.length > 0) return refused(...faults);
     await change.create("IsolationMethod", { id: uuidv7(), growOutId, ...fieldsOf(input) });
@@ -39,7 +39,7 @@ export async function correctIsolationMethod(
   if (!found.ok) return found;
   const { growOut } = found.value;
   const title = `Grow-out ${growOut.name}: isolation put right, ${input.method}`;
-  return perform(db, actor, { action: "correct", title }, async (change) => {
+  return perform(db, actor, { action: "correct-in-field", title }, async (change) => {
     const faults = dayFaults(input);
     if (faults.length > 0) return refused(...faults);
     await change.update("IsolationMethod", methodId, fieldsOf(input));
@@ -59,7 +59,7 @@ export async function removeIsolationMethod(
   if (!found.ok) return found;
   const { growOut, method } = found.value;
   const title = `Grow-out ${growOut.name}: isolation by ${method.method} taken out`;
-  return perform(db, actor, { action: "correct", title, reason }, async (change) => {
+  return perform(db, actor, { action: "correct-in-field", title, reason }, async (change) => {
     await change.remove("IsolationMethod", [methodId]);
     change.touch(growOut.varietyId);
     return accepted({ growOutId: growOut.id });

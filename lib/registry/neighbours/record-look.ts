@@ -21,7 +21,7 @@ export async function recordLook(
   if (!growOut.ok) return growOut;
   const found = noneFound ? ", none found" : "";
   const title = `Grow-out ${growOut.value.name}: looked for neighbours on ${on.text}${found}`;
-  return perform(db, actor, { action: "record", title }, async (change, tx) => {
+  return perform(db, actor, { action: "record-in-field", title }, async (change, tx) => {
     if (on.first > today)
       return refused(refusal("not-yet", ["on"], on.text, "has not come yet", "write the day on which somebody looked"));
     const standing = noneFound ? await tx.neighbourSource.count({ where: { growOutId } }) : 0;
@@ -41,7 +41,7 @@ export async function takeLookBack(db: Database, actor: Actor, growOutId: string
   const growOut = await growOutOf(db.read, growOutId);
   if (!growOut.ok) return growOut;
   const title = `Grow-out ${growOut.value.name}: nobody looked for neighbours`;
-  return perform(db, actor, { action: "correct", title }, async (change) => {
+  return perform(db, actor, { action: "correct-in-field", title }, async (change) => {
     await change.update("GrowOut", growOutId, { neighboursLookedOn: null });
     change.touch(growOut.value.varietyId);
     return accepted(null);

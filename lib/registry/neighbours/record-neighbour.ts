@@ -17,7 +17,7 @@ export async function recordNeighbour(
   const growOut = await growOutOf(db.read, growOutId);
   if (!growOut.ok) return growOut;
   const title = `Grow-out ${growOut.value.name}: neighbour source, ${input.what}`;
-  return perform(db, actor, { action: "record", title }, async (change, tx) => {
+  return perform(db, actor, { action: "record-in-field", title }, async (change, tx) => {
     const fields = await fieldsOf(tx, growOutId, input);
     if (!fields.ok) return fields;
     const id = uuidv7();
@@ -38,7 +38,7 @@ export async function correctNeighbour(
   if (!found.ok) return found;
   const { growOut } = found.value;
   const title = `Grow-out ${growOut.name}: neighbour source put right, ${input.what}`;
-  return perform(db, actor, { action: "correct", title }, async (change, tx) => {
+  return perform(db, actor, { action: "correct-in-field", title }, async (change, tx) => {
     const fields = await fieldsOf(tx, growOut.id, input);
     if (!fields.ok) return fields;
     await change.update("NeighbourSource", neighbourId, fields.value);
@@ -58,7 +58,7 @@ export async function removeNeighbour(
   if (!found.ok) return found;
   const { growOut, neighbour } = found.value;
   const title = `Grow-out ${growOut.name}: neighbour source taken out, ${neighbour.what}`;
-  return perform(db, actor, { action: "correct", title, reason }, async (change, tx) => {
+  return perform(db, actor, { action: "correct-in-field", title, reason }, async (change, tx) => {
     const notes = await tx.floweringNote.findMany({ where: { neighbourId }, select: { id: true } });
     await change.remove(
       "FloweringNote",

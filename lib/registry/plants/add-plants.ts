@@ -20,7 +20,7 @@ export async function addPlants(
 ): Promise<Outcome<Performed<{ plants: number; tagsTwice: readonly string[] }>>> {
   const meant = plantsMeant(input);
   if (!meant.ok) return meant;
-  return perform(db, actor, { action: "record", title: "Plants added" }, async (change, tx) => {
+  return perform(db, actor, { action: "record-in-field", title: "Plants added" }, async (change, tx) => {
     const growOut = await tx.growOut.findUnique({
       where: { id: growOutId },
       include: { plants: { select: { name: true } } },

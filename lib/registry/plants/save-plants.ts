@@ -29,7 +29,7 @@ export async function savePlants(
   { on, stewardId, rows }: SavePlantsInput,
   hemisphere: Hemisphere,
 ): Promise<Outcome<Performed<SavedPlants>>> {
-  return perform(db, actor, { action: "record", title: "Plants scored" }, async (change, tx) => {
+  return perform(db, actor, { action: "record-in-field", title: "Plants scored" }, async (change, tx) => {
     const growOut = await tx.growOut.findUnique({ where: { id: growOutId } });
     if (!growOut) return refused(unknownGrowOut(growOutId));
     const unknown = await unknownSteward(tx, stewardId);

@@ -17,18 +17,23 @@ export async function correctSteward(
   const read = parseForm(StewardSchema, input);
   if (!read.ok) return read;
   const { name, ...rest } = read.value;
-  return perform(db, actor, { action: "correct", title: `Steward ${sameName(name)} corrected` }, async (change, tx) => {
-    const person = await tx.person.findUnique({ where: { stewardId } });
-    if (!person) {
-      return refused(refusal("unknown-steward", [], stewardId, "is no steward here", "choose one of the list"));
-    }
-    const taken = await tx.person.findFirst({ where: { nameKey: foldName(name), NOT: { stewardId } } });
-    if (taken) {
-      const needed = "add a place or a second name, so that the two are told apart";
-      return refused(refusal("name-taken", ["name"], name, "is the name of another steward", needed));
-    }
-    await change.update("Person", person.id, { name: sameName(name), nameKey: foldName(name) });
-    await change.update("Steward", stewardId, rest);
-    return accepted({ stewardId });
-  });
+  return perform(
+    db,
+    actor,
+    { action: "correct-at-desk", title: `Steward ${sameName(name)} corrected` },
+    async (change, tx) => {
+      const person = await tx.person.findUnique({ where: { stewardId } });
+      if (!person) {
+        return refused(refusal("unknown-steward", [], stewardId, "is no steward here", "choose one of the list"));
+      }
+      const taken = await tx.person.findFirst({ where: { nameKey: foldName(name), NOT: { stewardId } } });
+      if (taken) {
+        const needed = "add a place or a second name, so that the two are told apart";
+        return refused(refusal("name-taken", ["name"], name, "is the name of another steward", needed));
+      }
+      await change.update("Person", person.id, { name: sameName(name), nameKey: foldName(name) });
+      await change.update("Steward", stewardId, rest);
+      return accepted({ stewardId });
+    },
+  );
 }

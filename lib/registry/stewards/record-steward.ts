@@ -17,7 +17,7 @@ export async function recordSteward(
   const read = parseForm(StewardSchema, input);
   if (!read.ok) return read;
   const { name, ...rest } = read.value;
-  return perform(db, actor, { action: "record", title: `Steward ${sameName(name)}` }, async (change, tx) => {
+  return perform(db, actor, { action: "desk", title: `Steward ${sameName(name)}` }, async (change, tx) => {
     const taken = await tx.person.findFirst({ where: { nameKey: foldName(name) } });
     if (taken) {
       const needed = "add a place or a second name, so that the two are told apart";

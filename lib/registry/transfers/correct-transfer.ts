@@ -8,6 +8,7 @@ import { type Performed, perform } from "../change-set/perform";
 import type { ChangeWriter } from "../change-set/writer";
 import { debtRefusal } from "../ledger/debt-refusal";
 import { amountFaults } from "../ledger/record-ledger-entry";
+import { entriesOfLot } from "../ledger/entries-of-lot";
 
 /**
  * Puts a transfer right, so that both sides agree: each standing entry of it is replaced by one of the new day and amount that points to it.
@@ -25,7 +26,7 @@ export async function correctTransfer(
   const transfer = await db.read.transfer.findUnique({ where: { id: transferId }, include: { lot: true } });
   if (!transfer) return refused(unknownTransfer(transferId));
   const title = `Lot ${transfer.lot.number}: ${transfer.kind} put right`;
-  return perform(db, actor, { action: "correct", title, reason: input.reason }, async (change, tx) => {
+  return perform(db, actor, { action: "correct-at-desk", title, reason: input.reason }, async (change, tx) => {
     if (input.on.first > today)
       return refused(refusal("in-the-future", ["on"], input.on.text, "is still to come", `write a day up to ${today}`));
     const faults = await replaceEntries(change, tx, transferId, input);
@@ -71,7 +72,7 @@ async function replaceEntries(
       ...{ amount, unit, replacesId: entry.id, takenBack: false },
     };
     const unfit = amountFaults(row, lot.thousandSeedGrams, lot.number);
-    const before = await tx.ledgerEntry.findMany({ where: { lotId: lot.id } });
+    const before = await entriesOfLot(tx, lot.id);
     const debt = unfit.length > 0 ? null : debtRefusal(before, [...before, row], row, lot.thousandSeedGrams);
     faults.push(...unfit, ...(debt ? [debt] : []));
     if (faults.length === 0) await change.create("LedgerEntry", row);

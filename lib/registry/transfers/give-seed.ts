@@ -19,6 +19,7 @@ import { type GivingRead, readGiving } from "./read-giving";
 import { type Recipient, recipientOf } from "./recipient";
 import type { GivenSeed, TransferDraft } from "./transfer-draft";
 import { toldInWords, whatToSay } from "./what-to-say";
+import { entriesOfLot } from "../ledger/entries-of-lot";
 
 /**
  * Gives, lends, returns or deposits seed of a lot. To a steward of the registry it becomes a lot of its own there (a split) with one ledger
@@ -38,7 +39,7 @@ export async function giveSeed(
   if (!read) return refused(unknownLot(lotId));
   const { lot } = read.jar;
   const operation = {
-    action: "record" as const,
+    action: "desk" as const,
     title: `Lot ${lot.number}: ${doneWords[input.kind]}, ${input.amount} ${input.unit}`,
     reason: input.override,
   };
@@ -213,7 +214,7 @@ async function giveOutside(
     notes: null,
     transferId: transfer.id,
   };
-  const before = await tx.ledgerEntry.findMany({ where: { lotId: lot.id } });
+  const before = await entriesOfLot(tx, lot.id);
   const debt = debtRefusal(before, [...before, entry], entry, lot.thousandSeedGrams);
   if (debt) return refused(debt);
   await change.create("Transfer", transfer);

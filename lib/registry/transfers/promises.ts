@@ -14,7 +14,7 @@ export async function keepPromise(
   on: FuzzyDate,
   today: CivilDay,
 ): Promise<Outcome<Performed<{ promiseId: string }>>> {
-  return perform(db, actor, { action: "record", title: "A promise was kept" }, async (change, tx) => {
+  return perform(db, actor, { action: "desk", title: "A promise was kept" }, async (change, tx) => {
     const promise = await tx.promise.findUnique({ where: { id: promiseId } });
     if (!promise) return refused(unknownPromise(promiseId));
     if (promise.keptOn !== null) return refused(keptAlready(promise.keptOn));
@@ -37,7 +37,7 @@ export async function letPromiseGo(
   reason: string,
   today: CivilDay,
 ): Promise<Outcome<Performed<{ promiseId: string }>>> {
-  return perform(db, actor, { action: "correct", title: "A promise is let go", reason }, async (change, tx) => {
+  return perform(db, actor, { action: "correct-at-desk", title: "A promise is let go", reason }, async (change, tx) => {
     const promise = await tx.promise.findUnique({ where: { id: promiseId }, include: { transfer: true, lot: true } });
     if (!promise) return refused(unknownPromise(promiseId));
     if (promise.keptOn !== null) return refused(keptAlready(promise.keptOn));

@@ -20,7 +20,7 @@ export async function recordReply(
   today: CivilDay,
 ): Promise<Outcome<Performed<{ transferId: string }>>> {
   const title = "An answer to seed that was handed over";
-  return perform(db, actor, { action: "record", title }, async (change, tx) => {
+  return perform(db, actor, { action: "desk", title }, async (change, tx) => {
     const transfer = await tx.transfer.findUnique({ where: { id: transferId }, include: { lot: true } });
     if (!transfer) return refused(unknownTransfer(transferId));
     if (on.first > today)

@@ -35,7 +35,7 @@ export async function takeInSeed(
   today: CivilDay,
 ): Promise<Outcome<Performed<TakenInSeed>>> {
   const title = `Taken in: ${input.variety}, ${input.kind === "return" ? "back again" : `by ${input.kind}`}`;
-  return perform(db, actor, { action: "record", title }, async (change, tx) => {
+  return perform(db, actor, { action: "desk", title }, async (change, tx) => {
     const variety = await varietyByName(tx, input.variety);
     const holder = await holderOfLot(tx, change, input);
     const giver = await giverOf(tx, input);

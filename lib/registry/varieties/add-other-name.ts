@@ -22,7 +22,7 @@ export async function addOtherName(
   const known = await varietyOf(db.read, varietyId);
   if (!known.ok) return known;
   const nameKey = foldName(name);
-  const operation = { action: "record" as const, title: `Other name of ${known.value.name}: ${sameName(name)}` };
+  const operation = { action: "desk" as const, title: `Other name of ${known.value.name}: ${sameName(name)}` };
   return perform(db, actor, operation, async (change, tx) => {
     const there = await tx.varietyName.findFirst({ where: { varietyId, nameKey } });
     if (there || known.value.nameKey === nameKey) {

@@ -32,7 +32,7 @@ export async function confirmHolder(
   }
   const known = await varietyOf(db.read, varietyId);
   if (!known.ok) return known;
-  const operation = { action: "record" as const, title: `Word from ${steward} about ${known.value.name}` };
+  const operation = { action: "desk" as const, title: `Word from ${steward} about ${known.value.name}` };
   return perform(db, actor, operation, async (change, tx) => {
     const holder = await stewardNamed(tx, steward);
     if (!holder.ok) return holder;

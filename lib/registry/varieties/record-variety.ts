@@ -19,7 +19,7 @@ export async function recordVariety(
   const read = parseForm(RecordVarietySchema, input);
   if (!read.ok) return read;
   const { name, crop: cropName, ownCrop, aim, story, typeDescription } = read.value;
-  return perform(db, actor, { action: "record", title: `Variety ${sameName(name)}` }, async (change, tx) => {
+  return perform(db, actor, { action: "desk", title: `Variety ${sameName(name)}` }, async (change, tx) => {
     const taken = await nameTaken(tx, name);
     const crop = await cropNamedOrOwn(change, tx, cropName, ownCrop);
     if (taken || !crop.ok) return refused(...(taken ? [taken] : []), ...(crop.ok ? [] : crop.refusals));
