@@ -1,6 +1,7 @@
 import { coancestryOfPairs } from "@/lib/science/lineage/coancestry-of-pair";
 import type { LineageFigures } from "@/lib/science/lineage/figures";
 import { followLots } from "@/lib/science/lineage/follow-lots";
+import { founderEquivalents } from "@/lib/science/lineage/founder-equivalents";
 import { lineageAssumed } from "@/lib/science/lineage/lineage-assumed";
 import type { LineageInput, LineageResult, LotLineage } from "@/lib/science/lineage/lots";
 import { type Pedigree, pedigree } from "@/lib/science/lineage/pedigree";
@@ -64,7 +65,7 @@ function lotLineage(id: string, figures: LineageFigures, rank: number): LotLinea
     inbreeding: figures.inbreeding[rank] as number,
     coancestry,
     diversityRetained: 1 - coancestry,
-    founderEquivalents: coancestry === 0 ? null : 1 / (2 * coancestry),
+    founderEquivalents: founderEquivalents(coancestry),
     foreignAncestry: 1 - native,
     nativeDiversityRetained: bothNative === 0 ? null : 1 - (figures.nativeIdentical[rank] as number) / bothNative,
     generations: figures.generations[rank] as number,
