@@ -3,6 +3,7 @@ import { PrismaPg } from "@prisma/adapter-pg";
 import type { Prisma } from "@/prisma/generated/sqlite/client";
 import { PrismaClient } from "@/prisma/generated/sqlite/client";
 import type { Engine, Location } from "./location";
+import { type Connector, type Ends, shared, withEnds } from "./narrowed";
 
 export type { Prisma };
 /** The client of both engines: typed by the SQLite one, which has the narrower interface. */
@@ -15,6 +16,8 @@ export interface Database {
   readonly location: Location;
   readonly read: Client;
   readonly write: Client;
+  /** the number of the last change set, 0 where nothing was written yet; also where who changed what is not to be seen */
+  lastChange(): Promise<number>;
   close(): Promise<void>;
 }
 
@@ -31,35 +34,40 @@ export async function openDatabase(location: Location, options: OpenOptions = {}
 }
 
 async function openSqlite(location: Location, options: OpenOptions): Promise<Database> {
-  const connect = async () => {
-    const client = watched(
-      (log) => new PrismaClient({ adapter: new PrismaBetterSqlite3({ url: location.url }), ...log }),
-      options,
-    );
+  const ends: Ends = {
+    read: shared(new PrismaBetterSqlite3({ url: location.url })),
+    write: shared(new PrismaBetterSqlite3({ url: location.url })),
+    make: (connector) => watched((log) => new PrismaClient({ adapter: connector, ...log }), options),
+  };
+  const connect = async (connector: Connector) => {
+    const client = ends.make(connector);
     await client.$queryRawUnsafe("PRAGMA journal_mode = WAL");
     await client.$queryRawUnsafe("PRAGMA busy_timeout = 10000");
     await client.$executeRawUnsafe("PRAGMA synchronous = FULL");
     await client.$executeRawUnsafe("PRAGMA foreign_keys = ON");
     return client;
   };
-  const [read, write] = [await connect(), await connect()];
-  return {
-    engine: "sqlite",
-    location,
-    read,
-    write,
-    close: async () => {
-      await read.$disconnect();
-      await write.$disconnect();
-    },
+  const [read, write] = [await connect(ends.read), await connect(ends.write)];
+  const close = async () => {
+    await read.$disconnect();
+    await write.$disconnect();
   };
+  return withEnds({ engine: "sqlite", location, read, write, lastChange: lastChangeIn(read), close }, ends);
 }
 
 async function openPostgresql(location: Location, options: OpenOptions): Promise<Database> {
   const { PrismaClient: PostgresqlClient } = await import("@/prisma/generated/postgresql/client");
-  const adapter = new PrismaPg({ connectionString: location.url, max: options.poolSize ?? 5 });
-  const client = watched((log) => new PostgresqlClient({ adapter, ...log }) as unknown as Client, options);
-  return { engine: "postgresql", location, read: client, write: client, close: () => client.$disconnect() };
+  const connector = shared(new PrismaPg({ connectionString: location.url, max: options.poolSize ?? 5 }));
+  const make = (adapter: Connector) =>
+    watched((log) => new PostgresqlClient({ adapter, ...log }) as unknown as Client, options);
+  const client = make(connector);
+  const close = () => client.$disconnect();
+  const db = { engine: "postgresql" as const, location, read: client, write: client, lastChange: lastChangeIn(client) };
+  return withEnds({ ...db, close }, { read: connector, write: connector, make });
+}
+
+function lastChangeIn(client: Client): () => Promise<number> {
+  return async () => (await client.changeSet.aggregate({ _max: { number: true } }))._max.number ?? 0;
 }
 
 type Log = { log?: [{ emit: "event"; level: "query" }] };

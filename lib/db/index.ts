@@ -10,4 +10,6 @@ export {
   removeDatabase,
 } from "./location";
 export { MigrationRefused, migrate } from "./migrate";
+export { type Narrowing, narrowed } from "./narrowed";
 export { joined, rawSql, readRows, readTogether, type Selection, type Sql, sql } from "./read-together";
+export { columnNames, tableNames } from "./tables";

@@ -12,8 +12,7 @@ interface Shelf<T> {
 export function keptUntilChange<T>(read: (db: Database) => Promise<T>): (db: Database) => Promise<T> {
   const shelves = new WeakMap<Client, Shelf<T>>();
   return async (db) => {
-    const { _max } = await db.read.changeSet.aggregate({ _max: { number: true } });
-    const revision = _max.number ?? 0;
+    const revision = await db.lastChange();
     const kept = shelves.get(db.read);
     if (kept?.revision === revision) return kept.value;
     const value = read(db);
