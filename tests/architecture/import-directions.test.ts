@@ -10,13 +10,18 @@ interface Layer {
 const layers: Readonly<Record<string, Layer>> = {
   "lib/science": { may: ["lib/science"], packages: ["@stdlib/"] },
   "lib/schemas": { may: ["lib/science", "lib/schemas"], packages: ["zod"] },
+  "lib/worker": { may: ["lib/science", "lib/schemas", "lib/worker"], packages: ["node:"] },
   "lib/access": { may: ["lib/science", "lib/schemas", "lib/access"], packages: [] },
   "lib/db": { may: ["lib/db", "prisma/generated"] },
   "lib/registry": {
-    may: ["lib/science", "lib/schemas", "lib/access", "lib/db", "lib/registry"],
-    packages: ["uuidv7", "node:", "zod", "server-only"],
+    may: ["lib/science", "lib/schemas", "lib/worker", "lib/access", "lib/db", "lib/registry"],
+    packages: ["uuidv7", "node:", "zod", "server-only", "better-auth", "@better-auth/"],
   },
   "lib/exchange": { may: ["lib/science", "lib/schemas", "lib/registry", "lib/exchange", "lib/access"] },
+  "lib/backups": {
+    may: ["lib/science", "lib/schemas", "lib/access", "lib/db", "lib/registry", "lib/exchange", "lib/backups"],
+    packages: ["node:"],
+  },
   "lib/display": { may: ["lib/science", "lib/schemas", "lib/display"], packages: [] },
   "lib/cli": { may: ["lib/"] },
   components: {
@@ -27,6 +32,7 @@ const layers: Readonly<Record<string, Layer>> = {
     may: [
       "lib/science",
       "lib/schemas",
+      "lib/worker",
       "lib/access",
       "lib/registry",
       "lib/exchange",

@@ -14,6 +14,9 @@ export interface CalculationKey {
   readonly usual?: string;
 }
 
+/** Hears how far a calculation is: done of so many. */
+export type Watch = (done: number, of: number) => void;
+
 export interface CalculationText {
   /** as typed after `calc` */
   readonly name: string;
@@ -38,8 +41,8 @@ export interface Calculation extends CalculationText {
   readonly shape: z.ZodType;
   /** an input that works */
   readonly example: unknown;
-  /** any JSON value in; a value, or refusals each with its place, out */
-  readonly run: (input: unknown) => Outcome<object>;
+  /** any JSON value in; a value, or refusals each with its place, out. Those that go in steps tell `watch` how far they are. */
+  readonly run: (input: unknown, watch?: Watch) => Outcome<object>;
 }
 
 /** Joins text, shape and formula to a calculation. */
@@ -47,12 +50,12 @@ export function calculation<Input>(
   text: CalculationText,
   shape: z.ZodType<Input>,
   example: Input,
-  compute: (input: Input) => Outcome<object>,
+  compute: (input: Input, watch?: Watch) => Outcome<object>,
 ): Calculation {
-  const run = (input: unknown): Outcome<object> => {
+  const run = (input: unknown, watch?: Watch): Outcome<object> => {
     const read = readShape(shape, input);
     if (!read.ok) return read;
-    const outcome = compute(read.value);
+    const outcome = compute(read.value, watch);
     if (!outcome.ok || allFinite(outcome.value)) return outcome;
     const needed = "figures of an ordinary size are needed, each well below 1e150";
     return refused(refusal("beyond-numbers", [], input, "leads to an answer beyond what a number can hold", needed));

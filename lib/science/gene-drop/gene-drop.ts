@@ -36,9 +36,10 @@ const MOST_PLANTS = 50_000_000;
  * Each plant's parent lot is drawn with its share; seed parents, fathers, selfing and foreign pollen are drawn seed by seed. Shares of which
  * only the spread is known fall on one heavier plant, drawn anew each time. The lineage's figures must lie within a few standard errors.
  * Refused: what `lineage` refuses, fewer than two runs, a seed that is no whole number, more than fifty million plants in all.
+ * `watch` hears after every run how many of the R are done.
  * Source: MacCluer, VandeBerg, Read & Ryder 1986, Zoo Biol. 5:147-160 (gene dropping).
  */
-export function geneDrop(input: GeneDropInput): Outcome<GeneDrop> {
+export function geneDrop(input: GeneDropInput, watch?: (done: number, of: number) => void): Outcome<GeneDrop> {
   const { replicates, seed } = input;
   const faults = faultsAmong(
     countFault([], "replicates", replicates, 2),
@@ -71,6 +72,7 @@ export function geneDrop(input: GeneDropInput): Outcome<GeneDrop> {
     input.pairs?.forEach(([a, b], place) => {
       between[place]?.add(sameGene(at(a), at(b)));
     });
+    watch?.(run + 1, replicates);
   }
   return accepted({
     lots: input.lots.map(({ id }, place) => ({
