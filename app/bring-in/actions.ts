@@ -11,7 +11,7 @@ import type { ImportState } from "./_components/confirm-import";
 /** Brings an upload in, whole or not at all. */
 export async function bringIn(_state: ImportState, form: FormData): Promise<ImportState> {
   const upload = String(form.get("upload") ?? "");
-  const { db, actor } = await current();
+  const { db, actor } = await current("import");
   const files = await uploadedFiles(db.location.folder, upload);
   if (!files) return { refusals: ["These files are no longer here; choose them again."] };
   if (!files.ok) return { refusals: files.refusals.map(refusalSentence) };

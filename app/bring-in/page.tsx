@@ -11,7 +11,7 @@ import { UploadForm } from "./_components/upload-form";
 export const metadata: Metadata = { title: "Bring files in" };
 
 export default async function BringIn({ searchParams }: { searchParams: Promise<{ refused?: string }> }) {
-  const { demonstration } = await current();
+  const { demonstration } = await current("import");
   const { refused } = await searchParams;
   return (
     <div className="sheet stack">

@@ -16,7 +16,7 @@ export const metadata: Metadata = { title: "History" };
 type Parameters = Promise<Record<string, string | string[] | undefined>>;
 
 export default async function History({ searchParams }: { searchParams: Parameters }) {
-  const { db } = await current();
+  const { db } = await current("history");
   const parameters = await searchParams;
   const { filter, part } = readHistoryAddress(parameters);
   const { sets, total } = await listChangeSets(db, filter, part - 1);

@@ -3,12 +3,14 @@ import Link from "next/link";
 import { PageHead, Section } from "@/components/frame";
 import { Figure } from "@/components/numbers";
 import { calculations } from "@/lib/schemas/calculations";
+import { current } from "../_session/current";
 import { subjects } from "./_words/subjects";
 import styles from "./methods.module.css";
 
 export const metadata: Metadata = { title: "Methods" };
 
-export default function Methods() {
+export default async function Methods() {
+  await current();
   const byName = new Map(calculations.map((each) => [each.name, each]));
   return (
     <div className="sheet stack">

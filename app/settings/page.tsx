@@ -14,7 +14,7 @@ export const metadata: Metadata = { title: "Settings" };
 const hundred = (share: number) => plainNumber(share * 100, 2);
 
 export default async function SettingsPage({ searchParams }: { searchParams: Promise<{ stored?: string }> }) {
-  const { settings } = await current();
+  const { settings } = await current("settings");
   const { stored } = await searchParams;
   const usual = defaultSettings;
   const fields: readonly FieldSpec[] = [

@@ -22,7 +22,7 @@ import { Years } from "./_parts/years";
 export const metadata: Metadata = { title: "Sharing" };
 
 export default async function Sharing({ searchParams }: { searchParams: Promise<SearchParameters> }) {
-  const { db, settings, today } = await current();
+  const { db, settings, today } = await current("desk");
   const parameters = await searchParams;
   const read = await readSharing(db, settings, today);
   const { loans, promises, quarantine, held, years, transfers, records } = read;

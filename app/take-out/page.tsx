@@ -2,10 +2,12 @@ import type { Metadata } from "next";
 import { PageHead, Section } from "@/components/frame";
 import { Icon } from "@/components/icons/icon";
 import { ButtonLink } from "@/components/ui";
+import { current } from "../_session/current";
 
 export const metadata: Metadata = { title: "Take files out" };
 
-export default function TakeOut() {
+export default async function TakeOut() {
+  await current("export");
   return (
     <div className="sheet stack">
       <PageHead

@@ -7,7 +7,7 @@ import { Typing } from "./_components/typing";
 export const metadata: Metadata = { title: "Type one variety in" };
 
 export default async function TypeIn() {
-  const { db, today, demonstration } = await current();
+  const { db, today, demonstration } = await current("record");
   const [crops, varieties, holders] = await Promise.all([cropsToType(db), varietiesToType(db), holdersToType(db)]);
   return (
     <div className="sheet">

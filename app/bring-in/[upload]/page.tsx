@@ -18,7 +18,7 @@ export const metadata: Metadata = { title: "Look at the files" };
 
 export default async function LookAtUpload({ params }: { params: Promise<{ upload: string }> }) {
   const { upload } = await params;
-  const { db } = await current();
+  const { db } = await current("import");
   const files = await uploadedFiles(db.location.folder, upload);
   if (!files) notFound();
   if (!files.ok) redirect(`/bring-in?refused=${encodeURIComponent(files.refusals.map(refusalSentence).join(" "))}`);

@@ -7,7 +7,7 @@ import { receiveUpload } from "@/lib/exchange/bring-in/uploads";
 
 /** Takes the posted files as a stream into the data folder; answers with where to look at them. */
 export async function POST(request: Request): Promise<Response> {
-  const { db, actor } = await current();
+  const { db, actor } = await current("import");
   const asked = request.headers.get("accept")?.includes("application/json") ?? false;
   const allowed = may(actor, "import");
   const received =

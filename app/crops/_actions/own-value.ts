@@ -16,7 +16,7 @@ export async function storeOwnValue(
   form: FormData,
 ): Promise<FormAnswer> {
   const typed = textsOfForm(form);
-  const { db, actor } = await current();
+  const { db, actor } = await current("settings");
   const { value = "", reason = "", source } = typed;
   const stored = await setOwnValue(db, actor, { cropId: crop.id, field: crop.field, value, reason, source });
   if (!stored.ok) return refusedForm(stored.refusals, typed);
@@ -26,7 +26,7 @@ export async function storeOwnValue(
 
 /** Lets the list's value hold again. */
 export async function dropOwnValue(overrideId: string, key: string): Promise<void> {
-  const { db, actor } = await current();
+  const { db, actor } = await current("settings");
   await removeOwnValue(db, actor, overrideId);
   revalidatePath("/", "layout");
   redirect(`/crops/${encodeURIComponent(key)}`);

@@ -8,7 +8,7 @@ import { answerOf, type FormAnswer, textsOf } from "../../lots/_form/form-answer
 
 /** Ends a grow-out, or says that it still stands. */
 export async function end(growOutId: string, _before: FormAnswer, form: FormData): Promise<FormAnswer> {
-  const { db, actor, settings } = await current();
+  const { db, actor, settings } = await current("record");
   const typed = textsOf(form);
   const input = parseForm(endGrowOutSchema(settings.hemisphere), typed);
   const outcome = input.ok ? await endGrowOut(db, actor, growOutId, input.value) : input;

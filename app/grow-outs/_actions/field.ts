@@ -24,7 +24,7 @@ import { stageAfterCount, whenSeen } from "../_words/field-words";
 
 /** Writes down the counts of a sheet. */
 export async function writeCounts(growOutId: string, _before: FieldAnswer, form: FormData): Promise<FieldAnswer> {
-  const { db, actor, settings, today } = await current();
+  const { db, actor, settings, today } = await current("record-in-field");
   const typed = textsOf(form);
   const input = parseForm(stageCountsSchema(settings.hemisphere), typed);
   if (!input.ok) return fieldAnswer(typed, input, "");
@@ -36,7 +36,7 @@ export async function writeCounts(growOutId: string, _before: FieldAnswer, form:
 
 /** Puts a count right. */
 export async function putCountRight(countId: string, _before: FieldAnswer, form: FormData): Promise<FieldAnswer> {
-  const { db, actor, settings, today } = await current();
+  const { db, actor, settings, today } = await current("record-in-field");
   const typed = textsOf(form);
   const input = parseForm(stageCountCorrectionSchema(settings.hemisphere), typed);
   if (!input.ok) return fieldAnswer(typed, input, "");
@@ -46,7 +46,7 @@ export async function putCountRight(countId: string, _before: FieldAnswer, form:
 
 /** Writes down a walk through the plants. */
 export async function writeWalk(growOutId: string, _before: FieldAnswer, form: FormData): Promise<FieldAnswer> {
-  const { db, actor, settings, today } = await current();
+  const { db, actor, settings, today } = await current("record-in-field");
   const typed = textsOf(form);
   const input = parseForm(rogueWalkSchema(settings.hemisphere), typed);
   if (!input.ok) return fieldAnswer(typed, input, "");
@@ -57,7 +57,7 @@ export async function writeWalk(growOutId: string, _before: FieldAnswer, form: F
 
 /** Puts a line of a walk right. */
 export async function putPassRight(passId: string, _before: FieldAnswer, form: FormData): Promise<FieldAnswer> {
-  const { db, actor, settings, today } = await current();
+  const { db, actor, settings, today } = await current("record-in-field");
   const typed = textsOf(form);
   const input = parseForm(roguePassCorrectionSchema(settings.hemisphere), typed);
   if (!input.ok) return fieldAnswer(typed, input, "");
@@ -67,7 +67,7 @@ export async function putPassRight(passId: string, _before: FieldAnswer, form: F
 
 /** Writes down when it flowered. */
 export async function writeFlowering(growOutId: string, _before: FieldAnswer, form: FormData): Promise<FieldAnswer> {
-  const { db, actor, settings, today } = await current();
+  const { db, actor, settings, today } = await current("record-in-field");
   const typed = textsOf(form);
   const input = parseForm(floweringNotesSchema(settings.hemisphere), typed);
   if (!input.ok) return fieldAnswer(typed, input, "");
@@ -77,7 +77,7 @@ export async function writeFlowering(growOutId: string, _before: FieldAnswer, fo
 
 /** Puts a flowering note right. */
 export async function putFloweringRight(noteId: string, _before: FieldAnswer, form: FormData): Promise<FieldAnswer> {
-  const { db, actor, settings, today } = await current();
+  const { db, actor, settings, today } = await current("record-in-field");
   const typed = textsOf(form);
   const input = parseForm(floweringCorrectionSchema(settings.hemisphere), typed);
   if (!input.ok) return fieldAnswer(typed, input, "");
@@ -93,7 +93,7 @@ export async function takeFieldRecordBack(
   _before: FormAnswer,
   form: FormData,
 ): Promise<FormAnswer> {
-  const { db, actor, today } = await current();
+  const { db, actor, today } = await current("record-in-field");
   const typed = textsOf(form);
   const input = parseForm(takeBackFieldRecordSchema, typed);
   const outcome = input.ok ? await takeBackFieldRecord(db, actor, table, id, input.value.why, today) : input;

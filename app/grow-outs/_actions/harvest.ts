@@ -13,7 +13,7 @@ import { parentsOfTexts, type RowsOf, rowsTold } from "../_harvest/typed-harvest
 
 /** Enters a harvest, which makes a lot. */
 export async function enterHarvest(growOutId: string, _before: FormAnswer, form: FormData): Promise<FormAnswer> {
-  const { db, actor, settings, today } = await current();
+  const { db, actor, settings, today } = await current("record");
   const typed = textsOf(form);
   const rows = rowsTold(typed);
   const input = parseForm(newHarvestSchema(settings.hemisphere), { ...typed, parents: parentsOfTexts(typed, rows) });
@@ -29,7 +29,7 @@ export async function enterHarvest(growOutId: string, _before: FormAnswer, form:
 
 /** Puts a harvest right. */
 export async function putHarvestRight(harvestId: string, _before: FormAnswer, form: FormData): Promise<FormAnswer> {
-  const { db, actor, settings, today } = await current();
+  const { db, actor, settings, today } = await current("record");
   const typed = textsOf(form);
   const rows = rowsTold(typed);
   const shape = harvestCorrectionSchema(settings.hemisphere);

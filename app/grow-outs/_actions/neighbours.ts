@@ -24,7 +24,7 @@ import { unitsOf } from "../../lots/_words/units-of";
 
 /** Writes down a neighbour source of a grow-out. */
 export async function enterNeighbour(growOutId: string, _before: FormAnswer, form: FormData): Promise<FormAnswer> {
-  const { db, actor } = await current();
+  const { db, actor } = await current("record-in-field");
   const typed = textsOf(form);
   const input = await neighbourTyped(typed);
   const outcome = input.ok ? await recordNeighbour(db, actor, growOutId, input.value) : input;
@@ -38,7 +38,7 @@ export async function putNeighbourRight(
   _before: FormAnswer,
   form: FormData,
 ): Promise<FormAnswer> {
-  const { db, actor } = await current();
+  const { db, actor } = await current("record-in-field");
   const typed = textsOf(form);
   const input = await neighbourTyped(typed);
   const outcome = input.ok ? await correctNeighbour(db, actor, neighbourId, input.value) : input;
@@ -47,7 +47,7 @@ export async function putNeighbourRight(
 
 /** Takes a neighbour source out. */
 export async function takeNeighbourOut(growOutId: string, neighbourId: string): Promise<void> {
-  const { db, actor } = await current();
+  const { db, actor } = await current("record-in-field");
   await removeNeighbour(db, actor, neighbourId);
   redirect(pageOf(growOutId));
 }
@@ -59,7 +59,7 @@ export async function noteNeighbourFlowering(
   _before: FormAnswer,
   form: FormData,
 ): Promise<FormAnswer> {
-  const { db, actor, settings, today } = await current();
+  const { db, actor, settings, today } = await current("record-in-field");
   const typed = textsOf(form);
   const input = parseForm(neighbourFloweringSchema(settings.hemisphere), typed);
   const correct = ticked.parse(typed.correct);
@@ -71,7 +71,7 @@ export async function noteNeighbourFlowering(
 
 /** Writes down that somebody looked for neighbours. */
 export async function enterLook(growOutId: string, _before: FormAnswer, form: FormData): Promise<FormAnswer> {
-  const { db, actor, settings, today } = await current();
+  const { db, actor, settings, today } = await current("record-in-field");
   const typed = textsOf(form);
   const input = parseForm(lookSchema(settings.hemisphere), typed);
   const outcome = input.ok ? await recordLook(db, actor, growOutId, input.value, today) : input;
@@ -80,14 +80,14 @@ export async function enterLook(growOutId: string, _before: FormAnswer, form: Fo
 
 /** Takes back that somebody looked. */
 export async function nobodyLooked(growOutId: string): Promise<void> {
-  const { db, actor } = await current();
+  const { db, actor } = await current("record-in-field");
   await takeLookBack(db, actor, growOutId);
   redirect(pageOf(growOutId));
 }
 
 /** Writes down what was done to keep other pollen off. */
 export async function enterMethod(growOutId: string, _before: FormAnswer, form: FormData): Promise<FormAnswer> {
-  const { db, actor, settings } = await current();
+  const { db, actor, settings } = await current("record-in-field");
   const typed = textsOf(form);
   const input = parseForm(isolationMethodSchema(settings.hemisphere), typed);
   const outcome = input.ok ? await recordIsolationMethod(db, actor, growOutId, input.value) : input;
@@ -101,7 +101,7 @@ export async function putMethodRight(
   _before: FormAnswer,
   form: FormData,
 ): Promise<FormAnswer> {
-  const { db, actor, settings } = await current();
+  const { db, actor, settings } = await current("record-in-field");
   const typed = textsOf(form);
   const input = parseForm(isolationMethodSchema(settings.hemisphere), typed);
   const outcome = input.ok ? await correctIsolationMethod(db, actor, methodId, input.value) : input;
@@ -110,14 +110,14 @@ export async function putMethodRight(
 
 /** Takes a method out that was not used. */
 export async function takeMethodOut(growOutId: string, methodId: string): Promise<void> {
-  const { db, actor } = await current();
+  const { db, actor } = await current("record-in-field");
   await removeIsolationMethod(db, actor, methodId);
   redirect(`${pageOf(growOutId)}#methods`);
 }
 
 /** Stores with lots of the grow-out what is claimed of their isolation. */
 export async function claimForLots(growOutId: string, _before: FormAnswer, form: FormData): Promise<FormAnswer> {
-  const { db, actor } = await current();
+  const { db, actor } = await current("record-in-field");
   const typed = textsOf(form);
   const input = parseForm(isolationClaimSchema, typed);
   const outcome = input.ok ? await claimIsolation(db, actor, growOutId, input.value) : input;
@@ -129,7 +129,7 @@ function pageOf(growOutId: string): string {
 }
 
 async function neighbourTyped(typed: Readonly<Record<string, string>>): Promise<Outcome<NeighbourTyped>> {
-  const { settings } = await current();
+  const { settings } = await current("record-in-field");
   const read = parseForm(neighbourSchema(settings.hemisphere), typed);
   if (!read.ok) return read;
   const { distance, ...rest } = read.value;

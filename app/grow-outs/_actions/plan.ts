@@ -10,7 +10,7 @@ import { parentsOfTexts } from "../_form/typed-parents";
 
 /** Plans a grow-out of a variety. */
 export async function makePlan(varietyId: string, _before: FormAnswer, form: FormData): Promise<FormAnswer> {
-  const { db, actor } = await current();
+  const { db, actor } = await current("record");
   const typed = textsOf(form);
   const input = parseForm(PlanGrowOutSchema, { ...typed, parents: parentsOfTexts(typed) });
   const outcome = input.ok ? await planGrowOut(db, actor, varietyId, input.value) : input;
@@ -19,7 +19,7 @@ export async function makePlan(varietyId: string, _before: FormAnswer, form: For
 
 /** Puts a plan, or the record of a grow-out, right. */
 export async function putRight(growOutId: string, _before: FormAnswer, form: FormData): Promise<FormAnswer> {
-  const { db, actor, settings } = await current();
+  const { db, actor, settings } = await current("record");
   const typed = textsOf(form);
   const input = parseForm(correctGrowOutSchema(settings.hemisphere), { ...typed, parents: parentsOfTexts(typed) });
   const outcome = input.ok ? await correctGrowOut(db, actor, growOutId, input.value) : input;

@@ -9,7 +9,7 @@ import { answerOf, type FormAnswer, textsOf } from "../../lots/_form/form-answer
 
 /** Puts a grow-out on a plot. */
 export async function put(growOutId: string, _before: FormAnswer, form: FormData): Promise<FormAnswer> {
-  const { db, actor, settings } = await current();
+  const { db, actor, settings } = await current("record");
   const typed = textsOf(form);
   const input = parseForm(plotOfGrowOutSchema(settings.hemisphere), typed);
   const outcome = input.ok ? await putOnPlot(db, actor, growOutId, input.value) : input;
@@ -23,7 +23,7 @@ export async function putDaysRight(
   _before: FormAnswer,
   form: FormData,
 ): Promise<FormAnswer> {
-  const { db, actor, settings } = await current();
+  const { db, actor, settings } = await current("record");
   const typed = textsOf(form);
   const input = parseForm(plotDatesSchema(settings.hemisphere), typed);
   const outcome = input.ok ? await correctPlotDates(db, actor, standId, input.value) : input;
@@ -32,7 +32,7 @@ export async function putDaysRight(
 
 /** It never stood on that plot. */
 export async function takeOff(growOutId: string, standId: string): Promise<void> {
-  const { db, actor } = await current();
+  const { db, actor } = await current("record");
   await takeOffPlot(db, actor, standId);
   redirect(`/grow-outs/${growOutId}/plot`);
 }

@@ -16,7 +16,7 @@ export async function putBagsTogether(
   _before: FormAnswer,
   form: FormData,
 ): Promise<FormAnswer> {
-  const { db, actor, settings } = await current();
+  const { db, actor, settings } = await current("record");
   const typed = textsOf(form);
   const input = parseForm(putTogetherSchema(settings.hemisphere), typed);
   if (!input.ok) return answerOf(typed, input, () => "");

@@ -11,7 +11,7 @@ import { partsOfTexts } from "../_form/typed-parts";
 
 /** Sows a grow-out: the jars' ledgers and its own day in one. */
 export async function sow(growOutId: string, _before: FormAnswer, form: FormData): Promise<FormAnswer> {
-  const { db, actor, settings, today } = await current();
+  const { db, actor, settings, today } = await current("record");
   const typed = textsOf(form);
   const input = parseForm(sowGrowOutSchema(settings.hemisphere), { ...typed, parts: partsOfTexts(typed) });
   if (!input.ok) return answerOf(typed, input, () => "");

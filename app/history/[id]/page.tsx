@@ -22,7 +22,7 @@ export default async function ChangeSet({
   params: Promise<{ id: string }>;
   searchParams: Promise<{ part?: string }>;
 }) {
-  const { db } = await current();
+  const { db } = await current("history");
   const { id } = await params;
   const part = Math.max(1, Math.trunc(Number((await searchParams).part ?? 1)) || 1);
   const set = await readChangeSet(db, id, part - 1);

@@ -12,7 +12,7 @@ export interface UndoAnswer {
 
 /** Takes a change set back, or answers why it cannot be: what depends on it, by name. */
 export async function takeBack(changeSetId: string, _before: UndoAnswer): Promise<UndoAnswer> {
-  const { db, actor } = await current();
+  const { db, actor } = await current("undo");
   const undone = await undoChangeSet(db, actor, changeSetId);
   if (!undone.ok) return { refusals: undone.refusals.map(refusalSentence) };
   revalidatePath("/", "layout");

@@ -5,7 +5,7 @@ import { historyCsv } from "./history-csv";
 
 /** The change sets that the page's address leaves, all parts. */
 export async function GET(request: Request): Promise<Response> {
-  const { db } = await current();
+  const { db } = await current("history");
   const { filter } = readHistoryAddress(Object.fromEntries(new URL(request.url).searchParams));
   const { sets } = await listChangeSets(db, filter, null);
   return new Response(historyCsv(sets), {

@@ -8,7 +8,7 @@ import { answerOf, type FormAnswer, textsOf } from "../_form/form-answer";
 
 /** Says in which container part of a lot is kept. */
 export async function addContainer(lotId: string, _before: FormAnswer, form: FormData): Promise<FormAnswer> {
-  const { db, actor, settings } = await current();
+  const { db, actor, settings } = await current("desk");
   const typed = textsOf(form);
   const input = parseForm(containerSchema(settings.hemisphere), typed);
   const outcome = input.ok ? await recordContainer(db, actor, lotId, input.value) : input;
@@ -22,7 +22,7 @@ export async function moveContainer(
   _before: FormAnswer,
   form: FormData,
 ): Promise<FormAnswer> {
-  const { db, actor, settings } = await current();
+  const { db, actor, settings } = await current("desk");
   const typed = textsOf(form);
   const input = parseForm(containerSchema(settings.hemisphere), typed);
   const outcome = input.ok ? await changeContainer(db, actor, containerId, input.value) : input;

@@ -8,7 +8,7 @@ import { answerOf, type FormAnswer, textsOf } from "../_form/form-answer";
 
 /** Puts fields of a lot right. */
 export async function putLotRight(lotId: string, _before: FormAnswer, form: FormData): Promise<FormAnswer> {
-  const { db, actor, settings } = await current();
+  const { db, actor, settings } = await current("correct-at-desk");
   const typed = textsOf(form);
   const input = parseForm(correctLotSchema(settings.hemisphere), typed);
   const outcome = input.ok ? await correctLot(db, actor, lotId, input.value) : input;

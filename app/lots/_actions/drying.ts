@@ -11,7 +11,7 @@ import { unitsOf } from "../_words/units-of";
 
 /** Writes a moisture reading down. */
 export async function readMoisture(lotId: string, _before: FormAnswer, form: FormData): Promise<FormAnswer> {
-  const { db, actor, settings } = await current();
+  const { db, actor, settings } = await current("desk");
   const typed = textsOf(form);
   const input = parseForm(moistureReadingSchema(settings.hemisphere), typed);
   const outcome = input.ok ? await recordMoisture(db, actor, lotId, input.value) : input;
@@ -20,7 +20,7 @@ export async function readMoisture(lotId: string, _before: FormAnswer, form: For
 
 /** Lays seed out to dry. */
 export async function layOut(lotId: string, _before: FormAnswer, form: FormData): Promise<FormAnswer> {
-  const { db, actor, settings } = await current();
+  const { db, actor, settings } = await current("desk");
   const typed = textsOf(form);
   const input = parseForm(dryingSchema(settings.hemisphere), typed);
   const outcome = input.ok
@@ -39,7 +39,7 @@ export async function writeDried(
   _before: FormAnswer,
   form: FormData,
 ): Promise<FormAnswer> {
-  const { db, actor, settings } = await current();
+  const { db, actor, settings } = await current("desk");
   const typed = textsOf(form);
   const input = parseForm(driedSchema(settings.hemisphere), typed);
   const outcome = input.ok

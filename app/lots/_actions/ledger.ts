@@ -14,7 +14,7 @@ import { unitsOf } from "../_words/units-of";
 
 /** Writes an entry into a lot's ledger. */
 export async function writeEntry(lotId: string, _before: FormAnswer, form: FormData): Promise<FormAnswer> {
-  const { db, actor, settings, today } = await current();
+  const { db, actor, settings, today } = await current("desk");
   const typed = textsOf(form);
   const input = parseForm(ledgerEntrySchema(settings.hemisphere), typed);
   const outcome = input.ok ? await recordLedgerEntry(db, actor, lotId, inGrams(input.value, settings), today) : input;
@@ -28,7 +28,7 @@ export async function putEntryRight(
   _before: FormAnswer,
   form: FormData,
 ): Promise<FormAnswer> {
-  const { db, actor, settings, today } = await current();
+  const { db, actor, settings, today } = await current("desk");
   const typed = textsOf(form);
   const input = parseForm(ledgerCorrectionSchema(settings.hemisphere), typed);
   const outcome = input.ok
@@ -44,7 +44,7 @@ export async function takeEntryBack(
   _before: FormAnswer,
   form: FormData,
 ): Promise<FormAnswer> {
-  const { db, actor } = await current();
+  const { db, actor } = await current("desk");
   const typed = textsOf(form);
   const input = parseForm(takeBackSchema, typed);
   const outcome = input.ok ? await takeBackLedgerEntry(db, actor, entryId, input.value.reason) : input;
@@ -53,7 +53,7 @@ export async function takeEntryBack(
 
 /** Takes a lot's seed weight from portions that were counted and weighed. */
 export async function weighSeeds(lotId: string, _before: FormAnswer, form: FormData): Promise<FormAnswer> {
-  const { db, actor, settings } = await current();
+  const { db, actor, settings } = await current("desk");
   const typed = textsOf(form);
   const counts = Array.from({ length: portionsAtOnce }, (_, index) => ({
     seeds: typed[`counts.${index}.seeds`],

@@ -12,7 +12,7 @@ import { unitsOf } from "../_words/units-of";
 
 /** Mixes the lots that are ticked: `in.ID`, `amount.ID`, `unit.ID`, `living.ID` of each. */
 export async function mixLots(_before: FormAnswer, form: FormData): Promise<FormAnswer> {
-  const { db, actor, settings } = await current();
+  const { db, actor, settings } = await current("desk");
   const typed = textsOf(form);
   const ids = Object.keys(typed).flatMap((name) =>
     name.startsWith("in.") && typed[name] === "yes" ? [name.slice(3)] : [],
@@ -36,7 +36,7 @@ export async function mixLots(_before: FormAnswer, form: FormData): Promise<Form
 
 /** Parts a lot. */
 export async function partLot(lotId: string, _before: FormAnswer, form: FormData): Promise<FormAnswer> {
-  const { db, actor, settings } = await current();
+  const { db, actor, settings } = await current("desk");
   const typed = textsOf(form);
   const input = parseForm(splitSchema(settings.hemisphere), typed);
   if (!input.ok) return answerOf(typed, input, () => "");

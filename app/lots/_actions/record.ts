@@ -10,7 +10,7 @@ import { unitsOf } from "../_words/units-of";
 
 /** Enters a lot by hand. */
 export async function enterLot(_before: FormAnswer, form: FormData): Promise<FormAnswer> {
-  const { db, actor, settings } = await current();
+  const { db, actor, settings } = await current("desk");
   const typed = textsOf(form);
   const input = parseForm(recordLotSchema(settings.hemisphere), typed);
   if (!input.ok) return answerOf(typed, input, () => "");

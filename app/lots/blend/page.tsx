@@ -17,8 +17,8 @@ import { Blending } from "./_components/blending";
 export const metadata: Metadata = { title: "Blend lots" };
 
 export default async function BlendLots({ searchParams }: { searchParams: Promise<SearchParameters> }) {
-  const { db, settings, today } = await current();
-  const { lots, variety } = await searchParams;
+  const { db, settings, today } = await current("record");
+  const { lots, variety, grams } = await searchParams;
   const subject = await readBlendSubject(db, {
     lots: [lots ?? []]
       .flat()
@@ -58,12 +58,28 @@ export default async function BlendLots({ searchParams }: { searchParams: Promis
             usualLifeYears: head.crop.seedLifeYearsMax,
           }}
           asked={asked}
+          amounts={amountsAsked(lots, grams)}
           stewards={stewards}
           units={unitsOf(settings)}
           today={today}
         />
       )}
     </div>
+  );
+}
+
+/** Grams by lot as the address asks for them, in the order of its lots; what is no weight is left out. */
+function amountsAsked(
+  lots: SearchParameters[string],
+  grams: SearchParameters[string],
+): Readonly<Record<string, number>> {
+  const named = [lots ?? []].flat().flatMap((each) => each.split(","));
+  const weights = [grams ?? []].flat().flatMap((each) => each.split(","));
+  return Object.fromEntries(
+    named.flatMap((id, place) => {
+      const weight = Number(weights[place] || Number.NaN);
+      return Number.isFinite(weight) && weight > 0 ? [[id, weight]] : [];
+    }),
   );
 }
 

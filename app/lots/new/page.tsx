@@ -9,7 +9,7 @@ import { NewLotForm } from "./new-lot-form";
 export const metadata: Metadata = { title: "Enter a lot" };
 
 export default async function NewLot({ searchParams }: { searchParams: Promise<SearchParameters> }) {
-  const { db, today } = await current();
+  const { db, today } = await current("desk");
   const names = await namesForForms(db);
   const { variety } = await searchParams;
   const asOption = (name: string) => ({ value: name, words: name });

@@ -7,6 +7,7 @@ import { ButtonLink } from "@/components/ui";
 import { calculationNamed } from "@/lib/schemas/calculations";
 import type { CalculationKey } from "@/lib/schemas/calculations/calculation";
 import { typesetFormulas } from "@/lib/schemas/calculations/typeset";
+import { current } from "../../_session/current";
 import styles from "../methods.module.css";
 import { TryIt } from "./_components/try-it";
 
@@ -17,6 +18,7 @@ export async function generateMetadata({ params }: Params): Promise<Metadata> {
 }
 
 export default async function Method({ params }: Params) {
+  await current();
   const { name } = await params;
   const calculation = calculationNamed(name);
   if (!calculation) notFound();

@@ -15,7 +15,7 @@ export async function storeSettings(_before: FormAnswer, form: FormData): Promis
   const typed = textsOfForm(form);
   const read = parseForm(SettingsFormSchema, typed);
   if (!read.ok) return refusedForm(read.refusals, typed);
-  const { db, actor } = await current();
+  const { db, actor } = await current("settings");
   const stored = await changeSettings(db, actor, read.value);
   if (!stored.ok) return refusedForm(stored.refusals, typed);
   revalidatePath("/", "layout");

@@ -22,7 +22,7 @@ import { amountInWords, doneInWords, kindInWords } from "../_words/transfer-word
 
 type Props = { params: Promise<{ id: string }> };
 
-const transferOf = cache(async (id: string) => readTransfer((await current()).db, id));
+const transferOf = cache(async (id: string) => readTransfer((await current("desk")).db, id));
 
 export async function generateMetadata({ params }: Props): Promise<Metadata> {
   const read = await transferOf((await params).id);
@@ -30,7 +30,7 @@ export async function generateMetadata({ params }: Props): Promise<Metadata> {
 }
 
 export default async function Transfer({ params }: Props) {
-  const { settings, today } = await current();
+  const { settings, today } = await current("desk");
   const read = await transferOf((await params).id);
   if (!read) notFound();
   const { transfer, lot, sides, promises } = read;

@@ -20,7 +20,7 @@ import { unitsOf } from "../../lots/_words/units-of";
 
 /** Takes seed in, into quarantine. */
 export async function takeIn(_before: FormAnswer, form: FormData): Promise<FormAnswer> {
-  const { db, actor, settings, today } = await current();
+  const { db, actor, settings, today } = await current("desk");
   const typed = textsOf(form);
   const input = parseForm(takeInSchema(settings.hemisphere), typed);
   if (!input.ok) return answerOf(typed, input, () => "");
@@ -32,7 +32,7 @@ export async function takeIn(_before: FormAnswer, form: FormData): Promise<FormA
 
 /** Puts a transfer right, on both sides of the ledger. */
 export async function putTransferRight(id: string, _before: FormAnswer, form: FormData): Promise<FormAnswer> {
-  const { db, actor, settings, today } = await current();
+  const { db, actor, settings, today } = await current("desk");
   const typed = textsOf(form);
   const input = parseForm(correctTransferSchema(settings.hemisphere), typed);
   if (!input.ok) return answerOf(typed, input, () => "");
@@ -44,7 +44,7 @@ export async function putTransferRight(id: string, _before: FormAnswer, form: Fo
 
 /** Writes down what was answered to seed that was handed over. */
 export async function writeAnswer(id: string, _before: FormAnswer, form: FormData): Promise<FormAnswer> {
-  const { db, actor, settings, today } = await current();
+  const { db, actor, settings, today } = await current("desk");
   const typed = textsOf(form);
   const input = parseForm(replySchema(settings.hemisphere), typed);
   const outcome = input.ok ? await recordReply(db, actor, id, input.value, today) : input;
@@ -58,7 +58,7 @@ export async function promiseKept(
   _before: FormAnswer,
   form: FormData,
 ): Promise<FormAnswer> {
-  const { db, actor, settings, today } = await current();
+  const { db, actor, settings, today } = await current("desk");
   const typed = textsOf(form);
   const input = parseForm(keptPromiseSchema(settings.hemisphere), typed);
   const outcome = input.ok ? await keepPromise(db, actor, id, input.value.on, today) : input;
@@ -72,7 +72,7 @@ export async function promiseLetGo(
   _before: FormAnswer,
   form: FormData,
 ): Promise<FormAnswer> {
-  const { db, actor, today } = await current();
+  const { db, actor, today } = await current("desk");
   const typed = textsOf(form);
   const input = parseForm(letGoSchema, typed);
   const outcome = input.ok ? await letPromiseGo(db, actor, id, input.value.reason, today) : input;
@@ -86,7 +86,7 @@ export async function holderSaid(
   _before: FormAnswer,
   form: FormData,
 ): Promise<FormAnswer> {
-  const { db, actor, today } = await current();
+  const { db, actor, today } = await current("desk");
   const typed = textsOf(form);
   const outcome = await confirmHolder(db, actor, varietyId, { ...typed, steward }, today);
   return answerOf(typed, outcome, () => `/sharing/holders/${varietyId}`);

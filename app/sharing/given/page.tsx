@@ -10,7 +10,7 @@ import { transferColumns, transferRow } from "../_list/transfer-rows";
 export const metadata: Metadata = { title: "Every hand-over" };
 
 export default async function EveryHandOver({ searchParams }: { searchParams: Promise<SearchParameters> }) {
-  const { db, settings, today } = await current();
+  const { db, settings, today } = await current("desk");
   const parameters = await searchParams;
   const read = await readSharing(db, settings, today);
   const units = unitsOf(settings);

@@ -11,7 +11,7 @@ import { TakeInForm } from "./take-in-form";
 export const metadata: Metadata = { title: "Take seed in" };
 
 export default async function TakeIn({ searchParams }: { searchParams: Promise<SearchParameters> }) {
-  const { db, settings, today } = await current();
+  const { db, settings, today } = await current("desk");
   const asked = await searchParams;
   const one = (name: string) => (typeof asked[name] === "string" ? asked[name] : null);
   const read = await readTakingIn(db, { answers: one("answers"), exchange: one("exchange"), variety: one("variety") });

@@ -12,7 +12,7 @@ import type { FormAnswer } from "../../varieties/_forms/field-spec";
 /** Records a steward. */
 export async function storeSteward(_before: FormAnswer, form: FormData): Promise<FormAnswer> {
   const typed = textsOfForm(form);
-  const { db, actor } = await current();
+  const { db, actor } = await current("desk");
   const stored = await recordSteward(db, actor, typed);
   if (!stored.ok) return refusedForm(stored.refusals, typed);
   revalidatePath("/", "layout");
@@ -26,7 +26,7 @@ export async function storeStewardCorrection(
   form: FormData,
 ): Promise<FormAnswer> {
   const typed = textsOfForm(form);
-  const { db, actor } = await current();
+  const { db, actor } = await current("desk");
   const stored = await correctSteward(db, actor, stewardId, typed);
   if (!stored.ok) return refusedForm(stored.refusals, typed);
   revalidatePath("/", "layout");

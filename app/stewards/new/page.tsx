@@ -1,12 +1,14 @@
 import type { Metadata } from "next";
 import { PageHead } from "@/components/frame";
+import { current } from "../../_session/current";
 import { RecordForm } from "../../varieties/_forms/record-form";
 import { storeSteward } from "../_actions/store";
 import { stewardFields } from "../_words/steward-fields";
 
 export const metadata: Metadata = { title: "A new steward" };
 
-export default function NewSteward() {
+export default async function NewSteward() {
+  await current("desk");
   return (
     <div className="sheet stack">
       <PageHead title="A new steward" kind="Steward">

@@ -5,7 +5,7 @@ import { exportFolder } from "@/lib/exchange/take-out/export-folder";
 
 /** Everything as one zip. */
 export async function GET(): Promise<Response> {
-  const { db, actor, today } = await current();
+  const { db, actor, today } = await current("export");
   const allowed = may(actor, "export");
   if (!allowed.ok) return new Response(allowed.refusals[0]?.sentence, { status: 403 });
   const name = `kinrow-${today}`;

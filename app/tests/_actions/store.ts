@@ -13,7 +13,7 @@ import { current } from "../../_session/current";
 
 /** Stores a test as it was typed; answers with its id, or with what is to be put right. */
 export async function storeTest(given: unknown): Promise<Outcome<{ testId: string }>> {
-  const { db, actor, today } = await current();
+  const { db, actor, today } = await current("desk");
   const entry = parsed(TestEntrySchema, given);
   if (!entry.ok) return entry;
   const stored = await recordGerminationTest(db, actor, entry.value, today);
@@ -24,7 +24,7 @@ export async function storeTest(given: unknown): Promise<Outcome<{ testId: strin
 
 /** Stores a later day's counts of a running test. */
 export async function storeCounts(given: unknown): Promise<Outcome<{ testId: string }>> {
-  const { db, actor } = await current();
+  const { db, actor } = await current("desk");
   const entry = parsed(LaterCountsSchema, given);
   if (!entry.ok) return entry;
   const stored = await recordCounts(db, actor, entry.value);
@@ -35,7 +35,7 @@ export async function storeCounts(given: unknown): Promise<Outcome<{ testId: str
 
 /** Stores what should stand instead of a count, or takes the count back. */
 export async function storeCorrection(given: unknown): Promise<Outcome<{ testId: string }>> {
-  const { db, actor } = await current();
+  const { db, actor } = await current("desk");
   const entry = parsed(CorrectedCountSchema, given);
   if (!entry.ok) return entry;
   const stored = await correctCount(db, actor, entry.value);

@@ -17,7 +17,7 @@ import { newTest } from "./_components/new-test";
 export const metadata: Metadata = { title: "A germination test" };
 
 export default async function NewTest({ searchParams }: { searchParams: Promise<{ lot?: string; find?: string }> }) {
-  const { db, today } = await current();
+  const { db, today } = await current("desk");
   const { lot: lotId, find = "" } = await searchParams;
   if (!lotId) return <ChooseLot db={db} find={find} />;
   const [lot, stored] = await Promise.all([lotOfTest(db, lotId), storedTestsOfLot(db.read, lotId)]);

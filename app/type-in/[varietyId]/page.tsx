@@ -10,7 +10,7 @@ import { Typing } from "../_components/typing";
 export const metadata: Metadata = { title: "Type notebook lines in" };
 
 export default async function TypeInVariety({ params }: { params: Promise<{ varietyId: string }> }) {
-  const { db, today, demonstration } = await current();
+  const { db, today, demonstration } = await current("record");
   const variety = await varietyToGoOn(db, (await params).varietyId);
   if (!variety) notFound();
   const holders = await holdersToType(db);

@@ -15,7 +15,7 @@ export interface Booked extends BookedNotebook {
 
 /** Books what stands on the screen, as one operation. */
 export async function bookLines(given: unknown): Promise<Outcome<Booked>> {
-  const { db, actor } = await current();
+  const { db, actor } = await current("record");
   const booking = parsed(NotebookBookingSchema, given);
   if (!booking.ok) return booking;
   const booked = await bookNotebookLines(db, actor, booking.value);
@@ -26,7 +26,7 @@ export async function bookLines(given: unknown): Promise<Outcome<Booked>> {
 
 /** Takes the whole booking back. */
 export async function takeLinesBack(changeSetId: string): Promise<Outcome<{ undone: number }>> {
-  const { db, actor } = await current();
+  const { db, actor } = await current("record");
   const undone = await undoChangeSet(db, actor, changeSetId);
   if (!undone.ok) return undone;
   revalidatePath("/", "layout");
@@ -35,6 +35,6 @@ export async function takeLinesBack(changeSetId: string): Promise<Outcome<{ undo
 
 /** Lot numbers of a word that are given already. */
 export async function takenNumbers(stem: string): Promise<string[]> {
-  const { db } = await current();
+  const { db } = await current("record");
   return stem.trim() === "" ? [] : numbersBeginning(db, stem.trim());
 }

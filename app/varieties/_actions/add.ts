@@ -29,7 +29,7 @@ export async function storeAddition(
   form: FormData,
 ): Promise<FormAnswer> {
   const typed = textsOfForm(form);
-  const { db, actor, today } = await current();
+  const { db, actor, today } = await current("desk");
   const stored = await {
     name: () => addOtherName(db, actor, varietyId, typed),
     strain: () => addStrain(db, actor, varietyId, typed),

@@ -13,7 +13,7 @@ export async function storeVariety(_before: FormAnswer, form: FormData): Promise
   const typed = textsOfForm(form);
   const { crop = "", otherCrop = "", ...rest } = typed;
   const own = otherCrop.trim() !== "";
-  const { db, actor } = await current();
+  const { db, actor } = await current("desk");
   const input = { ...rest, crop: own ? otherCrop : crop, ownCrop: own ? "yes" : "no" };
   const stored = await recordVariety(db, actor, input);
   if (!stored.ok) return refusedForm(stored.refusals, typed);

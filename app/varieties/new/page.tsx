@@ -10,7 +10,7 @@ import { aimWords } from "../_words/aim-words";
 export const metadata: Metadata = { title: "A new variety" };
 
 export default async function NewVariety() {
-  const { db } = await current();
+  const { db } = await current("desk");
   const crops = await listCrops(db);
   const fields: readonly FieldSpec[] = [
     { kind: "words", name: "name", label: "Name", required: true, hint: "As its keepers say it" },

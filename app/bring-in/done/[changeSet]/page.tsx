@@ -9,7 +9,7 @@ import { importSteps } from "../../_components/steps";
 export const metadata: Metadata = { title: "Brought in" };
 
 export default async function BroughtIn({ params }: { params: Promise<{ changeSet: string }> }) {
-  const { db } = await current();
+  const { db } = await current("import");
   const changeSet = await readChangeSet(db, (await params).changeSet);
   if (!changeSet) notFound();
   return (

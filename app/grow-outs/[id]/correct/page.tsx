@@ -12,7 +12,7 @@ import { CorrectForm } from "./correct-form";
 export const metadata: Metadata = { title: "Put a grow-out right" };
 
 export default async function CorrectGrowOut({ params }: { params: Promise<{ id: string }> }) {
-  const { db, settings, today } = await current();
+  const { db, settings, today } = await current("correct");
   const read = await growOutOfPage((await params).id);
   const ground = read && (await readPlanGround(db, read.variety.id, { settings, today }));
   if (!read || !ground) notFound();

@@ -4,6 +4,7 @@ import { Notice } from "@/components/ui";
 import { wholeNumber } from "@/lib/display/numbers";
 import type { CountOnRecord } from "@/lib/registry/grow-outs/field-records";
 import { type Stage, stages } from "@/lib/schemas/grow-outs/field-kinds";
+import { current } from "../../../_session/current";
 import { peopleByName } from "../../_field/who";
 import { whenSeen } from "../../_words/field-words";
 import { GrowOutPageHead } from "../_components/grow-out-page-head";
@@ -15,6 +16,7 @@ export const metadata: Metadata = { title: "Plants counted" };
 const ofRoots: ReadonlySet<Stage> = new Set(["lifted", "replanted"]);
 
 export default async function CountPlants({ params }: { params: Promise<{ id: string }> }) {
+  await current("record-in-field");
   const { id } = await params;
   const [read, field] = [await growOutOfPage(id), await fieldOfPage(id)];
   if (!read || !field) notFound();

@@ -14,7 +14,7 @@ import { EndForm } from "./end-form";
 export const metadata: Metadata = { title: "The end of a grow-out" };
 
 export default async function EndGrowOut({ params }: { params: Promise<{ id: string }> }) {
-  const { today } = await current();
+  const { today } = await current("record");
   const read = await growOutOfPage((await params).id);
   if (!read) notFound();
   const { growOut, variety, harvested } = read;

@@ -4,6 +4,7 @@ import { notFound } from "next/navigation";
 import type { SearchParameters } from "@/components/tables";
 import type { FloweringOnRecord } from "@/lib/registry/grow-outs/field-records";
 import { type Moment, moments, type Organ } from "@/lib/schemas/grow-outs/field-kinds";
+import { current } from "../../../_session/current";
 import { peopleByName } from "../../_field/who";
 import { GrowOutPageHead } from "../_components/grow-out-page-head";
 import { fieldOfPage, growOutOfPage } from "../read";
@@ -18,6 +19,7 @@ export default async function FloweringPage({
   params: Promise<{ id: string }>;
   searchParams: Promise<SearchParameters>;
 }) {
+  await current("record-in-field");
   const { id } = await params;
   const [read, field] = [await growOutOfPage(id), await fieldOfPage(id)];
   if (!read || !field) notFound();

@@ -17,7 +17,7 @@ import { HarvestForm } from "./harvest-form";
 export const metadata: Metadata = { title: "Enter a harvest" };
 
 export default async function EnterHarvest({ params }: { params: Promise<{ id: string }> }) {
-  const { db, settings, today } = await current();
+  const { db, settings, today } = await current("record");
   const { id } = await params;
   const read = await readHarvests(db, id, today);
   if (!read) notFound();

@@ -19,7 +19,7 @@ interface Props {
 }
 
 export default async function PlotOfGrowOut({ params, searchParams }: Props) {
-  const { db, today } = await current();
+  const { db, today } = await current("record");
   const read = await growOutOfPage((await params).id);
   if (!read) notFound();
   const { growOut, variety, plots } = read;

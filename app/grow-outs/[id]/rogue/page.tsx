@@ -1,6 +1,7 @@
 import type { Metadata } from "next";
 import { notFound } from "next/navigation";
 import { Cautions } from "@/components/cautions";
+import { current } from "../../../_session/current";
 import { peopleByName } from "../../_field/who";
 import { GrowOutPageHead } from "../_components/grow-out-page-head";
 import { fieldOfPage, growOutOfPage } from "../read";
@@ -9,6 +10,7 @@ import { RogueForm } from "./rogue-form";
 export const metadata: Metadata = { title: "A rogue pass" };
 
 export default async function RoguePassPage({ params }: { params: Promise<{ id: string }> }) {
+  await current("record-in-field");
   const { id } = await params;
   const [read, field] = [await growOutOfPage(id), await fieldOfPage(id)];
   if (!read || !field) notFound();

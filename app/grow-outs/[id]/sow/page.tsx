@@ -14,7 +14,7 @@ import { SowForm } from "./sow-form";
 export const metadata: Metadata = { title: "Sow a grow-out" };
 
 export default async function SowGrowOut({ params }: { params: Promise<{ id: string }> }) {
-  const { db, settings, today } = await current();
+  const { db, settings, today } = await current("record");
   const sowing = await readSowing(db, (await params).id, { settings, today });
   if (!sowing) notFound();
   const { growOut, variety, parents } = sowing;

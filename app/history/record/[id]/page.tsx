@@ -19,7 +19,7 @@ export default async function RecordHistory({
   params: Promise<{ id: string }>;
   searchParams: Promise<{ day?: string }>;
 }) {
-  const { db, today } = await current();
+  const { db, today } = await current("history");
   const { id } = await params;
   const asked = (await searchParams).day?.trim() ?? "";
   const day = lastDayOf(asked) ?? today;

@@ -9,7 +9,7 @@ import { CorrectLotForm } from "./correct-lot-form";
 export const metadata: Metadata = { title: "Put a lot right" };
 
 export default async function CorrectLot({ params }: { params: Promise<{ id: string }> }) {
-  const { db } = await current();
+  const { db } = await current("correct-at-desk");
   const lot = await readHead(db.read, (await params).id);
   if (!lot) notFound();
   const { stewards } = await namesForForms(db);

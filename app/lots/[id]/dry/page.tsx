@@ -31,7 +31,7 @@ const dryingColumns = [
 ] as const;
 
 export default async function DryLot({ params }: { params: Promise<{ id: string }> }) {
-  const { db, settings, today } = await current();
+  const { db, settings, today } = await current("desk");
   const lot = await readHead(db.read, (await params).id);
   if (!lot) notFound();
   const drying = await readDrying(db, lot.id);

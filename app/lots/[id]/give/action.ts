@@ -12,7 +12,7 @@ const toldPrefix = "told.";
 
 /** Gives, lends, returns or deposits seed of a lot. */
 export async function giveFromLot(lotId: string, _before: FormAnswer, form: FormData): Promise<FormAnswer> {
-  const { db, actor, settings, today } = await current();
+  const { db, actor, settings, today } = await current("desk");
   const typed = textsOf(form);
   const told = Object.keys(typed).flatMap((name) =>
     name.startsWith(toldPrefix) ? [name.slice(toldPrefix.length)] : [],

@@ -23,7 +23,7 @@ export default async function Give({
   params: Promise<{ id: string }>;
   searchParams: Promise<SearchParameters>;
 }) {
-  const { db, settings, today } = await current();
+  const { db, settings, today } = await current("desk");
   const read = await readGiving(db, (await params).id, { settings, today });
   if (!read) notFound();
   const { kind, to } = await searchParams;

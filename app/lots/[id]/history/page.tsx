@@ -9,7 +9,7 @@ import { LotPageHead } from "../../_parts/lot-page-head";
 export const metadata: Metadata = { title: "History of a lot" };
 
 export default async function LotHistory({ params }: { params: Promise<{ id: string }> }) {
-  const { db } = await current();
+  const { db } = await current("history");
   const lot = await readHead(db.read, (await params).id);
   if (!lot) notFound();
   return (

@@ -14,7 +14,7 @@ import { Splitting } from "./splitting";
 export const metadata: Metadata = { title: "Split a lot" };
 
 export default async function SplitLot({ params }: { params: Promise<{ id: string }> }) {
-  const { db, settings, today } = await current();
+  const { db, settings, today } = await current("desk");
   const { id } = await params;
   const read = await readSplitGround(db, id, { settings, today });
   if (!read) notFound();

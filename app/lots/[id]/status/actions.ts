@@ -11,7 +11,7 @@ const answersPrefix = "answers.";
 
 /** Decides about a lot that stood in quarantine. */
 export async function decide(lotId: string, _before: FormAnswer, form: FormData): Promise<FormAnswer> {
-  const { db, actor, settings, today } = await current();
+  const { db, actor, settings, today } = await current("decide");
   const typed = textsOf(form);
   const answers = Object.keys(typed).flatMap((name) =>
     name.startsWith(answersPrefix) ? [name.slice(answersPrefix.length)] : [],
@@ -23,7 +23,7 @@ export async function decide(lotId: string, _before: FormAnswer, form: FormData)
 
 /** Moves a lot on in its life. */
 export async function move(lotId: string, _before: FormAnswer, form: FormData): Promise<FormAnswer> {
-  const { db, actor, settings, today } = await current();
+  const { db, actor, settings, today } = await current("decide");
   const typed = textsOf(form);
   const input = parseForm(moveLotSchema(settings.hemisphere), typed);
   const outcome = input.ok ? await moveLot(db, actor, lotId, input.value, today) : input;

@@ -25,7 +25,7 @@ export default async function Status({
   params: Promise<{ id: string }>;
   searchParams: Promise<SearchParameters>;
 }) {
-  const { db, today } = await current();
+  const { db, today } = await current("decide");
   const life = await readLife(db, (await params).id);
   if (!life) notFound();
   const { lot, grownIn, questions, strains } = life;

@@ -8,7 +8,7 @@ import { WeighForm } from "./weigh-form";
 export const metadata: Metadata = { title: "Count and weigh seeds" };
 
 export default async function Weigh({ params }: { params: Promise<{ id: string }> }) {
-  const { db, today } = await current();
+  const { db, today } = await current("desk");
   const lot = await readHead(db.read, (await params).id);
   if (!lot) notFound();
   return (

@@ -10,7 +10,7 @@ import { typedIn } from "./typed-in";
 export const metadata: Metadata = { title: "Put a hand-over right" };
 
 export default async function CorrectTransfer({ params }: { params: Promise<{ id: string }> }) {
-  const { db, settings } = await current();
+  const { db, settings } = await current("correct-at-desk");
   const read = await readTransfer(db, (await params).id);
   if (!read) notFound();
   const units = unitsOf(settings);

@@ -12,7 +12,7 @@ import { Slip } from "./slip";
 export const metadata: Metadata = { title: "Hand-over slip" };
 
 export default async function SlipPage({ params }: { params: Promise<{ id: string }> }) {
-  const { db, settings } = await current();
+  const { db, settings } = await current("desk");
   const read = await readTransfer(db, (await params).id);
   if (!read) notFound();
   const tests = await readTests(db, read.lot.id);

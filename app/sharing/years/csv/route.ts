@@ -3,7 +3,7 @@ import { readSharing } from "@/lib/registry/transfers/read-sharing";
 import { yearsCsv } from "../../_list/sharing-csv";
 
 export async function GET(): Promise<Response> {
-  const { db, settings, today } = await current();
+  const { db, settings, today } = await current("desk");
   return new Response(yearsCsv(await readSharing(db, settings, today)), {
     headers: {
       "content-type": "text/csv; charset=utf-8",

@@ -11,7 +11,7 @@ import { stewardFields } from "../../_words/steward-fields";
 export const metadata: Metadata = { title: "A steward" };
 
 export default async function CorrectSteward({ params }: { params: Promise<{ id: string }> }) {
-  const { db } = await current();
+  const { db } = await current("correct-at-desk");
   const { id } = await params;
   const steward = (await listStewards(db)).find((each) => each.id === id);
   if (!steward) notFound();

@@ -13,7 +13,7 @@ import { aimWords, sensitivityWords } from "../../_words/aim-words";
 export const metadata: Metadata = { title: "Correct a variety" };
 
 export default async function CorrectVariety({ params }: { params: Promise<{ id: string }> }) {
-  const { db } = await current();
+  const { db } = await current("correct");
   const { id } = await params;
   const found = await varietyOf(db.read, id);
   if (!found.ok) notFound();

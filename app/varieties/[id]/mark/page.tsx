@@ -10,7 +10,7 @@ import { MarkPicker } from "./mark-picker";
 export const metadata: Metadata = { title: "A variety’s mark" };
 
 export default async function ChooseMark({ params }: { params: Promise<{ id: string }> }) {
-  const { db, settings, today } = await current();
+  const { db, settings, today } = await current("record");
   const { id } = await params;
   const read = await readVariety(db, id, settings, today);
   if (!read) notFound();

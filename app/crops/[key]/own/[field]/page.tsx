@@ -12,7 +12,7 @@ import { cropFieldWords } from "../../../_words/crop-words";
 export const metadata: Metadata = { title: "An own value" };
 
 export default async function OwnValue({ params }: { params: Promise<{ key: string; field: string }> }) {
-  const { db } = await current();
+  const { db } = await current("settings");
   const { key, field: asked } = await params;
   const field = cropFieldNames.find((name) => name === asked);
   const crop = field ? await readCrop(db, decodeURIComponent(key)) : null;

@@ -1,6 +1,7 @@
 import type { Metadata } from "next";
 import { notFound } from "next/navigation";
 import { stages } from "@/lib/schemas/grow-outs/field-kinds";
+import { current } from "../../../../_session/current";
 import { TakeBackSection } from "../../../_field/take-back-form";
 import { stageWords } from "../../../_words/field-words";
 import { GrowOutPageHead } from "../../_components/grow-out-page-head";
@@ -10,6 +11,7 @@ import { CorrectCountForm } from "./correct-count-form";
 export const metadata: Metadata = { title: "Put a count right" };
 
 export default async function CorrectCount({ params }: { params: Promise<{ id: string; entry: string }> }) {
+  await current("correct-in-field");
   const { id, entry } = await params;
   const [read, field] = [await growOutOfPage(id), await fieldOfPage(id)];
   const count = field?.counts.find((each) => each.id === entry);

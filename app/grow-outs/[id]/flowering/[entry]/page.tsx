@@ -1,6 +1,7 @@
 import type { Metadata } from "next";
 import { notFound } from "next/navigation";
 import { moments, organs } from "@/lib/schemas/grow-outs/field-kinds";
+import { current } from "../../../../_session/current";
 import { TakeBackSection } from "../../../_field/take-back-form";
 import { momentWords, organWords } from "../../../_words/field-words";
 import { GrowOutPageHead } from "../../_components/grow-out-page-head";
@@ -10,6 +11,7 @@ import { CorrectFloweringForm } from "./correct-flowering-form";
 export const metadata: Metadata = { title: "Put a flowering note right" };
 
 export default async function CorrectFlowering({ params }: { params: Promise<{ id: string; entry: string }> }) {
+  await current("correct-in-field");
   const { id, entry } = await params;
   const [read, field] = [await growOutOfPage(id), await fieldOfPage(id)];
   const note = field?.flowering.find((each) => each.id === entry);

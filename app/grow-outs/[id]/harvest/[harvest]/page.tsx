@@ -10,7 +10,7 @@ import { CorrectHarvestForm } from "./correct-harvest-form";
 export const metadata: Metadata = { title: "Put a harvest right" };
 
 export default async function CorrectHarvest({ params }: { params: Promise<{ id: string; harvest: string }> }) {
-  const { db, settings, today } = await current();
+  const { db, settings, today } = await current("record");
   const { id, harvest: harvestId } = await params;
   const read = await readHarvests(db, id, today);
   const harvest = read?.harvests.find((each) => each.id === harvestId);

@@ -13,7 +13,7 @@ import { neighbourAsTyped, neighbourOffers } from "../../../_neighbours/neighbou
 export const metadata: Metadata = { title: "A neighbour source" };
 
 export default async function CorrectNeighbour({ params }: { params: Promise<{ id: string; source: string }> }) {
-  const { db, settings } = await current();
+  const { db, settings } = await current("correct-in-field");
   const { id, source } = await params;
   const read = await readNeighbours(db, id);
   const neighbour = read?.neighbours.find((each) => each.id === source);

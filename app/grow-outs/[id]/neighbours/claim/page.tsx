@@ -19,7 +19,7 @@ type Parameters = { params: Promise<{ id: string }>; searchParams: Promise<Searc
 
 /** A figure proposes, a person claims: the grade with its reasons, for the lots that are ticked. */
 export default async function Claim({ params, searchParams }: Parameters) {
-  const { settings } = await current();
+  const { settings } = await current("decide");
   const { id } = await params;
   const found = await neighboursOfPage(id, purposeAsked((await searchParams).purpose));
   if (!found) notFound();

@@ -10,7 +10,7 @@ import { LookForm } from "../../../_neighbours/small-forms";
 export const metadata: Metadata = { title: "Somebody looked for neighbours" };
 
 export default async function Looked({ params }: { params: Promise<{ id: string }> }) {
-  const { db, today } = await current();
+  const { db, today } = await current("record-in-field");
   const { id } = await params;
   const read = await readNeighbours(db, id);
   if (!read) notFound();

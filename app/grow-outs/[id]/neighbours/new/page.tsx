@@ -11,7 +11,7 @@ import { neighbourOffers } from "../../../_neighbours/neighbour-offers";
 export const metadata: Metadata = { title: "A neighbour source" };
 
 export default async function NewNeighbour({ params }: { params: Promise<{ id: string }> }) {
-  const { db, settings } = await current();
+  const { db, settings } = await current("record-in-field");
   const read = await readNeighbours(db, (await params).id);
   if (!read) notFound();
   const offers = neighbourOffers(await namesForNeighbours(db), read, unitsOf(settings));

@@ -14,7 +14,7 @@ export type Stored =
 
 /** Stores the changed cells of a grow-out's grid as one entry of the history, or none of them. */
 export async function storePlants(growOutId: string, sent: Record<string, unknown>): Promise<Stored> {
-  const { db, actor, settings } = await current();
+  const { db, actor, settings } = await current("record-in-field");
   const input = parseForm(savePlantsSchema(settings.hemisphere), sent);
   const outcome = input.ok ? await savePlants(db, actor, growOutId, input.value, settings.hemisphere) : input;
   if (!outcome.ok) {

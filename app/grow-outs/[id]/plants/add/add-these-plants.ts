@@ -9,7 +9,7 @@ import { answerOf, type FormAnswer, textsOf } from "../../../../lots/_form/form-
 
 /** Adds plants to a grow-out, and leads back to its grid. */
 export async function addThesePlants(growOutId: string, _before: FormAnswer, form: FormData): Promise<FormAnswer> {
-  const { db, actor, settings } = await current();
+  const { db, actor, settings } = await current("record-in-field");
   const typed = textsOf(form);
   const input = parseForm(addPlantsSchema(settings.hemisphere), typed);
   const outcome = input.ok ? await addPlants(db, actor, growOutId, input.value) : input;

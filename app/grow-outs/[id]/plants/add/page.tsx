@@ -9,7 +9,7 @@ import { AddPlantsForm } from "./add-plants-form";
 export const metadata: Metadata = { title: "Add plants" };
 
 export default async function AddPlantsPage({ params }: { params: Promise<{ id: string }> }) {
-  const { db, today } = await current();
+  const { db, today } = await current("record-in-field");
   const { id } = await params;
   const read = await readPlantsGrid(db, id);
   if (!read) notFound();

@@ -1,6 +1,7 @@
 import type { Metadata } from "next";
 import { notFound } from "next/navigation";
 import { timingNotSaid } from "@/lib/schemas/grow-outs/field-counts";
+import { current } from "../../../../_session/current";
 import { TakeBackSection } from "../../../_field/take-back-form";
 import { passStageOptions, reasonOptions } from "../../../_words/field-words";
 import { GrowOutPageHead } from "../../_components/grow-out-page-head";
@@ -10,6 +11,7 @@ import { CorrectPassForm } from "./correct-pass-form";
 export const metadata: Metadata = { title: "Put a rogue pass right" };
 
 export default async function CorrectPass({ params }: { params: Promise<{ id: string; entry: string }> }) {
+  await current("correct-in-field");
   const { id, entry } = await params;
   const [read, field] = [await growOutOfPage(id), await fieldOfPage(id)];
   const pass = field?.passes.find((each) => each.id === entry);

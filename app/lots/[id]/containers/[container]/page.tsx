@@ -10,7 +10,7 @@ import { ContainerForm } from "../container-form";
 export const metadata: Metadata = { title: "A container" };
 
 export default async function ChangeContainer({ params }: { params: Promise<{ id: string; container: string }> }) {
-  const { db } = await current();
+  const { db } = await current("desk");
   const { id, container: containerId } = await params;
   const lot = await readHead(db.read, id);
   const container = await readContainer(db.read, id, containerId);

@@ -9,7 +9,7 @@ import { ContainerForm } from "../container-form";
 export const metadata: Metadata = { title: "A container" };
 
 export default async function NewContainer({ params }: { params: Promise<{ id: string }> }) {
-  const { db } = await current();
+  const { db } = await current("desk");
   const lot = await readHead(db.read, (await params).id);
   if (!lot) notFound();
   return (

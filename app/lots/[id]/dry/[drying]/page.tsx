@@ -16,7 +16,7 @@ import { DriedForm } from "../drying-forms";
 export const metadata: Metadata = { title: "Weigh dried seed" };
 
 export default async function WeighDried({ params }: { params: Promise<{ id: string; drying: string }> }) {
-  const { db, settings, today } = await current();
+  const { db, settings, today } = await current("desk");
   const { id, drying: dryingId } = await params;
   const lot = await readHead(db.read, id);
   const drying = lot ? (await readDrying(db, lot.id)).dryings.find((each) => each.id === dryingId) : undefined;

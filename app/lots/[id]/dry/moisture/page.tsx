@@ -8,7 +8,7 @@ import { MoistureForm } from "../drying-forms";
 export const metadata: Metadata = { title: "Read the moisture" };
 
 export default async function ReadMoisture({ params }: { params: Promise<{ id: string }> }) {
-  const { db, today } = await current();
+  const { db, today } = await current("desk");
   const lot = await readHead(db.read, (await params).id);
   if (!lot) notFound();
   return (

@@ -14,7 +14,7 @@ import { CorrectEntryForm, TakeBackForm } from "./correct-entry-form";
 export const metadata: Metadata = { title: "Put an entry right" };
 
 export default async function CorrectEntry({ params }: { params: Promise<{ id: string; entry: string }> }) {
-  const { db, settings } = await current();
+  const { db, settings } = await current("correct-at-desk");
   const { id, entry: entryId } = await params;
   const lot = await readHead(db.read, id);
   const entry = await readEntry(db.read, id, entryId);

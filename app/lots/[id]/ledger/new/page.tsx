@@ -17,7 +17,7 @@ export default async function NewEntry({
   params: Promise<{ id: string }>;
   searchParams: Promise<SearchParameters>;
 }) {
-  const { db, settings, today } = await current();
+  const { db, settings, today } = await current("desk");
   const lot = await readHead(db.read, (await params).id);
   if (!lot) notFound();
   const asked = (await searchParams).kind;

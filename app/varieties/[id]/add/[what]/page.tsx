@@ -18,7 +18,7 @@ export default async function AddToVariety({
   params: Promise<{ id: string; what: string }>;
   searchParams: Promise<{ steward?: string }>;
 }) {
-  const { db, settings, today } = await current();
+  const { db, settings, today } = await current("record");
   const { id, what: asked } = await params;
   const what = additions.find((each) => each === asked);
   const read = what ? await readVariety(db, id, settings, today) : null;

@@ -11,7 +11,7 @@ import { additionFields } from "../../../_words/additions";
 export const metadata: Metadata = { title: "Correct a line of the type" };
 
 export default async function CorrectLine({ params }: { params: Promise<{ id: string; line: string }> }) {
-  const { db, settings, today } = await current();
+  const { db, settings, today } = await current("correct");
   const { id, line: lineId } = await params;
   const read = await readVariety(db, id, settings, today);
   const line = read?.traits.find((each) => each.id === lineId);

@@ -9,7 +9,7 @@ import { answerOf, type FormAnswer, textsOf } from "../../../../lots/_form/form-
 
 /** Defines a trait on a variety's page. */
 export async function defineThisTrait(varietyId: string, _before: FormAnswer, form: FormData): Promise<FormAnswer> {
-  const { db, actor } = await current();
+  const { db, actor } = await current("record");
   const typed = textsOf(form);
   const outcome = await defineTrait(db, actor, varietyId, typed);
   if (outcome.ok) revalidatePath("/", "layout");
@@ -23,7 +23,7 @@ export async function changeThisTrait(
   _before: FormAnswer,
   form: FormData,
 ): Promise<FormAnswer> {
-  const { db, actor } = await current();
+  const { db, actor } = await current("record");
   const typed = textsOf(form);
   const outcome = await changeTrait(db, actor, varietyId, traitId, typed);
   if (outcome.ok) revalidatePath("/", "layout");
@@ -32,7 +32,7 @@ export async function changeThisTrait(
 
 /** Takes away a trait that was never used. */
 export async function takeTraitAway(varietyId: string, traitId: string): Promise<void> {
-  const { db, actor } = await current();
+  const { db, actor } = await current("record");
   const removed = await removeTrait(db, actor, varietyId, traitId);
   revalidatePath("/", "layout");
   // One that was used meanwhile stays, and its page says how often.

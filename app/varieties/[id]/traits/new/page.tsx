@@ -10,7 +10,7 @@ import { TraitForm } from "../_form/trait-form";
 export const metadata: Metadata = { title: "Define a trait" };
 
 export default async function NewTraitPage({ params }: { params: Promise<{ id: string }> }) {
-  const { db } = await current();
+  const { db } = await current("record");
   const { id } = await params;
   const variety = await readTraitHead(db, id);
   if (!variety) notFound();

@@ -13,7 +13,7 @@ import { TogetherForm } from "./together-form";
 export const metadata: Metadata = { title: "Put bags together" };
 
 export default async function PutTogetherPage({ params }: { params: Promise<{ id: string; harvest: string }> }) {
-  const { db, settings, today } = await current();
+  const { db, settings, today } = await current("record");
   const { id, harvest: harvestId } = await params;
   const read = await readHarvests(db, id, today);
   const harvest = read?.harvests.find((each) => each.id === harvestId);

@@ -11,7 +11,7 @@ import { NeighbourFloweringForm } from "../../../../_neighbours/small-forms";
 export const metadata: Metadata = { title: "Flowering of a neighbour" };
 
 export default async function NeighbourFlowering({ params }: { params: Promise<{ id: string; source: string }> }) {
-  const { db, today } = await current();
+  const { db, today } = await current("correct-in-field");
   const { id, source } = await params;
   const read = await readNeighbours(db, id);
   const neighbour = read?.neighbours.find((each) => each.id === source);

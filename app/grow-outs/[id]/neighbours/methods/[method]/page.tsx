@@ -10,7 +10,7 @@ import { MethodForm } from "../../../../_neighbours/small-forms";
 export const metadata: Metadata = { title: "What was done against other pollen" };
 
 export default async function CorrectMethod({ params }: { params: Promise<{ id: string; method: string }> }) {
-  const { db } = await current();
+  const { db } = await current("correct-in-field");
   const { id, method: methodId } = await params;
   const read = await readNeighbours(db, id);
   const method = read?.methods.find((each) => each.id === methodId);

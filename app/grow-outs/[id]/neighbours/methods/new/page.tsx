@@ -8,7 +8,7 @@ import { MethodForm } from "../../../../_neighbours/small-forms";
 export const metadata: Metadata = { title: "What was done against other pollen" };
 
 export default async function NewMethod({ params }: { params: Promise<{ id: string }> }) {
-  const { db } = await current();
+  const { db } = await current("record-in-field");
   const { id } = await params;
   const read = await readNeighbours(db, id);
   if (!read) notFound();
