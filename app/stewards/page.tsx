@@ -4,6 +4,7 @@ import { PageHead } from "@/components/frame";
 import { Figure } from "@/components/numbers";
 import { DataTable, readTableAddress, type SearchParameters } from "@/components/tables";
 import { ButtonLink } from "@/components/ui";
+import { roleMay } from "@/lib/access/permissions";
 import { counted } from "@/lib/display/plurals";
 import { listStewards } from "@/lib/registry/stewards/list-stewards";
 import { current } from "../_session/current";
@@ -12,14 +13,17 @@ import { columns, stewardRow } from "./_words/steward-rows";
 export const metadata: Metadata = { title: "Stewards" };
 
 export default async function Stewards({ searchParams }: { searchParams: Promise<SearchParameters> }) {
-  const { db } = await current();
+  const { db, actor } = await current();
   const parameters = await searchParams;
   const stewards = await listStewards(db);
-  const add = (
+  const add = roleMay(actor.role, "desk") ? (
     <ButtonLink href="/stewards/new" kind="chief">
       Record a steward
     </ButtonLink>
-  );
+  ) : null;
+  // Who keeps seed for one steward puts their own line right; the desk, everybody's.
+  const mayCorrect = (id: string) =>
+    roleMay(actor.role, "correct-at-desk") && (actor.role !== "steward" || actor.stewardId === id);
   if (stewards.length === 0) {
     return (
       <div className="sheet">
@@ -49,7 +53,7 @@ export default async function Stewards({ searchParams }: { searchParams: Promise
         caption="Stewards"
         noun="steward"
         columns={columns}
-        rows={stewards.map(stewardRow)}
+        rows={stewards.map((steward) => stewardRow(steward, mayCorrect(steward.id)))}
         path="/stewards"
         address={readTableAddress(parameters, columns)}
         others={parameters}

@@ -16,6 +16,8 @@ export interface Database {
   readonly location: Location;
   readonly read: Client;
   readonly write: Client;
+  /** where somebody sees only part of it: the whole registry, for what is worked out of all its records */
+  readonly whole?: Database;
   /** the number of the last change set, 0 where nothing was written yet; also where who changed what is not to be seen */
   lastChange(): Promise<number>;
   close(): Promise<void>;

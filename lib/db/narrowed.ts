@@ -69,6 +69,7 @@ export function narrowed(db: Database, read: Narrowing, write: Narrowing): Datab
   return {
     engine: db.engine,
     location: db.location,
+    whole: db,
     read: ends.make(narrowedConnector(ends.read, rewriter(db.engine, read))),
     write: ends.make(narrowedConnector(ends.write, rewriter(db.engine, write))),
     lastChange: () => db.lastChange(),

@@ -2,7 +2,9 @@
 
 import { revalidatePath } from "next/cache";
 import { redirect } from "next/navigation";
+import { refusalSentence } from "@/lib/display/refusals";
 import { correctSteward } from "@/lib/registry/stewards/correct-steward";
+import { erasePerson } from "@/lib/registry/stewards/erase-person";
 import { recordSteward } from "@/lib/registry/stewards/record-steward";
 import { textsOfForm } from "@/lib/schemas/varieties/form-texts";
 import { current } from "../../_session/current";
@@ -29,6 +31,19 @@ export async function storeStewardCorrection(
   const { db, actor } = await current("desk");
   const stored = await correctSteward(db, actor, stewardId, typed);
   if (!stored.ok) return refusedForm(stored.refusals, typed);
+  revalidatePath("/", "layout");
+  redirect("/stewards");
+}
+
+export interface ForgetAnswer {
+  readonly refusals: readonly string[];
+}
+
+/** Erases a steward's name and contact for good, or answers why that is not safe yet. */
+export async function forgetPerson(stewardId: string, _before: ForgetAnswer): Promise<ForgetAnswer> {
+  const { db, actor } = await current("erase");
+  const erased = await erasePerson(db, actor, stewardId);
+  if (!erased.ok) return { refusals: erased.refusals.map(refusalSentence) };
   revalidatePath("/", "layout");
   redirect("/stewards");
 }

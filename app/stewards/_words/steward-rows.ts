@@ -19,13 +19,14 @@ const answers: Readonly<Record<string, string>> = {
   unknown: "does not know of",
 };
 
-/** A steward as a row of the list. */
-export function stewardRow(steward: StewardInList): Row {
+/** A steward as a row of the list; the name leads to what is written of them for who may put that right. */
+export function stewardRow(steward: StewardInList, mayCorrect: boolean): Row {
   const word = steward.lastWord;
+  const name = steward.name ?? "a steward";
   return {
     id: steward.id,
     cells: {
-      name: { kind: "link", words: steward.name ?? "a steward (name erased)", href: `/stewards/${steward.id}/correct` },
+      name: mayCorrect ? { kind: "link", words: name, href: `/stewards/${steward.id}/correct` } : name,
       kind: steward.kind,
       place: steward.place,
       lots: { kind: "link", words: String(steward.lots), href: `/lots?holder=${steward.id}`, sort: steward.lots },

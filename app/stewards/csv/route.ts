@@ -7,5 +7,10 @@ import { columns, stewardRow } from "../_words/steward-rows";
 export async function GET(request: Request): Promise<Response> {
   const { db } = await current();
   const stewards = await listStewards(db);
-  return rowsAsCsv(request, "stewards", columns, stewards.map(stewardRow));
+  return rowsAsCsv(
+    request,
+    "stewards",
+    columns,
+    stewards.map((steward) => stewardRow(steward, false)),
+  );
 }

@@ -28,6 +28,9 @@ const nouns: Readonly<Partial<Record<TableName, string>>> = {
   IsolationMethod: "isolation method",
   HarvestSeedParent: "seed parent",
   HolderConfirmation: "word from a holder",
+  Member: "member",
+  MemberGrowOut: "grow-out of a helper",
+  Invitation: "invitation",
 };
 
 /** The trade's word for a table's row. */

@@ -2,7 +2,10 @@ import { uuidv7 } from "uuidv7";
 import type { Actor } from "@/lib/access/actor";
 import { type Action, may } from "@/lib/access/permissions";
 import { type Database, lockWrites, type Transaction } from "@/lib/db";
-import type { Outcome, Refusal } from "@/lib/science/outcome";
+import { type Outcome, type Refusal, refusal } from "@/lib/science/outcome";
+import { ownershipFaults } from "../ownership/check-ownership";
+import { seenBy } from "../privacy/seen-by";
+import type { TableName } from "./records";
 import { ChangeWriter } from "./writer";
 
 export interface Operation {
@@ -29,8 +32,9 @@ class Refused extends Error {
 }
 
 /**
- * Runs one operation of the registry: asks for permission, opens a transaction, lets the work read and write through the change writer,
- * and stores the change set with it. A refusal by the work rolls everything back. An operation that wrote nothing leaves no change set.
+ * Runs one operation of the registry: asks for permission, opens a transaction, lets the work read what the actor may see and write through
+ * the change writer, asks whether what was written was the actor's to write, and stores the change set with it. A refusal rolls everything back.
+ * An operation that wrote nothing leaves no change set.
  */
 export async function perform<T>(
   db: Database,
@@ -40,8 +44,11 @@ export async function perform<T>(
 ): Promise<Outcome<Performed<T>>> {
   const allowed = may(actor, operation.action);
   if (!allowed.ok) return allowed;
+  // Who comes in by an invitation has no part in the registry yet: the invitation says what is written, and only about them.
+  const comesIn = operation.action === "come-in";
+  const { write } = comesIn ? (db.whole ?? db) : seenBy(db.whole ?? db, actor);
   try {
-    const value = await db.write.$transaction(
+    const value = await write.$transaction(
       async (tx) => {
         await lockWrites(tx, db.engine);
         const last = await tx.changeSet.findFirst({ orderBy: { number: "desc" }, select: { number: true } });
@@ -50,6 +57,10 @@ export async function perform<T>(
         const change = new ChangeWriter(tx, db.engine, changeSetId, revision);
         const outcome = await work(change, tx);
         if (!outcome.ok) throw new Refused(outcome.refusals);
+        const notOwn = comesIn ? [] : await ownershipFaults(tx, actor, change.written);
+        if (comesIn && change.written.some(({ table }) => !aboutComingIn.has(table)))
+          throw new Error("who comes in writes nothing but that");
+        if (notOwn.length > 0) throw new Refused(notOwn);
         if (change.size === 0) return { value: outcome.value, changeSetId: null, revision: revision - 1 };
         await change.finish({
           id: changeSetId,
@@ -70,6 +81,22 @@ export async function perform<T>(
     return { ok: true, value };
   } catch (error) {
     if (error instanceof Refused) return { ok: false, refusals: error.refusals };
+    if (actor.role !== "owner" && isTaken(error)) return { ok: false, refusals: [takenUnseen] };
     throw error;
   }
+}
+
+const aboutComingIn: ReadonlySet<TableName> = new Set(["Member", "MemberGrowOut", "Invitation"]);
+
+/** A name or number that a record bears which the actor may not see: it is refused without saying whose. */
+const takenUnseen = refusal(
+  "cannot-be-used",
+  [],
+  "",
+  "cannot be stored so: a name or number in it cannot be used here",
+  "choose another, or ask the owner",
+);
+
+function isTaken(error: unknown): boolean {
+  return error instanceof Error && /unique constraint/i.test(error.message);
 }

@@ -1,7 +1,10 @@
 import type { Prisma } from "@/lib/db";
 
-/** The tables that a change set may write: all but the change sets themselves. */
-export type TableName = Exclude<Prisma.ModelName, "ChangeSet" | "Change">;
+/** What the sign-in library keeps: hashes, tokens, devices. None of it goes through a change set. */
+type Secret = "User" | "Session" | "Account" | "Verification" | "Passkey" | "RateLimit";
+
+/** The tables that a change set may write: all but the change sets themselves and what is secret. */
+export type TableName = Exclude<Prisma.ModelName, "ChangeSet" | "Change" | Secret>;
 
 /** A stored row of a table. */
 export type RowOf<T extends TableName> = Prisma.TypeMap["model"][T]["payload"]["scalars"];

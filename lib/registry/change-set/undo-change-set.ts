@@ -1,6 +1,7 @@
 import type { Actor } from "@/lib/access/actor";
 import { type Database, references, type Transaction } from "@/lib/db";
 import { accepted, type Outcome, type Refusal, refusal, refused } from "@/lib/science/outcome";
+import { erasedMark } from "../stewards/without-name";
 import { grouped } from "./grouped";
 import { nameOfRecord, nounOf } from "./name-of-record";
 import { type Performed, perform } from "./perform";
@@ -49,12 +50,25 @@ export async function undoChangeSet(
       before: parsed(row.before),
       after: parsed(row.after),
     }));
+    if (reversals.some(({ table }) => aboutPeople.has(table))) return refused(notHere(target.title));
+    if (reversals.some(({ table, before }) => table === "Person" && before?.name === erasedMark)) {
+      const needed = "write the steward’s name anew, if they want it back";
+      return refused(refusal("not-undone", ["changeSet"], target.title, "was for good: no name is kept", needed));
+    }
     const refusals = [...(await dependents(db, tx, reversals)), ...(await changedSince(tx, reversals))];
     if (refusals.length > 0) return refused(...refusals);
     await reverse(change, reversals);
     change.touchAll();
     return accepted({ undone: reversals.length });
   });
+}
+
+/** Who may come in is changed where it is seen whole: there must always be an owner, and what was ended must not come back unseen. */
+const aboutPeople: ReadonlySet<string> = new Set(["Member", "MemberGrowOut", "Invitation"]);
+
+function notHere(title: string): Refusal {
+  const needed = "change it under Registry › Who may come in";
+  return refusal("not-undone-here", ["changeSet"], title, "is about who may come in", needed);
 }
 
 function parsed(text: string | null): Record<string, unknown> | null {

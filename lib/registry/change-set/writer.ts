@@ -3,7 +3,8 @@ import type { Engine } from "@/lib/db";
 import { insertRows, type Prisma, type Transaction } from "@/lib/db";
 import { delegateOf, type NewRowOf, type PatchOf, type TableName } from "./records";
 
-interface Noted {
+/** What was done to one row: what it was and what it is. */
+export interface Noted {
   readonly table: TableName;
   readonly id: string;
   readonly action: "create" | "update" | "remove";
@@ -13,6 +14,9 @@ interface Noted {
 
 const changesAtOnce = 2000;
 
+/** Fields that are stored and never noted: the history of a registry tells no secret. */
+const neverNoted: Readonly<Partial<Record<string, readonly string[]>>> = { Invitation: ["codeHash"] };
+
 /**
  * Writes rows of one operation and notes for each what was and what is. The notes go into the change set when the operation ends.
  */
@@ -20,6 +24,8 @@ export class ChangeWriter {
   private readonly notes: Noted[] = [];
   private readonly touched = new Set<string>();
   private touchedAll = false;
+  private touchedNothing = false;
+  private without: (json: string) => string | null = () => null;
 
   constructor(
     readonly tx: Transaction,
@@ -38,6 +44,11 @@ export class ChangeWriter {
     return this.notes.length;
   }
 
+  /** What was written so far, in its order. */
+  get written(): readonly Noted[] {
+    return this.notes;
+  }
+
   /** Says that a variety's figures may have changed. An operation that touches none is taken to touch all. */
   touch(...varietyIds: (string | null | undefined)[]): void {
     for (const id of varietyIds) if (id) this.touched.add(id);
@@ -45,6 +56,16 @@ export class ChangeWriter {
 
   touchAll(): void {
     this.touchedAll = true;
+  }
+
+  /** Says that no figure can have changed: what is written is about people, not seed. */
+  touchNothing(): void {
+    this.touchedNothing = true;
+  }
+
+  /** Says what the notes of this change set may not hold: a text that has it is noted as what `without` makes of it (null: as it is). */
+  forget(without: (json: string) => string | null): void {
+    this.without = without;
   }
 
   async create<T extends TableName>(table: T, ...rows: NewRowOf<T>[]): Promise<void> {
@@ -110,13 +131,18 @@ export class ChangeWriter {
         tableName: note.table,
         recordId: note.id,
         action: note.action,
-        before: note.before && JSON.stringify(note.before),
-        after: note.after && JSON.stringify(note.after),
+        before: note.before && this.told(noted(note.table, note.before)),
+        after: note.after && this.told(noted(note.table, note.after)),
       }));
       await insertRows(this.tx, this.engine, "Change", rows);
     }
+    if (this.touchedNothing && this.touched.size === 0 && !this.touchedAll) return;
     const where = this.touchedAll || this.touched.size === 0 ? {} : { id: { in: [...this.touched] } };
     await this.tx.variety.updateMany({ where, data: { revision: this.revision } });
+  }
+
+  private told(json: string): string {
+    return this.without(json) ?? json;
   }
 
   private async rowsOf(table: TableName, ids: readonly string[]): Promise<Map<string, Record<string, unknown>>> {
@@ -130,4 +156,10 @@ export class ChangeWriter {
     }
     return found;
   }
+}
+
+function noted(table: string, row: Record<string, unknown>): string {
+  const hidden = neverNoted[table];
+  if (!hidden) return JSON.stringify(row);
+  return JSON.stringify(Object.fromEntries(Object.entries(row).filter(([field]) => !hidden.includes(field))));
 }

@@ -1,6 +1,7 @@
 import { type Client, type Database, placeholders } from "@/lib/db";
 import type { Refusal } from "@/lib/science/outcome";
 import { figuresOfRecords, type LotFigure, type TestFigure } from "./figures-of-records";
+import { figuresSeen } from "./figures-seen";
 import { type RecordsOfCrops, readRecords } from "./read-records";
 import type { LotRecord, TestRecord } from "./records";
 import type { SpanOfLot } from "./span-of-lot";
@@ -39,6 +40,7 @@ export async function figuresOfVariety(db: Database, varietyId: string): Promise
 
 /** The figures of all lots of a variety's crop, its own and those that it could be crossed with; by lot id. One statement, one more after a change. */
 export async function figuresOfCropOf(db: Database, varietyId: string): Promise<Figures> {
+  if (db.whole) return figuresSeen(db, await figuresOfCropOf(db.whole, varietyId));
   const [crop] = await db.read.$queryRawUnsafe<{ cropId: string; revision: number | bigint }[]>(
     `SELECT v."cropId", MAX(v."revision") AS "revision" FROM "Variety" v
      WHERE v."cropId" = (SELECT "cropId" FROM "Variety" WHERE "id" = ${placeholders(db.engine, 1)}) GROUP BY v."cropId"`,
@@ -58,6 +60,7 @@ const wholes = new WeakMap<Client, Whole>();
 
 /** The figures of all lots, by lot id; the same map while nothing has changed. One statement then, one more where something has. */
 export async function figuresOfAll(db: Database): Promise<Figures> {
+  if (db.whole) return figuresSeen(db, await figuresOfAll(db.whole));
   const crops = await db.read.variety.groupBy({ by: ["cropId"], _max: { revision: true }, orderBy: { cropId: "asc" } });
   const parts = await figuresOfCrops(
     db,

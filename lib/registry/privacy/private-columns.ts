@@ -50,7 +50,11 @@ export function privateColumns(viewer: Viewer): Readonly<Partial<Record<SeenTabl
     Steward: [
       {
         columns: { place: null },
-        seenIf: either(own("id"), `x."placeGrain" <> 'none' AND x."id" NOT IN (SELECT "id" FROM "borrowers")`),
+        seenIf: either(
+          own("id"),
+          librarian,
+          `x."placeGrain" <> 'none' AND x."id" NOT IN (SELECT "id" FROM "borrowers")`,
+        ),
       },
       { columns: { note: null, extra: null }, seenIf: either(own("id"), librarian) },
     ],

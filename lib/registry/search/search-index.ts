@@ -31,13 +31,8 @@ export async function searchIndex(db: Database): Promise<readonly IndexedRecord[
   return [...(await made).records.values()];
 }
 
-async function lastRevision(db: Database): Promise<number> {
-  const last = await db.read.changeSet.findFirst({ orderBy: { number: "desc" }, select: { number: true } });
-  return last?.number ?? 0;
-}
-
 async function built(db: Database): Promise<SearchIndex> {
-  const revision = await lastRevision(db);
+  const revision = await db.lastChange();
   const records = new Map<string, IndexedRecord>();
   for (const reading of Object.values(readings)) {
     for (const record of await reading(db, null)) records.set(record.id, record);
@@ -46,9 +41,10 @@ async function built(db: Database): Promise<SearchIndex> {
 }
 
 async function upToDate(db: Database, index: SearchIndex): Promise<SearchIndex> {
-  const revision = await lastRevision(db);
+  const revision = await db.lastChange();
   if (revision === index.revision) return index;
-  if (revision < index.revision) return built(db);
+  // What somebody may see can change with records that they do not see.
+  if (db.whole || revision < index.revision) return built(db);
   const changes = await db.read.change.findMany({
     where: { changeSet: { number: { gt: index.revision } } },
     select: { tableName: true, recordId: true, action: true },
