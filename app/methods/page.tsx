@@ -1,7 +1,7 @@
 import type { Metadata } from "next";
-import Link from "next/link";
 import { PageHead, Section } from "@/components/frame";
 import { Figure } from "@/components/numbers";
+import { Way } from "@/components/ui/offered";
 import { calculations } from "@/lib/schemas/calculations";
 import { current } from "../_session/current";
 import { subjects } from "./_words/subjects";
@@ -32,7 +32,7 @@ export default async function Methods() {
               return each ? (
                 <div key={name} className={styles.each}>
                   <dt>
-                    <Link href={`/methods/${name}`}>{each.title}</Link>
+                    <Way href={`/methods/${name}`}>{each.title}</Way>
                   </dt>
                   <dd>{each.answers}</dd>
                 </div>

@@ -1,6 +1,6 @@
-import Link from "next/link";
 import type { ButtonHTMLAttributes, ReactNode } from "react";
 import styles from "./button.module.css";
+import { FileWay, Way } from "./offered";
 
 /** chief: the one thing to do here; plain: another; waiting: what waits for a hand; quiet: words only. */
 export type ButtonKind = "chief" | "plain" | "waiting" | "quiet";
@@ -19,7 +19,7 @@ export function Button({
   return <button {...rest} type={type} className={classOf(kind, wide)} />;
 }
 
-/** A link that looks like a button, for an action that is a page. `download` makes it a file. */
+/** A link that looks like a button, for an action that is a page; there only for who may. `download` makes it a file. */
 export function ButtonLink({
   kind = "plain",
   wide,
@@ -35,14 +35,14 @@ export function ButtonLink({
 }) {
   if (download !== undefined) {
     return (
-      <a href={href} download={download} className={classOf(kind, wide)}>
+      <FileWay href={href} download={download} className={classOf(kind, wide)}>
         {children}
-      </a>
+      </FileWay>
     );
   }
   return (
-    <Link href={href} className={classOf(kind, wide)}>
+    <Way href={href} className={classOf(kind, wide)}>
       {children}
-    </Link>
+    </Way>
   );
 }

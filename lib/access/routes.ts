@@ -128,7 +128,7 @@ export const routes = {
   "/varieties/[id]/mark": "record",
   "/varieties/[id]/strains/[strain]": "correct",
   "/varieties/[id]/traits": "read",
-  "/varieties/[id]/traits/[trait]": "read",
+  "/varieties/[id]/traits/[trait]": "correct",
   "/varieties/[id]/traits/new": "record",
   "/varieties/csv": "read",
   "/varieties/new": "desk",

@@ -1,8 +1,8 @@
 import type { Metadata } from "next";
-import Link from "next/link";
 import { notFound, redirect } from "next/navigation";
 import { PageHead, Section } from "@/components/frame";
 import { ButtonLink, Notice, Steps } from "@/components/ui";
+import { Way } from "@/components/ui/offered";
 import { counted } from "@/lib/display/plurals";
 import { refusalSentence } from "@/lib/display/refusals";
 import { checkFolder } from "@/lib/exchange/bring-in/import-folder";
@@ -39,8 +39,8 @@ export default async function LookAtUpload({ params }: { params: Promise<{ uploa
           }
         >
           <p className="measure">
-            Nothing was written. Mend these rows in your files and <Link href="/bring-in">bring them in again</Link>.
-            Rows that are already in are not made twice.
+            Nothing was written. Mend these rows in your files and <Way href="/bring-in">bring them in again</Way>. Rows
+            that are already in are not made twice.
           </p>
           <FindingsTable findings={faults} />
         </Section>

@@ -1,5 +1,5 @@
-import Link from "next/link";
 import type { ReactNode } from "react";
+import { Way } from "@/components/ui/offered";
 import type { UnitSettings } from "@/lib/display/units";
 import type { HarvestRead, HarvestsRead } from "@/lib/registry/harvests/read-harvests";
 import { EqualTakings, EvennessView } from "./evenness-view";
@@ -61,13 +61,13 @@ export function HarvestPart({
         {lotId === null ? null : (
           <>
             {apart && evenness ? (
-              <Link href={`/grow-outs/${read.growOut.id}/harvest/${harvest.id}/together`}>put the bags together</Link>
+              <Way href={`/grow-outs/${read.growOut.id}/harvest/${harvest.id}/together`}>put the bags together</Way>
             ) : null}
-            <Link href={`/lots/${lotId}/weigh`}>count and weigh its seeds</Link>
-            <Link href={`/lots/${lotId}/dry`}>dry it</Link>
+            <Way href={`/lots/${lotId}/weigh`}>count and weigh its seeds</Way>
+            <Way href={`/lots/${lotId}/dry`}>dry it</Way>
           </>
         )}
-        <Link href={`/grow-outs/${read.growOut.id}/harvest/${harvest.id}`}>put this harvest right</Link>
+        <Way href={`/grow-outs/${read.growOut.id}/harvest/${harvest.id}`}>put this harvest right</Way>
       </p>
     </div>
   );

@@ -1,6 +1,6 @@
-import Link from "next/link";
 import { FloweringStrip } from "@/components/flowering-strip";
 import { Section } from "@/components/frame";
+import { Way } from "@/components/ui/offered";
 import { stripInWords, stripOf } from "./drawn";
 import type { GivenNeighbours } from "./given";
 import { overlapWords, windowWords } from "./verdict-words";
@@ -15,7 +15,7 @@ export function FloweringOfNeighbours({ read, assessment }: GivenNeighbours) {
     <Section
       id="flowering"
       title="Flowering"
-      aside={<Link href={`/grow-outs/${ground.id}/flowering`}>note the flowering of this grow-out</Link>}
+      aside={<Way href={`/grow-outs/${ground.id}/flowering`}>note the flowering of this grow-out</Way>}
     >
       {known ? (
         <div className="stack">

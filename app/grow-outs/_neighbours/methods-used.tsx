@@ -1,5 +1,5 @@
-import Link from "next/link";
 import { SimpleTable } from "@/components/tables";
+import { Way } from "@/components/ui/offered";
 import { dateInWords } from "@/lib/display/dates";
 import type { MethodRow } from "@/lib/registry/neighbours/read-neighbours";
 import { evidenceOptions, methodOptions, wordsOf } from "./choices";
@@ -29,9 +29,9 @@ export function MethodsUsed({ read: { methods }, at }: GivenNeighbours) {
           sure: each.evidence === null ? "not written" : wordsOf(evidenceOptions, each.evidence),
           note: each.note,
           hand: (
-            <Link className="not-on-paper" href={`${at}/methods/${each.id}`}>
+            <Way className="not-on-paper" href={`${at}/methods/${each.id}`}>
               put right<span className="heard"> {each.method}</span>
-            </Link>
+            </Way>
           ),
         },
       }))}

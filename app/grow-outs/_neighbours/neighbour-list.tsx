@@ -1,5 +1,6 @@
 import Link from "next/link";
 import { ExplainedHere } from "@/components/numbers";
+import { Way } from "@/components/ui/offered";
 import { plainNumber } from "@/lib/display/numbers";
 import { counted } from "@/lib/display/plurals";
 import { distance } from "@/lib/display/units";
@@ -59,9 +60,9 @@ export function NeighbourList({ read, assessment, units, at }: GivenNeighbours) 
               </p>
             </div>
             <div className={styles.hand}>
-              <Link href={`${at}/${neighbour.id}/flowering`}>
+              <Way href={`${at}/${neighbour.id}/flowering`}>
                 note its flowering<span className="heard">, number {index + 1}</span>
-              </Link>
+              </Way>
               <Link href={`${at}/${neighbour.id}`}>
                 put right<span className="heard"> number {index + 1}</span>
               </Link>

@@ -1,7 +1,7 @@
 import type { Metadata } from "next";
-import Link from "next/link";
 import { notFound } from "next/navigation";
 import { PageHead, Parts, Section } from "@/components/frame";
+import { Way } from "@/components/ui/offered";
 import { dayInWords } from "@/lib/display/dates";
 import { counted } from "@/lib/display/plurals";
 import { changesOnAPage, readChangeSet } from "@/lib/registry/history/read-change-set";
@@ -38,12 +38,12 @@ export default async function ChangeSet({
         {set.reason ? <p className="told">{set.reason}</p> : null}
         {set.undoes ? (
           <p>
-            It takes back <Link href={`/history/${set.undoes.number}`}>{set.undoes.title}</Link>.
+            It takes back <Way href={`/history/${set.undoes.number}`}>{set.undoes.title}</Way>.
           </p>
         ) : null}
         {set.undoneBy ? (
           <p className="waits">
-            It was taken back by <Link href={`/history/${set.undoneBy.number}`}>change {set.undoneBy.number}</Link>.
+            It was taken back by <Way href={`/history/${set.undoneBy.number}`}>change {set.undoneBy.number}</Way>.
           </p>
         ) : null}
       </PageHead>
@@ -60,7 +60,7 @@ export default async function ChangeSet({
               </h3>
               <FieldChanges action={change.action} fields={change.fields} names={set.names} />
               <p className="counts not-on-paper">
-                <Link href={`/history/record/${change.recordId}`}>All that happened to it</Link>
+                <Way href={`/history/record/${change.recordId}`}>All that happened to it</Way>
               </p>
             </li>
           ))}

@@ -1,4 +1,4 @@
-import Link from "next/link";
+import { Way } from "@/components/ui/offered";
 import { dayInWords } from "@/lib/display/dates";
 import { grouped } from "@/lib/registry/change-set/grouped";
 import type { ChangeSetInList } from "@/lib/registry/history/list-change-sets";
@@ -30,14 +30,14 @@ function HistoryEntry({ set }: { set: ChangeSetInList }) {
       <span className={styles.time}>{set.time}</span>
       <div>
         <p className={styles.title}>
-          <Link href={`/history/${set.number}`}>{set.title}</Link>
+          <Way href={`/history/${set.number}`}>{set.title}</Way>
           {set.reason ? <span className="told"> {set.reason}</span> : null}
         </p>
         <p className={styles.what}>
           {countsInWords(set.counts)}, by {set.actor}
           {set.undoneBy === null ? null : (
             <>
-              ; <Link href={`/history/${set.undoneBy}`}>taken back by {set.undoneBy}</Link>
+              ; <Way href={`/history/${set.undoneBy}`}>taken back by {set.undoneBy}</Way>
             </>
           )}
         </p>

@@ -1,5 +1,5 @@
-import Link from "next/link";
 import { Section } from "@/components/frame";
+import { Way } from "@/components/ui/offered";
 import { dayInWords } from "@/lib/display/dates";
 import { counted } from "@/lib/display/plurals";
 import { recordHistory } from "@/lib/registry/history/record-history";
@@ -21,7 +21,7 @@ export async function HistoryOf({ ids, asOf }: { ids: readonly string[]; asOf?: 
       title="History"
       aside={
         asOf ? (
-          <Link href={`/history/record/${asOf}`}>As it stood on an earlier day</Link>
+          <Way href={`/history/record/${asOf}`}>As it stood on an earlier day</Way>
         ) : (
           counted(entries.length, "change")
         )
@@ -51,7 +51,7 @@ export async function HistoryOf({ ids, asOf }: { ids: readonly string[]; asOf?: 
                   </div>
                 ))}
                 <p>
-                  <Link href={`/history/${entry.number}`}>The whole change, and the way back</Link>
+                  <Way href={`/history/${entry.number}`}>The whole change, and the way back</Way>
                 </p>
               </div>
             </details>

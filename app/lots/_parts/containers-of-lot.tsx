@@ -1,5 +1,5 @@
-import Link from "next/link";
 import { SimpleTable } from "@/components/tables";
+import { Way } from "@/components/ui/offered";
 import { dateInWords } from "@/lib/display/dates";
 import { plainNumber } from "@/lib/display/numbers";
 import { temperature, type UnitSettings, weight } from "@/lib/display/units";
@@ -22,9 +22,9 @@ export function ContainersOfLot({ read, units }: { read: LotRead; units: UnitSet
         id: container.containerId,
         cells: {
           container: (
-            <Link href={`/lots/${lot.id}/containers/${container.containerId}`}>
+            <Way href={`/lots/${lot.id}/containers/${container.containerId}`}>
               {container.kind ?? "container"} {container.code}
-            </Link>
+            </Way>
           ),
           place: placeInWords(container, units),
           amount: amountInWords(container, units),

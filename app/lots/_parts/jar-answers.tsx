@@ -1,8 +1,8 @@
-import Link from "next/link";
 import type { ReactNode } from "react";
 import { Jar } from "@/components/jar";
 import { Explained } from "@/components/numbers";
 import { Button, NumberField } from "@/components/ui";
+import { Way } from "@/components/ui/offered";
 import { dateInWords } from "@/lib/display/dates";
 import type { Explanation } from "@/lib/display/explanation";
 import { kOfN, percent } from "@/lib/display/numbers";
@@ -169,9 +169,7 @@ function WhatToSow({ read, units }: { read: LotRead; units: UnitSettings }) {
             <Button type="submit">Work it out</Button>
           </form>
           <p>
-            <Link href={`/grow-outs/new?variety=${read.lot.varietyId}&lot=${read.lot.id}`}>
-              Plan a grow-out from it
-            </Link>
+            <Way href={`/grow-outs/new?variety=${read.lot.varietyId}&lot=${read.lot.id}`}>Plan a grow-out from it</Way>
           </p>
         </>
       }

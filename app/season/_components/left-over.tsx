@@ -1,5 +1,6 @@
 import Link from "next/link";
 import { SeedCoat } from "@/components/seed-coat";
+import { Way } from "@/components/ui/offered";
 import { dateInWords } from "@/lib/display/dates";
 import type { SeasonRecords } from "@/lib/registry/season/records";
 import { storedSeedCoat } from "@/lib/schemas/varieties/seed-coat";
@@ -40,9 +41,9 @@ export function LeftOver({ ids, records }: { ids: readonly string[]; records: Se
               )}
             </p>
             {lot ? (
-              <Link href={`/tests/new?lot=${lot.id}`} className={styles.hand}>
+              <Way href={`/tests/new?lot=${lot.id}`} className={styles.hand}>
                 Write a test down<span className="heard">, {lot.number}</span>
-              </Link>
+              </Way>
             ) : (
               <Link
                 href={`/varieties/${variety.id}/add/word${stewardId ? `?steward=${stewardId}` : ""}`}

@@ -7,6 +7,7 @@ import { Figure } from "@/components/numbers";
 import { SeedCoat } from "@/components/seed-coat";
 import { SimpleTable } from "@/components/tables";
 import { ButtonLink, Notice } from "@/components/ui";
+import { Way } from "@/components/ui/offered";
 import { dateInWords } from "@/lib/display/dates";
 import type { UnitSettings } from "@/lib/display/units";
 import { readTransfer, type TransferRead } from "@/lib/registry/transfers/read-transfer";
@@ -118,11 +119,7 @@ export default async function Transfer({ params }: Props) {
       {sides.length === 0 && transfer.newLotId === null && transfer.toStewardId === transfer.fromStewardId ? null : (
         <p className="quiet measure">
           Seed that was handed over stays handed over. Where only the record is mistaken,{" "}
-          {read.changeSetId ? (
-            <Link href={`/history/${read.changeSetId}`}>take it back in History</Link>
-          ) : (
-            "put it right"
-          )}
+          {read.changeSetId ? <Way href={`/history/${read.changeSetId}`}>take it back in History</Way> : "put it right"}
           .
         </p>
       )}

@@ -1,5 +1,6 @@
 import Link from "next/link";
 import { SimpleTable } from "@/components/tables";
+import { Way } from "@/components/ui/offered";
 import { dateInWords } from "@/lib/display/dates";
 import type { SharingRead } from "@/lib/registry/transfers/read-sharing";
 import { handOf } from "../_list/transfer-rows";
@@ -28,9 +29,9 @@ export function InQuarantine({ read: { quarantine, records } }: { read: SharingR
           ),
           came: came ? (
             <>
-              <Link href={`/sharing/${came.id}`}>
+              <Way href={`/sharing/${came.id}`}>
                 {kindInWords(came.kind)}, {dateInWords(came.on)}
-              </Link>
+              </Way>
               {handOf(came.fromStewardId, null, records.names)
                 ? `, ${handOf(came.fromStewardId, null, records.names)}`
                 : ""}
@@ -41,9 +42,9 @@ export function InQuarantine({ read: { quarantine, records } }: { read: SharingR
           ),
           why: lot.statusReason ?? "nobody wrote why",
           hand: (
-            <Link href={`/lots/${lot.id}/status`} className="not-on-paper">
+            <Way href={`/lots/${lot.id}/status`} className="not-on-paper">
               compare, then decide<span className="heard">: lot {lot.number}</span>
-            </Link>
+            </Way>
           ),
         },
       }))}

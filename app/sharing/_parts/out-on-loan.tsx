@@ -1,5 +1,5 @@
-import Link from "next/link";
 import { SimpleTable } from "@/components/tables";
+import { Way } from "@/components/ui/offered";
 import { dateInWords } from "@/lib/display/dates";
 import type { UnitSettings } from "@/lib/display/units";
 import type { SharingRead } from "@/lib/registry/transfers/read-sharing";
@@ -28,7 +28,7 @@ export function OutOnLoan({ read: { loans, lots, records }, units }: { read: Sha
           cells: {
             lot: (
               <>
-                <Link href={`/sharing/${transfer.id}`}>{number}</Link>
+                <Way href={`/sharing/${transfer.id}`}>{number}</Way>
                 {variety ? `, ${variety}` : ""}
               </>
             ),
@@ -44,9 +44,9 @@ export function OutOnLoan({ read: { loans, lots, records }, units }: { read: Sha
               </>
             ),
             hand: (
-              <Link href={`/sharing/take-in?answers=${transfer.id}`} className="not-on-paper">
+              <Way href={`/sharing/take-in?answers=${transfer.id}`} className="not-on-paper">
                 It comes back<span className="heard">: {number}</span>
-              </Link>
+              </Way>
             ),
           },
         };

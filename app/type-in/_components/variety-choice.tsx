@@ -1,6 +1,6 @@
 "use client";
 
-import Link from "next/link";
+import { Way } from "@/components/ui/offered";
 import type { VarietyTyped } from "../_lines/draft-of-lines";
 import styles from "./typing.module.css";
 
@@ -54,7 +54,7 @@ export function VarietyChoice({
         </datalist>
         {same ? (
           <span className="quiet">
-            {same.name} stands here already: <Link href={`/type-in/${same.id}`}>go on from its lots</Link>.
+            {same.name} stands here already: <Way href={`/type-in/${same.id}`}>go on from its lots</Way>.
           </span>
         ) : null}
         {refusal("variety.name")}

@@ -66,6 +66,7 @@ export const hanging: Readonly<Partial<Record<SeenTable, Hanging>>> = {
       ...{ otherLotId: "Lot", otherPlantId: "Plant", fieldRecordId: "FieldRecord" },
     },
   },
+  FieldDevice: { blank: { userId: "User" } },
   FieldRecord: { hide: { growOutId: "GrowOut", deviceId: "FieldDevice" }, blank: { changeSetId: "ChangeSet" } },
   Change: { hide: { changeSetId: "ChangeSet" } },
   ChangeSet: { blank: { undoesId: "ChangeSet" } },

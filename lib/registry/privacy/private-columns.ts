@@ -89,6 +89,6 @@ export function privateColumns(viewer: Viewer): Readonly<Partial<Record<SeenTabl
       },
     ],
     HolderConfirmation: [{ columns: { note: null }, seenIf: either(desk, own("stewardId"), librarian) }],
-    FieldDevice: [{ columns: { name: "a phone", userId: null }, seenIf: own("stewardId") }],
+    FieldDevice: [{ columns: { name: "a phone" }, seenIf: own("stewardId") }],
   };
 }

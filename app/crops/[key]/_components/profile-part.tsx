@@ -1,6 +1,6 @@
-import Link from "next/link";
 import { Section } from "@/components/frame";
 import { AskTwice } from "@/components/ui";
+import { Offered, Way } from "@/components/ui/offered";
 import { plainNumber } from "@/lib/display/numbers";
 import type { CropFieldRead, CropRead } from "@/lib/registry/crops/read-crop";
 import type { SourceMark, SourceOfValue } from "@/lib/registry/crops/source-marks";
@@ -54,20 +54,22 @@ function ProfileField({ crop, read }: { crop: CropRead; read: CropFieldRead }) {
       </dd>
       <dd className={styles.source}>{listed === null ? null : <Sources sources={read.sources} />}</dd>
       <dd className={styles.change}>
-        <Link href={`/crops/${encodeURIComponent(crop.key)}/own/${read.field}`}>
+        <Way href={`/crops/${encodeURIComponent(crop.key)}/own/${read.field}`}>
           {read.own ? "Change it" : "Own value"}
           <span className="heard"> for {name}</span>
-        </Link>
+        </Way>
         {read.own ? (
-          <AskTwice
-            button="The list’s again"
-            buttonKind="quiet"
-            title={`Let the list’s value hold again for “${name}”?`}
-            says={<p>The list says {listed ?? "nothing"}. Your own value stays in the history.</p>}
-            confirm="Let the list’s value hold"
-            kind="entry"
-            action={dropOwnValue.bind(null, read.own.id, crop.key)}
-          />
+          <Offered deed="settings">
+            <AskTwice
+              button="The list’s again"
+              buttonKind="quiet"
+              title={`Let the list’s value hold again for “${name}”?`}
+              says={<p>The list says {listed ?? "nothing"}. Your own value stays in the history.</p>}
+              confirm="Let the list’s value hold"
+              kind="entry"
+              action={dropOwnValue.bind(null, read.own.id, crop.key)}
+            />
+          </Offered>
         ) : null}
       </dd>
     </div>

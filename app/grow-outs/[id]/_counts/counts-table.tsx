@@ -1,6 +1,6 @@
-import Link from "next/link";
 import { ExplainedHere } from "@/components/numbers";
 import { SimpleTable } from "@/components/tables";
+import { Way } from "@/components/ui/offered";
 import { kOfN, percentSpan, wholeNumber } from "@/lib/display/numbers";
 import { lastOfStanding, numbersOfEvents } from "@/lib/registry/grow-outs/counts-in-step";
 import type { CountOnRecord } from "@/lib/registry/grow-outs/field-records";
@@ -168,9 +168,9 @@ function Notes({ row, read, field }: { row: Row; read: GrowOutRead; field: Field
         }
         odd={field.warnings.get(id)}
       />
-      <Link className={styles.right} href={`/grow-outs/${read.growOut.id}/count/${id}`}>
+      <Way className={styles.right} href={`/grow-outs/${read.growOut.id}/count/${id}`}>
         Put right<span className="heard"> {stageWords[row.stage].name}</span>
-      </Link>
+      </Way>
     </>
   );
 }

@@ -1,5 +1,5 @@
-import Link from "next/link";
 import { SimpleTable } from "@/components/tables";
+import { Way } from "@/components/ui/offered";
 import { span, wholeNumber } from "@/lib/display/numbers";
 import type { FloweringOnRecord } from "@/lib/registry/grow-outs/field-records";
 import type { FieldRead } from "@/lib/registry/grow-outs/read-field";
@@ -60,10 +60,10 @@ export function Flowering({ read, field }: { read: GrowOutRead; field: FieldRead
 function Noted({ read, note }: { read: GrowOutRead; note: FloweringOnRecord | null }) {
   if (note === null) return <span className={styles.open}>not noted</span>;
   return (
-    <Link href={`/grow-outs/${read.growOut.id}/flowering/${note.id}`}>
+    <Way href={`/grow-outs/${read.growOut.id}/flowering/${note.id}`}>
       {whenSeen(note.on)}
       <span className="heard">, put it right</span>
-    </Link>
+    </Way>
   );
 }
 

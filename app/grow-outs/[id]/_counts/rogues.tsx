@@ -1,6 +1,6 @@
-import Link from "next/link";
 import { Explained } from "@/components/numbers";
 import { SimpleTable } from "@/components/tables";
+import { Way } from "@/components/ui/offered";
 import { percent, probability, wholeNumber } from "@/lib/display/numbers";
 import type { FieldRead, PassOfVariety } from "@/lib/registry/grow-outs/read-field";
 import type { GrowOutRead } from "@/lib/registry/grow-outs/read-grow-out";
@@ -58,9 +58,9 @@ export function Rogues({ read, field }: { read: GrowOutRead; field: FieldRead })
                   }
                   odd={field.warnings.get(pass.id)}
                 />
-                <Link className={styles.right} href={`/grow-outs/${growOut.id}/rogue/${pass.id}`}>
+                <Way className={styles.right} href={`/grow-outs/${growOut.id}/rogue/${pass.id}`}>
                   Put right<span className="heard"> the pass of {whenSeen(pass.on)}</span>
-                </Link>
+                </Way>
               </>
             ),
           },

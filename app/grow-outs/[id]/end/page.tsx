@@ -1,7 +1,7 @@
 import type { Metadata } from "next";
-import Link from "next/link";
 import { notFound } from "next/navigation";
 import { Notice } from "@/components/ui";
+import { Way } from "@/components/ui/offered";
 import { listed } from "@/lib/display/plurals";
 import { endOfOutcome } from "@/lib/registry/grow-outs/end-grow-out";
 import { standingOf } from "@/lib/registry/grow-outs/life-of-grow-out";
@@ -36,9 +36,9 @@ export default async function EndGrowOut({ params }: { params: Promise<{ id: str
       {harvested.length === 0 ? (
         <Notice title="Was seed kept?">
           <p>
-            Then <Link href={`/grow-outs/${growOut.id}/harvest`}>enter the harvest</Link> first, so that the seed has
-            its number. If it failed: sow of what is left half at most, this year only where the season allows, and ask
-            the circle before the last seed goes into the ground.
+            Then <Way href={`/grow-outs/${growOut.id}/harvest`}>enter the harvest</Way> first, so that the seed has its
+            number. If it failed: sow of what is left half at most, this year only where the season allows, and ask the
+            circle before the last seed goes into the ground.
           </p>
         </Notice>
       ) : null}

@@ -1,7 +1,7 @@
 "use client";
 
-import Link from "next/link";
 import { DateField, TextField } from "@/components/ui";
+import { Way } from "@/components/ui/offered";
 import { sheetField } from "@/lib/schemas/grow-outs/field-counts";
 import { type Moment, moments, type Organ } from "@/lib/schemas/grow-outs/field-kinds";
 import { writeFlowering } from "../../_actions/field";
@@ -58,7 +58,7 @@ export function FloweringForm({
                   <p key={moment} className={styles.noted}>
                     <b>{label}</b>
                     <span>{whenSeen(note.on)}</span>
-                    <Link href={`/grow-outs/${growOutId}/flowering/${note.id}`}>Put it right</Link>
+                    <Way href={`/grow-outs/${growOutId}/flowering/${note.id}`}>Put it right</Way>
                   </p>
                 );
               })}

@@ -1,7 +1,7 @@
 import type { Metadata } from "next";
-import Link from "next/link";
 import { notFound } from "next/navigation";
 import type { SearchParameters } from "@/components/tables";
+import { Way } from "@/components/ui/offered";
 import type { FloweringOnRecord } from "@/lib/registry/grow-outs/field-records";
 import { type Moment, moments, type Organ } from "@/lib/schemas/grow-outs/field-kinds";
 import { current } from "../../../_session/current";
@@ -37,7 +37,7 @@ export default async function FloweringPage({
       </GrowOutPageHead>
       {field.crop.wind && !apart ? (
         <p>
-          <Link href={`/grow-outs/${id}/flowering?apart=yes`}>Note pollen and silk apart</Link>
+          <Way href={`/grow-outs/${id}/flowering?apart=yes`}>Note pollen and silk apart</Way>
         </p>
       ) : null}
       <FloweringForm

@@ -7,6 +7,7 @@ import { PlotPlan } from "@/components/plot-plan";
 import { SeedCoat } from "@/components/seed-coat";
 import type { SearchParameters } from "@/components/tables";
 import { ButtonLink } from "@/components/ui";
+import { Way } from "@/components/ui/offered";
 import { storedSeedCoat } from "@/lib/schemas/varieties/seed-coat";
 import { current } from "../../../_session/current";
 import { unitsOf } from "../../../lots/_words/units-of";
@@ -92,7 +93,7 @@ export default async function NeighboursPage(parameters: Parameters) {
           <p className="quiet">{noShareSentence(assessment.share.refusals[0])}</p>
         )}
       </Section>
-      <Section id="methods" title="What was done against it" aside={<Link href={`${at}/methods/new`}>one more</Link>}>
+      <Section id="methods" title="What was done against it" aside={<Way href={`${at}/methods/new`}>one more</Way>}>
         <MethodsUsed {...given} />
       </Section>
       <Section id="look-for" title="What to look for">

@@ -5,6 +5,7 @@ import { PageHead } from "@/components/frame";
 import { Figure } from "@/components/numbers";
 import { SeedCoat } from "@/components/seed-coat";
 import { ButtonLink, Notice } from "@/components/ui";
+import { Way } from "@/components/ui/offered";
 import { counted } from "@/lib/display/plurals";
 import { markShown } from "@/lib/registry/grow-outs/plants-of-grow-out";
 import { type PlantsGrid as GridRead, mayStand, readPlantsGrid } from "@/lib/registry/plants/read-plants-grid";
@@ -52,7 +53,7 @@ export default async function PlantsPage({ params }: { params: Promise<{ id: str
         <Notice title="No trait is defined yet">
           <p>
             Tags and intents can be written all the same. What is scored is said first: four to six traits, or nobody
-            fills them in the rain. <Link href={`/varieties/${growOut.varietyId}/traits/new`}>Define a trait</Link>
+            fills them in the rain. <Way href={`/varieties/${growOut.varietyId}/traits/new`}>Define a trait</Way>
           </p>
         </Notice>
       ) : null}

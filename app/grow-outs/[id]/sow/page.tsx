@@ -1,8 +1,8 @@
 import type { Metadata } from "next";
-import Link from "next/link";
 import { notFound } from "next/navigation";
 import { Cautions } from "@/components/cautions";
 import { Notice } from "@/components/ui";
+import { Way } from "@/components/ui/offered";
 import { dateInWords } from "@/lib/display/dates";
 import { readSowing } from "@/lib/registry/grow-outs/read-sowing";
 import { current } from "../../../_session/current";
@@ -31,8 +31,8 @@ export default async function SowGrowOut({ params }: { params: Promise<{ id: str
       {over ? (
         <Notice title="This grow-out is over">
           <p>
-            Nothing more is sown into it. <Link href={`/grow-outs/new?variety=${variety.id}`}>Plan a new one</Link>, or{" "}
-            <Link href={`/grow-outs/${growOut.id}/end`}>say that it still stands</Link>.
+            Nothing more is sown into it. <Way href={`/grow-outs/new?variety=${variety.id}`}>Plan a new one</Way>, or{" "}
+            <Way href={`/grow-outs/${growOut.id}/end`}>say that it still stands</Way>.
           </p>
         </Notice>
       ) : (

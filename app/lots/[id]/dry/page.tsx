@@ -5,6 +5,7 @@ import { Cautions } from "@/components/cautions";
 import { Section } from "@/components/frame";
 import { SimpleTable } from "@/components/tables";
 import { Notice } from "@/components/ui";
+import { Way } from "@/components/ui/offered";
 import { dateInWords } from "@/lib/display/dates";
 import { type UnitSettings, weight } from "@/lib/display/units";
 import { type DryingRead, readDrying } from "@/lib/registry/drying/read-drying";
@@ -80,7 +81,7 @@ export default async function DryLot({ params }: { params: Promise<{ id: string 
       <Section
         id="moisture"
         title="How moist it is"
-        aside={<Link href={`/lots/${lot.id}/dry/moisture`}>one more reading</Link>}
+        aside={<Way href={`/lots/${lot.id}/dry/moisture`}>one more reading</Way>}
       >
         {drying.readings.length > 0 ? (
           <ReadingTable readings={drying.readings} units={units} />
@@ -91,8 +92,8 @@ export default async function DryLot({ params }: { params: Promise<{ id: string 
         )}
       </Section>
       <p>
-        Dry and cool enough? <Link href={`/lots/${lot.id}/containers/new`}>Put it into a container</Link>, and{" "}
-        <Link href={`/lots/${lot.id}/weigh`}>count and weigh its seeds</Link>.
+        Dry and cool enough? <Way href={`/lots/${lot.id}/containers/new`}>Put it into a container</Way>, and{" "}
+        <Way href={`/lots/${lot.id}/weigh`}>count and weigh its seeds</Way>.
       </p>
     </div>
   );

@@ -1,7 +1,7 @@
 import type { Metadata } from "next";
-import Link from "next/link";
 import { notFound } from "next/navigation";
 import { Cautions } from "@/components/cautions";
+import { Way } from "@/components/ui/offered";
 import { namesForForms } from "@/lib/registry/lots/names-for-forms";
 import { readSplitGround } from "@/lib/registry/lots/read-split-ground";
 import { isEmpty } from "@/lib/registry/transfers/after-giving";
@@ -33,8 +33,7 @@ export default async function SplitLot({ params }: { params: Promise<{ id: strin
     <div className="sheet stack">
       <LotPageHead lot={lot} title="Split the lot">
         Part of it under a number of its own: a copy in another building, or in another hand. Seed that is given, lent
-        or sent back is written down where it is told what it is: <Link href={`/lots/${id}/give`}>give or lend it</Link>
-        .
+        or sent back is written down where it is told what it is: <Way href={`/lots/${id}/give`}>give or lend it</Way>.
       </LotPageHead>
       <Cautions step="jar" crop={lot.crop.cropKey} treatment={lot.treatment} substance={lot.treatmentSubstance} />
       <Splitting

@@ -4,6 +4,7 @@ import { notFound } from "next/navigation";
 import { Section } from "@/components/frame";
 import type { SearchParameters } from "@/components/tables";
 import { Notice } from "@/components/ui";
+import { Way } from "@/components/ui/offered";
 import { dateInWords } from "@/lib/display/dates";
 import { readLife } from "@/lib/registry/lots/read-life";
 import { releasedStatuses } from "@/lib/schemas/lots/lot-moves";
@@ -53,7 +54,7 @@ export default async function Status({
                   {growOut.sown ? `, sown ${dateInWords(growOut.sown)}` : ""}
                 </span>
               ))}
-              {grownIn.length > 0 ? "." : <Link href={`/grow-outs/new?lot=${lot.id}`}>Plan one</Link>}
+              {grownIn.length > 0 ? "." : <Way href={`/grow-outs/new?lot=${lot.id}`}>Plan one</Way>}
             </p>
             <DecideForm
               lotId={lot.id}
@@ -68,7 +69,7 @@ export default async function Status({
       ) : null}
       {apart && !otherwise ? (
         <p>
-          Or <Link href={`/lots/${lot.id}/status?otherwise=yes`}>move it otherwise</Link>: on hold, not for seed,
+          Or <Way href={`/lots/${lot.id}/status?otherwise=yes`}>move it otherwise</Way>: on hold, not for seed,
           discarded.
         </p>
       ) : moves.length > 0 ? (

@@ -1,6 +1,7 @@
 import Link from "next/link";
 import { Measured } from "@/components/numbers";
 import { NumberField, Select } from "@/components/ui";
+import { Way } from "@/components/ui/offered";
 import { dateInWords } from "@/lib/display/dates";
 import { kOfN, percent, seedsAbout, span } from "@/lib/display/numbers";
 import { type UnitSettings, weight } from "@/lib/display/units";
@@ -100,8 +101,7 @@ function Comes({ part, parts, units }: { part: PartOfForm; parts: readonly PartO
   if (lot.thousandSeedGrams === null)
     return (
       <span className="waits">
-        A blend counts seeds: <Link href={`/lots/${lot.id}/weigh`}>count and weigh some of lot {lot.number}</Link>{" "}
-        first.
+        A blend counts seeds: <Way href={`/lots/${lot.id}/weigh`}>count and weigh some of lot {lot.number}</Way> first.
       </span>
     );
   if (amount === null) return <span className="quiet">Write how much of it goes in.</span>;

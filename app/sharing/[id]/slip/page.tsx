@@ -1,7 +1,7 @@
 import type { Metadata } from "next";
-import Link from "next/link";
 import { notFound } from "next/navigation";
 import { PageHead } from "@/components/frame";
+import { Way } from "@/components/ui/offered";
 import { readTests } from "@/lib/registry/lots/read-tests";
 import { readTransfer } from "@/lib/registry/transfers/read-transfer";
 import { current } from "../../../_session/current";
@@ -21,7 +21,7 @@ export default async function SlipPage({ params }: { params: Promise<{ id: strin
       <div className="not-on-paper">
         <PageHead
           title="Hand-over slip"
-          kind={<Link href={`/sharing/${read.transfer.id}`}>To the hand-over</Link>}
+          kind={<Way href={`/sharing/${read.transfer.id}`}>To the hand-over</Way>}
           actions={<PrintButton />}
         >
           <p className="measure">

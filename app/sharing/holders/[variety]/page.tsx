@@ -4,6 +4,7 @@ import { notFound } from "next/navigation";
 import { PageHead } from "@/components/frame";
 import { Figure } from "@/components/numbers";
 import { SeedCoat } from "@/components/seed-coat";
+import { Offered, Way } from "@/components/ui/offered";
 import { dayInWords } from "@/lib/display/dates";
 import { counted } from "@/lib/display/plurals";
 import { readSharing } from "@/lib/registry/transfers/read-sharing";
@@ -63,13 +64,15 @@ export default async function HoldersOfVariety({ params }: { params: Promise<{ v
                 )}
               </p>
               {holder.stewardId === null ? null : (
-                <HolderWord
-                  varietyId={variety.id}
-                  stewardId={holder.stewardId}
-                  steward={name}
-                  today={today}
-                  lots={holder.lots.map((lot) => lot.number)}
-                />
+                <Offered deed="desk">
+                  <HolderWord
+                    varietyId={variety.id}
+                    stewardId={holder.stewardId}
+                    steward={name}
+                    today={today}
+                    lots={holder.lots.map((lot) => lot.number)}
+                  />
+                </Offered>
               )}
             </section>
           );
@@ -77,7 +80,7 @@ export default async function HoldersOfVariety({ params }: { params: Promise<{ v
       </div>
       <p className="quiet measure">
         A word about one lot, or with an amount:{" "}
-        <Link href={`/varieties/${variety.id}/add/word`}>write it down at length</Link>.
+        <Way href={`/varieties/${variety.id}/add/word`}>write it down at length</Way>.
       </p>
     </div>
   );

@@ -1,8 +1,8 @@
-import Link from "next/link";
 import { EmptyState } from "@/components/empty";
 import { PageHead } from "@/components/frame";
 import { SeedCoat } from "@/components/seed-coat";
 import { Button, ButtonLink, TextField } from "@/components/ui";
+import { Way } from "@/components/ui/offered";
 import { dateInWords } from "@/lib/display/dates";
 import { counted } from "@/lib/display/plurals";
 import { type LotToTest, lotsToTest } from "@/lib/registry/germination-tests/lots-to-test";
@@ -62,7 +62,7 @@ export async function ChooseLot({ db, find }: { db: Db; find: string }) {
               size={28}
             />
             <span>
-              <Link href={`/tests/new?lot=${lot.id}`}>{lot.number}</Link> {lot.variety.name}
+              <Way href={`/tests/new?lot=${lot.id}`}>{lot.number}</Way> {lot.variety.name}
             </span>
             <span className={styles.says}>{wordsOf(lot)}</span>
           </li>

@@ -2,6 +2,7 @@ import Link from "next/link";
 import { Section } from "@/components/frame";
 import { Measured } from "@/components/numbers";
 import { SimpleTable } from "@/components/tables";
+import { Way } from "@/components/ui/offered";
 import { dateInWords } from "@/lib/display/dates";
 import { effectiveSize, wholeNumber } from "@/lib/display/numbers";
 import type { VarietyRead } from "@/lib/registry/varieties/read-variety";
@@ -22,7 +23,7 @@ export function GrowOutsSection({ read }: { read: VarietyRead }) {
   const { growOuts, crop, people, variety } = read;
   const links = (
     <>
-      <Link href={`/grow-outs/new?variety=${variety.id}`}>Plan a grow-out</Link>
+      <Way href={`/grow-outs/new?variety=${variety.id}`}>Plan a grow-out</Way>
       {growOuts.length > 0 ? (
         <>
           {", "}

@@ -1,6 +1,7 @@
 import Link from "next/link";
 import { Section } from "@/components/frame";
 import { SimpleTable } from "@/components/tables";
+import { Way } from "@/components/ui/offered";
 import { dayInWords } from "@/lib/display/dates";
 import { counted } from "@/lib/display/plurals";
 import { mayHoldSeed } from "@/lib/registry/varieties/holders";
@@ -23,7 +24,7 @@ export function HoldersSection({ read, settings }: { read: VarietyRead; settings
   const add = (
     <>
       <Link href={`/sharing/holders/${variety.id}`}>ask them one by one</Link>,{" "}
-      <Link href={`/varieties/${variety.id}/add/word`}>Write a holder’s word down</Link>
+      <Way href={`/varieties/${variety.id}/add/word`}>Write a holder’s word down</Way>
     </>
   );
   return (
@@ -59,13 +60,13 @@ export function HoldersSection({ read, settings }: { read: VarietyRead; settings
                   ),
                 hand:
                   holder.stewardId === null ? null : (
-                    <Link
+                    <Way
                       href={`/varieties/${variety.id}/add/word?steward=${holder.stewardId}`}
                       className="not-on-paper"
                       aria-label={`Their word: ${holderName(holder, people)}`}
                     >
                       Their word
-                    </Link>
+                    </Way>
                   ),
               },
             }))}
@@ -73,9 +74,9 @@ export function HoldersSection({ read, settings }: { read: VarietyRead; settings
           <GiveOf read={read} />
           <p className="quiet measure">
             A word, or seed that was in hand, counts for{" "}
-            <Link href="/settings">{counted(settings.confirmedYears, "year")}</Link>, and only with seed younger than
-            its <Link href={`/crops/${encodeURIComponent(read.crop.key)}`}>usual life</Link>. Containers in one building
-            are one place.
+            <Way href="/settings">{counted(settings.confirmedYears, "year")}</Way>, and only with seed younger than its{" "}
+            <Link href={`/crops/${encodeURIComponent(read.crop.key)}`}>usual life</Link>. Containers in one building are
+            one place.
           </p>
         </div>
       )}
@@ -96,9 +97,9 @@ function GiveOf({ read: { lots } }: { read: VarietyRead }) {
       {newest.map((lot, index) => (
         <span key={lot.id}>
           {index > 0 ? ", " : ""}
-          <Link href={`/lots/${lot.id}/give`} aria-label={`Give, lend, deposit: lot ${lot.number}`}>
+          <Way href={`/lots/${lot.id}/give`} aria-label={`Give, lend, deposit: lot ${lot.number}`}>
             {lot.number}
-          </Link>
+          </Way>
         </span>
       ))}
       {holding.length > newest.length ? ` or an older lot` : ""}.

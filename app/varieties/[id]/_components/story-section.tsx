@@ -1,12 +1,12 @@
-import Link from "next/link";
 import { Section } from "@/components/frame";
+import { Way } from "@/components/ui/offered";
 import { dateInWords } from "@/lib/display/dates";
 import type { VarietyRead } from "@/lib/registry/varieties/read-variety";
 import styles from "./told.module.css";
 
 /** What is told of the variety: its own story, and further ones with who told them. */
 export function StorySection({ read: { variety, stories } }: { read: VarietyRead }) {
-  const add = <Link href={`/varieties/${variety.id}/add/story`}>Write a story down</Link>;
+  const add = <Way href={`/varieties/${variety.id}/add/story`}>Write a story down</Way>;
   return (
     <Section id="story" title="Story" aside={add}>
       {variety.story === null && stories.length === 0 ? (

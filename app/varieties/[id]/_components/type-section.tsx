@@ -1,5 +1,6 @@
 import Link from "next/link";
 import { Section } from "@/components/frame";
+import { Way } from "@/components/ui/offered";
 import type { VarietyRead } from "@/lib/registry/varieties/read-variety";
 import styles from "./told.module.css";
 
@@ -12,7 +13,7 @@ export function TypeSection({ read: { variety, traits } }: { read: VarietyRead }
       aside={
         <>
           <Link href={`/varieties/${variety.id}/traits`}>Traits to score</Link>,{" "}
-          <Link href={`/varieties/${variety.id}/add/trait`}>Add a line</Link>
+          <Way href={`/varieties/${variety.id}/add/trait`}>Add a line</Way>
         </>
       }
     >
@@ -35,9 +36,9 @@ export function TypeSection({ read: { variety, traits } }: { read: VarietyRead }
                 <dd>
                   {line.allowed}
                   {line.offType ? <p className={styles.off}>Off-type: {line.offType}</p> : null}
-                  <Link href={`/varieties/${variety.id}/correct/${line.id}`} className={`${styles.off} not-on-paper`}>
+                  <Way href={`/varieties/${variety.id}/correct/${line.id}`} className={`${styles.off} not-on-paper`}>
                     Correct<span className="heard"> the line about {line.trait}</span>
-                  </Link>
+                  </Way>
                 </dd>
               </div>
             ))}

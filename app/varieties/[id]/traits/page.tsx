@@ -6,6 +6,7 @@ import { Figure } from "@/components/numbers";
 import { SeedCoat } from "@/components/seed-coat";
 import { SimpleTable } from "@/components/tables";
 import { ButtonLink } from "@/components/ui";
+import { Way } from "@/components/ui/offered";
 import { counted } from "@/lib/display/plurals";
 import { directionInWords, stepsInWords, traitKindInWords } from "@/lib/display/scores";
 import { type ListedTrait, listTraits } from "@/lib/registry/traits/list-traits";
@@ -75,7 +76,11 @@ function TraitTable({ traits, varietyId }: { traits: readonly ListedTrait[]; var
       rows={traits.map((trait) => ({
         id: trait.id,
         cells: {
-          name: <Link href={`/varieties/${varietyId}/traits/${trait.newest.id}`}>{trait.newest.name}</Link>,
+          name: (
+            <Way href={`/varieties/${varietyId}/traits/${trait.newest.id}`} otherwise={trait.newest.name}>
+              {trait.newest.name}
+            </Way>
+          ),
           kind: traitKindInWords(trait.newest),
           good: trait.newest.direction === null ? "not said" : directionInWords(trait.newest),
           steps: stepsInWords(trait.newest),

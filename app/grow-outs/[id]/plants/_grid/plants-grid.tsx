@@ -1,6 +1,5 @@
 "use client";
 
-import Link from "next/link";
 import { useEffect, useMemo, useState, useTransition } from "react";
 import { DraftLine, useDraft } from "@/components/drafts";
 import {
@@ -28,6 +27,7 @@ import {
   withRows,
 } from "@/components/grid";
 import { Button } from "@/components/ui";
+import { Way } from "@/components/ui/offered";
 import { counted } from "@/lib/display/plurals";
 import type { Hemisphere } from "@/lib/science/dates/fuzzy-date";
 import { editsThatFit, readPlantsDraft } from "./draft";
@@ -215,8 +215,8 @@ export function PlantsGrid({
         refusals={refusals}
         empty={
           <p>
-            No plant is on record here. <Link href={`/grow-outs/${growOutId}/plants/add`}>Add a run of numbers</Link>,
-            or paste tags and scores from a spreadsheet.
+            No plant is on record here. <Way href={`/grow-outs/${growOutId}/plants/add`}>Add a run of numbers</Way>, or
+            paste tags and scores from a spreadsheet.
           </p>
         }
       />
@@ -279,7 +279,7 @@ export function PlantsGrid({
         {answer?.ok ? (
           <p role="status">
             Stored: {answer.words}.{" "}
-            {answer.changeSetId ? <Link href={`/history/${answer.changeSetId}`}>It can be taken back</Link> : null}
+            {answer.changeSetId ? <Way href={`/history/${answer.changeSetId}`}>It can be taken back</Way> : null}
           </p>
         ) : (
           <p className="quiet">All of it is one entry in the records, which History can take back.</p>

@@ -1,8 +1,8 @@
 import type { Metadata } from "next";
-import Link from "next/link";
 import { notFound } from "next/navigation";
 import { Cautions } from "@/components/cautions";
 import { Notice } from "@/components/ui";
+import { Way } from "@/components/ui/offered";
 import { dateInWords } from "@/lib/display/dates";
 import { weight } from "@/lib/display/units";
 import { readDrying } from "@/lib/registry/drying/read-drying";
@@ -38,7 +38,7 @@ export default async function WeighDried({ params }: { params: Promise<{ id: str
       ) : (
         <Notice title="This drying is over">
           <p>
-            {standingOfDrying(drying, units)}. <Link href={`/lots/${lot.id}/dry`}>Back to the dryings</Link>
+            {standingOfDrying(drying, units)}. <Way href={`/lots/${lot.id}/dry`}>Back to the dryings</Way>
           </p>
         </Notice>
       )}

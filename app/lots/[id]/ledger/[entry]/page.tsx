@@ -3,6 +3,7 @@ import Link from "next/link";
 import { notFound } from "next/navigation";
 import { Section } from "@/components/frame";
 import { Notice } from "@/components/ui";
+import { Way } from "@/components/ui/offered";
 import { readEntry } from "@/lib/registry/ledger/read-entry";
 import { readHead } from "@/lib/registry/lots/read-head";
 import { current } from "../../../../_session/current";
@@ -36,7 +37,7 @@ export default async function CorrectEntry({ params }: { params: Promise<{ id: s
         <Notice title="This entry is one side of a hand-over">
           <p>
             Both ledgers say it, and they are put right together.{" "}
-            <Link href={`/sharing/${entry.transferId}`}>To the hand-over</Link>
+            <Way href={`/sharing/${entry.transferId}`}>To the hand-over</Way>
           </p>
         </Notice>
       ) : entry.counts ? (

@@ -25,7 +25,7 @@ const columns = [
 ] as const;
 
 export default async function TraitPage({ params }: { params: Promise<{ id: string; trait: string }> }) {
-  const { db } = await current();
+  const { db } = await current("correct");
   const { id, trait: traitId } = await params;
   const variety = await readTraitHead(db, id);
   const trait = variety ? (await listTraits(db, id)).find((each) => each.newest.id === traitId) : undefined;

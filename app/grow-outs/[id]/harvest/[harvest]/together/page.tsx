@@ -1,7 +1,7 @@
 import type { Metadata } from "next";
-import Link from "next/link";
 import { notFound } from "next/navigation";
 import { Notice } from "@/components/ui";
+import { Way } from "@/components/ui/offered";
 import { readHarvests } from "@/lib/registry/harvests/read-harvests";
 import { current } from "../../../../../_session/current";
 import { unitsOf } from "../../../../../lots/_words/units-of";
@@ -52,7 +52,7 @@ export default async function PutTogetherPage({ params }: { params: Promise<{ id
             {harvest.bulked === "kept apart"
               ? "A bag of it was not measured: "
               : "It lies in one jar already. If that is wrong, "}
-            <Link href={`/grow-outs/${id}/harvest/${harvestId}`}>put the harvest right</Link>.
+            <Way href={`/grow-outs/${id}/harvest/${harvestId}`}>put the harvest right</Way>.
           </p>
         </Notice>
       )}
