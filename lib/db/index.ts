@@ -1,6 +1,7 @@
 export { insertRows, placeholders } from "./bulk";
 export { checkConstraints, lockWrites, type Reference, references } from "./catalogue";
 export { type Client, type Database, type OpenOptions, openDatabase, type Prisma, type Transaction } from "./client";
+export { FolderHeldByAnother, type FolderHolder, type HeldFolder, holdFolder } from "./folder-lock";
 export {
   dataFolder,
   demonstrationLocation,
@@ -9,7 +10,10 @@ export {
   registryLocation,
   removeDatabase,
 } from "./location";
-export { MigrationRefused, migrate } from "./migrate";
+export { MigrationRefused, type MigrationState, migrate, migrationState } from "./migrate";
 export { type Narrowing, narrowed } from "./narrowed";
+export { copyWhileOpen, isOpenElsewhere, withoutLog } from "./online-copy";
 export { joined, rawSql, readRows, readTogether, type Selection, type Sql, sql } from "./read-together";
+export { brokenReferences, failedChecks, fileFaults, missingChecks, rowCounts } from "./soundness";
+export { StorageFault, type StorageFaultKind, storageFaultOf } from "./storage-fault";
 export { columnNames, tableNames } from "./tables";

@@ -62,6 +62,44 @@ const columns =
 const bookkeeping = (timestampKind: string) =>
   `CREATE TABLE IF NOT EXISTS "_prisma_migrations" (${columns.replaceAll("TIMESTAMP_KIND", timestampKind)})`;
 
+/** What was applied to a registry, and what this release would still apply. */
+export interface MigrationState {
+  readonly applied: readonly { readonly name: string; readonly checksum: string }[];
+  readonly pending: readonly string[];
+}
+
+/** Looks which migrations stand in a registry, and writes nothing. Refused as migrating would be. */
+export async function migrationState(location: Location, root: string = process.cwd()): Promise<MigrationState> {
+  const select = 'SELECT migration_name, checksum, finished_at FROM "_prisma_migrations" WHERE rolled_back_at IS NULL';
+  const rows = (
+    location.engine === "sqlite" ? readSqlite(location.url, select) : await readPostgresql(location.url, select)
+  ) as Applied[];
+  const where = location.engine === "sqlite" ? location.url : "the shared database";
+  return {
+    applied: rows.map((row) => ({ name: row.migration_name, checksum: row.checksum })),
+    pending: pending(migrationsOf(location.engine, root), rows, where).map((migration) => migration.name),
+  };
+}
+
+function readSqlite(file: string, select: string): unknown[] {
+  const db = new Database(file, { fileMustExist: true });
+  try {
+    return db.prepare(select).all();
+  } finally {
+    db.close();
+  }
+}
+
+async function readPostgresql(url: string, select: string): Promise<unknown[]> {
+  const client = new pg.Client({ connectionString: url });
+  await client.connect();
+  try {
+    return (await client.query(select)).rows;
+  } finally {
+    await client.end();
+  }
+}
+
 /** Brings a registry's tables up to this release. Returns the names of the migrations that were applied. */
 export async function migrate(location: Location, root: string = process.cwd()): Promise<string[]> {
   return location.engine === "sqlite" ? migrateSqlite(location, root) : migratePostgresql(location, root);

@@ -1,7 +1,7 @@
 import { uuidv7 } from "uuidv7";
 import type { Actor } from "@/lib/access/actor";
 import { type Action, may } from "@/lib/access/permissions";
-import { type Database, lockWrites, type Transaction } from "@/lib/db";
+import { type Database, lockWrites, type StorageFault, storageFaultOf, type Transaction } from "@/lib/db";
 import { type Outcome, type Refusal, refusal } from "@/lib/science/outcome";
 import { ownershipFaults } from "../ownership/check-ownership";
 import { seenBy } from "../privacy/seen-by";
@@ -82,8 +82,15 @@ export async function perform<T>(
   } catch (error) {
     if (error instanceof Refused) return { ok: false, refusals: error.refusals };
     if (actor.role !== "owner" && isTaken(error)) return { ok: false, refusals: [takenUnseen] };
+    const storage = storageFaultOf(error, db.engine === "sqlite" ? db.location.url : "the registry's server");
+    if (storage) return { ok: false, refusals: [storageRefusal(storage)] };
     throw error;
   }
+}
+
+/** What the disk or another program stood against, as a refusal: the transaction was rolled back, and what was typed is still there. */
+function storageRefusal({ kind, place, message }: StorageFault): Refusal {
+  return { code: kind, path: [], given: place, needed: "", sentence: message };
 }
 
 const aboutComingIn: ReadonlySet<TableName> = new Set(["Member", "MemberGrowOut", "Invitation"]);
