@@ -146,9 +146,10 @@ export function probability(value: number | null): string {
   return value < 0.01 ? plainNumber(value, 3) : plainNumber(value, 2);
 }
 
-/** The size of a file: "840 bytes", "12 kB", "3.4 MB" (a kB is 1,000 bytes). */
+/** The size of a file or a disk: "840 bytes", "12 kB", "3.4 MB", "79 GB" (a kB is 1,000 bytes). */
 export function bytesInWords(bytes: number): string {
   if (bytes < 1000) return withUnit(wholeNumber(bytes), bytes === 1 ? "byte" : "bytes");
   if (bytes < 999_500) return withUnit(wholeNumber(bytes / 1000), "kB");
-  return withUnit(plainNumber(bytes / 1_000_000, bytes < 99_950_000 ? 1 : 0), "MB");
+  if (bytes < 999_500_000) return withUnit(plainNumber(bytes / 1_000_000, bytes < 99_950_000 ? 1 : 0), "MB");
+  return withUnit(plainNumber(bytes / 1_000_000_000, bytes < 9_950_000_000 ? 1 : 0), "GB");
 }

@@ -2,13 +2,18 @@ import { appendFileSync } from "node:fs";
 import {
   type Database,
   demonstrationLocation,
+  holdFolder,
   type Location,
   migrate,
   openDatabase,
   registryLocation,
   removeDatabase,
+  storageFaultOf,
 } from "@/lib/db";
 import { fillCropList } from "./crops/fill-crop-list";
+import { backUpBeforeMigrating } from "./safe-keeping/before-migrating";
+import { interruptedRestore } from "./safe-keeping/interrupted-restore";
+import { keepBackingUp } from "./safe-keeping/keep-backing-up";
 
 // One open registry a file for the life of the process, also across reloads of the code while developing.
 const shelf = globalThis as unknown as { kinrowOpen?: Map<string, Promise<Database>> };
@@ -39,11 +44,32 @@ function opened(location: Location): Promise<Database> {
   shelf.kinrowOpen ??= new Map();
   let db = shelf.kinrowOpen.get(location.url);
   if (!db) {
-    db = prepareRegistry(location, statementLog());
+    db = openForServing(location);
     shelf.kinrowOpen.set(location.url, db);
     db.catch(() => shelf.kinrowOpen?.delete(location.url));
   }
   return db;
+}
+
+/** A server holds its data folder while it is open, keeps its registry backed up, and says in a sentence what the disk will not do. */
+async function openForServing(location: Location): Promise<Database> {
+  const held = holdFolder(location.folder);
+  try {
+    if (!location.demonstration) {
+      interruptedRestore(location);
+      await backUpBeforeMigrating(location, log);
+    }
+    const db = await prepareRegistry(location, statementLog());
+    if (!location.demonstration) keepBackingUp(location, log);
+    return db;
+  } catch (error) {
+    held.release();
+    throw storageFaultOf(error, location.engine === "sqlite" ? location.url : location.folder) ?? error;
+  }
+}
+
+function log(sentence: string): void {
+  console.error(sentence);
 }
 
 /** The bench names a file in KINROW_STATEMENTS: then every statement is written there with its arguments. */

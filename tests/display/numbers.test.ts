@@ -140,5 +140,7 @@ describe("other figures", () => {
     expect(shown(bytesInWords(12_400))).toBe("12_kB");
     expect(shown(bytesInWords(3_440_000))).toBe("3.4_MB");
     expect(shown(bytesInWords(64_000_000))).toBe("64_MB");
+    expect(shown(bytesInWords(2_300_000_000))).toBe("2.3_GB");
+    expect(shown(bytesInWords(79_000_000_000))).toBe("79_GB");
   });
 });
