@@ -3,6 +3,7 @@ import { EmptyState } from "@/components/empty";
 import { PageHead, Section } from "@/components/frame";
 import { Icon } from "@/components/icons/icon";
 import { ButtonLink } from "@/components/ui";
+import { roleMay } from "@/lib/access/permissions";
 import { dayInWords } from "@/lib/display/dates";
 import { counted } from "@/lib/display/plurals";
 import { seasonProgress } from "@/lib/registry/season/progress";
@@ -11,6 +12,7 @@ import { seasonRuleNames, waitingItems } from "@/lib/registry/season/waiting";
 import { current } from "../_session/current";
 import { OneProgress, OneRule } from "./_components/one-part";
 import { ProgressBars } from "./_components/progress-bars";
+import { SafeKeepingLine } from "./_components/safe-keeping-line";
 import { SeasonFigure } from "./_components/season-figure";
 import { SeasonStrip } from "./_components/season-strip";
 import { WaitingGroup } from "./_components/waiting-group";
@@ -26,7 +28,7 @@ export default async function Season({
 }: {
   searchParams: Promise<{ rule?: string; steward?: string; left?: string; only?: string; part?: string }>;
 }) {
-  const { db, settings, today } = await current();
+  const { db, actor, demonstration, settings, today } = await current();
   const records = await readSeasonRecords(db, settings, today);
   const { rule: askedRule, steward, left, only, part } = await searchParams;
   const items = waitingItems(records);
@@ -63,6 +65,7 @@ export default async function Season({
         mark={<Icon name="calendar" size={32} />}
         figure={<SeasonFigure groups={groups} />}
       />
+      {!demonstration && roleMay(actor.role, "backup") ? <SafeKeepingLine /> : null}
       <SeasonStrip today={today} hemisphere={settings.hemisphere} waiting={counts} />
       <div className="beside">
         <div className={styles.places}>
