@@ -5,12 +5,12 @@ import { StorageFault, storageFaultOf } from "./storage-fault";
 
 /**
  * Copies an SQLite registry to a new file while it is open and written to: the registry at one moment, in one file without a log beside it.
- * Runs as a process of its own (why, stands in online-copy.mjs). Returns the number of pages.
+ * Runs as a process of its own (why, stands in copy-program.mjs). Returns the number of pages.
  *
  * @throws StorageFault where the disk is full, the source is damaged or held, or a folder cannot be written
  */
 export async function copyWhileOpen(source: string, target: string, root: string = process.cwd()): Promise<number> {
-  const program = path.join(/* turbopackIgnore: true */ root, "lib", "db", "online-copy.mjs");
+  const program = path.join(/* turbopackIgnore: true */ root, "lib", "db", "copy-program.mjs");
   const { output, errors } = await ended(program, [source, target], root);
   const told = lastLine(output);
   if (typeof told?.pages === "number") return told.pages;

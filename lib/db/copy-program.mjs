@@ -1,4 +1,4 @@
-// Copies an SQLite file while others read and write it:  node lib/db/online-copy.mjs SOURCE TARGET
+// Copies an SQLite file while others read and write it:  node lib/db/copy-program.mjs SOURCE TARGET
 // A program of its own on purpose. Two copies of SQLite in one process drop each other's file locks when one of them closes the file; the
 // registry's server holds the file through another driver. Node's and the driver's built-ins alone. The last line of its output is JSON:
 // {"pages": n} or {"code": "SQLITE_FULL", "message": "..."}.
