@@ -24,6 +24,7 @@ export const registryPlaces: readonly Place[] = [
   { name: "Stewards", href: "/stewards" },
   { name: "Methods", href: "/methods" },
   { name: "History", href: "/history" },
+  { name: "Safe keeping", href: "/safe-keeping" },
   { name: "Settings", href: "/settings" },
 ];
 
