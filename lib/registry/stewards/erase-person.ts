@@ -45,7 +45,7 @@ export async function erasePerson(
     }
     const faults = await unsafe(tx, stewardId, person.name);
     if (faults.length > 0) return refused(...faults);
-    const words = [person.name, person.nameKey, person.contact, person.address].filter((word) => word !== null);
+    const words = await everWritten(tx, person);
     change.forget(forgetting(words, true));
     await change.remove("Person", [person.id]);
     for (const [table, columns] of Object.entries(written))
@@ -54,6 +54,21 @@ export async function erasePerson(
     change.touchNothing();
     return accepted({ stewardId, forgotten });
   });
+}
+
+/** Name, contact and address as they stand and as they ever stood. */
+async function everWritten(
+  tx: Transaction,
+  person: { readonly id: string } & Record<string, unknown>,
+): Promise<string[]> {
+  const changes = await tx.change.findMany({ where: { recordId: person.id }, select: { before: true, after: true } });
+  const rows = changes
+    .flatMap(({ before, after }) => [before, after])
+    .flatMap((text) => (text ? [JSON.parse(text)] : []));
+  const words = [person, ...rows].flatMap((row) =>
+    ["name", "nameKey", "contact", "address"].map((field) => row[field]),
+  );
+  return [...new Set(words.filter((word) => typeof word === "string" && word !== ""))];
 }
 
 async function unsafe(tx: Transaction, stewardId: string, name: string): Promise<Refusal[]> {

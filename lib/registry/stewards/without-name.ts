@@ -13,7 +13,7 @@ export function forgetting(words: readonly string[], json = false): (text: strin
     .sort((left, right) => right.length - left.length)
     .map((word) => word.replace(/[.*+?^${}()|[\]\\]/g, "\\$&"));
   if (written.length === 0) return () => null;
-  const pattern = new RegExp(`(?<![\\p{L}\\p{N}])(?:${written.join("|")})(?![\\p{L}\\p{N}])`, "giu");
+  const pattern = new RegExp(`(?<![\\p{L}\\p{N}-])(?:${written.join("|")})(?!-?[\\p{L}\\p{N}])`, "giu");
   return (text) => {
     const without = text.replace(pattern, erasedMark);
     return without === text ? null : without;
