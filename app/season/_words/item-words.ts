@@ -103,6 +103,15 @@ export function itemWords(item: Waiting, records: NamedRecords): ItemWords {
       const words = `in quarantine since ${dayInWords(since)}${reason ? `: ${reason}` : ""}; two seasons are past`;
       return made(words, { words: "Compare and decide", href: `/lots/${item.lotId}/status` });
     }
+    case "perhaps-one-lot": {
+      const { other, donorNumber } = item.facts;
+      const words = `has the giver’s number ${donorNumber}, as ${other.number} has in the same hand: perhaps one lot that was entered twice`;
+      const look = {
+        words: "One lot or two?",
+        href: `/lots/${item.lotId}/same?other=${encodeURIComponent(other.number)}`,
+      };
+      return made(words, look, `${item.lotId}:${other.id}`);
+    }
     case "promise-overdue": {
       const { promise, name, daysLate } = item.facts;
       const words = `${name ?? "somebody"} promised: “${promise.words}”, due ${dateInWords(promise.due ?? "")}, ${counted(daysLate, "day")} ago`;

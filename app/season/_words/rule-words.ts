@@ -169,6 +169,16 @@ export const ruleWords: Readonly<Record<SeasonRule, RuleWords>> = {
       sources: [trade],
     }),
   ),
+  "perhaps-one-lot": rule(
+    "Perhaps one lot, entered twice",
+    "pair of records",
+    "two records of a variety with the giver’s same number, in one hand, of years that may be one",
+    () => ({
+      assumed: [
+        "A year that nobody wrote may be any. Parts of a lot and blends have numbers of their own and are not asked about.",
+      ],
+    }),
+  ),
   "open-matter": rule(
     "Questions and warnings",
     "open matter",

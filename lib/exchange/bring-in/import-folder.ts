@@ -6,6 +6,7 @@ import { applyDifference } from "@/lib/registry/notebook/apply-difference";
 import { changeLines, type Tally, tallyOf, titleOf } from "@/lib/registry/notebook/describe-difference";
 import { type Difference, differenceOf, isEmpty } from "@/lib/registry/notebook/difference";
 import { applyFurther } from "@/lib/registry/notebook/further/apply-further";
+import { descentFaults } from "@/lib/registry/notebook/further/check-descent";
 import { checkFurther } from "@/lib/registry/notebook/further/check-further";
 import { type FurtherDifference, furtherDifference } from "@/lib/registry/notebook/further/difference-further";
 import type { FurtherTable } from "@/lib/registry/notebook/further/further-table";
@@ -73,6 +74,8 @@ export async function importFolder(
     });
     const rest = applied.ok ? await further(late) : applied;
     if (!rest.ok) return rest;
+    const circular = await descentFaults(tx, check.further);
+    if (circular.length > 0) return refused(...circular.map(asFinding).map(asRefusal));
     await linkTransfers(change);
     return accepted(check);
   });

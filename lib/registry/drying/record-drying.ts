@@ -8,8 +8,8 @@ import { dryTo } from "@/lib/science/seed-moisture/dry-to";
 import { type Performed, perform } from "../change-set/perform";
 import { profileOfCrop } from "../crops/profile-of-crop";
 import { debtRefusal } from "../ledger/debt-refusal";
-import { unknownLot } from "../ledger/record-ledger-entry";
 import { entriesOfLot } from "../ledger/entries-of-lot";
+import { unknownLot } from "../ledger/record-ledger-entry";
 
 /** Seed laid out to dry. */
 export interface BegunDrying {

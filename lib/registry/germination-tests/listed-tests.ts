@@ -11,6 +11,8 @@ export interface ListedTest extends TestOfLot {
 }
 
 interface ListedRow extends TestRow {
+  /** a test stays with its record; the lot it is of is read as one */
+  readonly leadingLotId: string;
   readonly lot: string;
   readonly varietyId: string;
   readonly variety: string;
@@ -26,6 +28,7 @@ export async function listedTests(db: Database, ids: readonly string[] | null): 
   const selection: Selection<ListedRow> = {
     columns: {
       ...testRowColumns,
+      leadingLotId: "text",
       lot: "text",
       varietyId: "text",
       variety: "text",
@@ -34,9 +37,10 @@ export async function listedTests(db: Database, ids: readonly string[] | null): 
       crop: "text",
     },
     rows: sql`
-      SELECT ${testRowFields}, l."number" AS "lot", v."id" AS "varietyId", v."name" AS "variety", v."seedCoat", k."key" AS "cropKey",
+      SELECT ${testRowFields}, l."id" AS "leadingLotId", l."number" AS "lot", v."id" AS "varietyId", v."name" AS "variety", v."seedCoat", k."key" AS "cropKey",
         k."commonName" AS "crop"
-      FROM ${testRowTables} JOIN "Lot" l ON l."id" = t."lotId" JOIN "Variety" v ON v."id" = l."varietyId" JOIN "Crop" k ON k."id" = v."cropId"
+      FROM ${testRowTables} JOIN "Lot" m ON m."id" = t."lotId"
+        JOIN "Lot" l ON l."id" = COALESCE(m."sameAsId", m."id") JOIN "Variety" v ON v."id" = l."varietyId" JOIN "Crop" k ON k."id" = v."cropId"
       ${these} ORDER BY t."id", r."id", c."id"`,
   };
   const listed = testsOfRows(await readRows(db, selection)).map(({ row, test }): [string, ListedTest] => [
@@ -44,7 +48,7 @@ export async function listedTests(db: Database, ids: readonly string[] | null): 
     {
       ...summedUp(test),
       note: row.note,
-      lot: { id: row.lotId, number: row.lot },
+      lot: { id: row.leadingLotId, number: row.lot },
       variety: { id: row.varietyId, name: row.variety, seedCoat: row.seedCoat },
       crop: { key: row.cropKey, name: row.crop },
     },

@@ -64,10 +64,11 @@ const lotsToHand: Selection<LotSql> = {
   rows: sql`
     SELECT l."id", l."number", l."numberKey", l."year", l."status", v."id" AS "varietyId", v."name" AS "variety", v."nameKey" AS "varietyKey",
       v."seedCoat", c."key" AS "cropKey", c."commonName" AS "crop", c."commonNameKey" AS "cropNameKey", p."name" AS "holder",
-      p."nameKey" AS "holderKey", (SELECT MAX(t."onFirst") FROM "GerminationTest" t WHERE t."lotId" = l."id") AS "lastTest"
+      p."nameKey" AS "holderKey", (SELECT MAX(t."onFirst") FROM "GerminationTest" t JOIN "Lot" m ON m."id" = t."lotId"
+        WHERE m."varietyId" = l."varietyId" AND COALESCE(m."sameAsId", m."id") = l."id") AS "lastTest"
     FROM "Lot" l JOIN "Variety" v ON v."id" = l."varietyId" JOIN "Crop" c ON c."id" = v."cropId"
       LEFT JOIN "Person" p ON p."stewardId" = l."holderId"
-    WHERE l."status" IS NULL OR l."status" NOT IN ('finished', 'dead', 'discarded') ORDER BY l."id"`,
+    WHERE l."sameAsId" IS NULL AND COALESCE(l."status", '') NOT IN ('finished', 'dead', 'discarded') ORDER BY l."id"`,
 };
 
 const otherNames: Selection<{ readonly varietyId: string; readonly nameKey: string }> = {

@@ -7,6 +7,7 @@ import { type GerminationTest, germinationTest, USUAL_CONFIDENCE } from "@/lib/s
 import { type PublishedTolerance, publishedTolerance } from "@/lib/science/germination/published-tolerance";
 import type { ReplicateCounts } from "@/lib/science/germination/test-counts";
 import { type VegetableMinimum, vegetableMinimum } from "@/lib/science/germination/vegetable-minimum";
+import { ownTableValues } from "../tables/own-table-values";
 import { type Compared, comparedWithEarlier } from "./compare-with-earlier";
 import { countsTakenBack, type StandingCount, type StoredCount, standingCounts } from "./standing-counts";
 import { type TestTotals, testTotals } from "./test-totals";
@@ -55,10 +56,11 @@ export async function readGerminationTest(
 ): Promise<ReadTest | null> {
   const found = await db.read.germinationTest.findUnique({ where: { id: testId }, select: { lotId: true } });
   if (!found) return null;
-  const [lot, stored, recordedIn] = await Promise.all([
+  const [lot, stored, recordedIn, ownValues] = await Promise.all([
     lotOfTest(db, found.lotId),
     storedTestsOfLot(db.read, found.lotId),
     changeThatMade(db, testId),
+    ownTableValues(db),
   ]);
   const own = stored.find((each) => each.id === testId);
   if (!lot || !own) return null;
@@ -76,8 +78,8 @@ export async function readGerminationTest(
     result: result?.ok ? result.value : null,
     compared: comparedWithEarlier(testsOfLot, testId),
     published: totals.stage === "final" ? publishedTolerance(counts) : null,
-    conditions: germinationConditions(cropKey),
-    minimum: vegetableMinimum(cropKey),
+    conditions: germinationConditions(cropKey, ownValues),
+    minimum: vegetableMinimum(cropKey, ownValues),
     testsOfLot,
     warnings: warningsOfTest({
       on: { text: test.on, first: test.onFirst, last: test.onLast },
@@ -99,10 +101,10 @@ async function changeThatMade(db: Database, testId: string): Promise<ReadTest["r
   return made?.changeSet ?? null;
 }
 
-/** The lot that a test belongs to, with its variety and crop. */
+/** The lot that a test belongs to, with its variety and crop; of several records of one lot the leading one. */
 export async function lotOfTest(db: Database, lotId: string) {
-  return db.read.lot.findUnique({
-    where: { id: lotId },
+  return db.read.lot.findFirst({
+    where: { sameAsId: null, OR: [{ id: lotId }, { otherRecords: { some: { id: lotId } } }] },
     select: {
       id: true,
       number: true,

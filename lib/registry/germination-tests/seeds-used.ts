@@ -6,6 +6,7 @@ import { debtRefusal } from "@/lib/registry/ledger/debt-refusal";
 import type { SeedsUsed } from "@/lib/schemas/germination-test/test-entry";
 import type { FuzzyDate } from "@/lib/science/dates/fuzzy-date";
 import { accepted, type Outcome, refusal, refused } from "@/lib/science/outcome";
+import { entriesOfLot } from "../ledger/entries-of-lot";
 
 /**
  * The ledger entry for seeds laid out in a test, or null where the person wants none. Grams are seeds × thousand-seed weight / 1000, or
@@ -39,7 +40,7 @@ export async function seedsUsed(
     replacesId: null,
     takenBack: false,
   };
-  const before = await tx.ledgerEntry.findMany({ where: { lotId: lot.id }, orderBy: { id: "asc" } });
+  const before = await entriesOfLot(tx, lot.id);
   const stood = balanceOf(before, lot.thousandSeedGrams);
   if (stood.grams === null) {
     const needed = "weigh the jar in first, or leave the seeds unbooked";

@@ -1,5 +1,6 @@
 import type { Client, Transaction } from "@/lib/db";
 import type { Interval } from "@/lib/science/binomial/interval";
+import { recordIdsOfLot } from "../lots/same-lot";
 import { intervalOfCounts } from "./interval-of-counts";
 import { type TestTotals, testTotals } from "./test-totals";
 
@@ -20,7 +21,7 @@ export interface TestOfLot {
 /** The tests of a lot with their replicates, in the order of their first possible day, then of entry. */
 export async function storedTestsOfLot(db: Client | Transaction, lotId: string) {
   return db.germinationTest.findMany({
-    where: { lotId },
+    where: { lotId: { in: await recordIdsOfLot(db, lotId) } },
     orderBy: [{ onFirst: "asc" }, { id: "asc" }],
     include: { replicates: { orderBy: { id: "asc" }, include: { counts: { orderBy: { id: "asc" } } } } },
   });

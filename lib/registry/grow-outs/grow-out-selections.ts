@@ -1,5 +1,6 @@
 import { type Selection, sql } from "@/lib/db";
 import type { RowOf } from "../change-set/records";
+import { harvestColumns } from "../harvests/harvest-columns";
 
 /** A grow-out with its variety and its crop as the list has it. */
 export interface GrowOutHead extends RowOf<"GrowOut"> {
@@ -54,6 +55,7 @@ export function headSelection(id: string): Selection<GrowOutHead> {
       seedSharesCv: "number",
       selfingRate: "number",
       foreignPollen: "number",
+      foreignPollenHow: "text",
       neighboursLookedOn: "text",
       outcome: "text",
       endedOn: "text",
@@ -138,7 +140,8 @@ export function parentsSelection(id: string): Selection<ParentRow> {
     columns: { id: "text", number: "text", varietyId: "text", variety: "text", year: "text", share: "number" },
     rows: sql`
       SELECT l."id", l."number", l."varietyId", v."name" AS "variety", l."year", x."share" FROM "GrowOutParent" x
-      JOIN "Lot" l ON l."id" = x."lotId" JOIN "Variety" v ON v."id" = l."varietyId" WHERE x."growOutId" = ${id} ORDER BY x."id"`,
+      JOIN "Lot" m ON m."id" = x."lotId" JOIN "Lot" l ON l."id" = COALESCE(m."sameAsId", m."id") JOIN "Variety" v ON v."id" = l."varietyId"
+      WHERE x."growOutId" = ${id} ORDER BY x."id"`,
   };
 }
 
@@ -156,7 +159,9 @@ export function takenSelection(id: string): Selection<TakenForGrowOut> {
   return {
     columns: { id: "text", lotId: "text", on: "text", amount: "number", unit: "text" },
     rows: sql`
-      SELECT e."id", e."lotId", e."on", e."amount", e."unit" FROM "LedgerEntry" e JOIN "GrowOutParent" x ON x."lotId" = e."lotId"
+      SELECT e."id", COALESCE(m."sameAsId", m."id") AS "lotId", e."on", e."amount", e."unit" FROM "GrowOutParent" x
+      JOIN "Lot" p ON p."id" = x."lotId" JOIN "Lot" m ON m."varietyId" = p."varietyId"
+        AND COALESCE(m."sameAsId", m."id") = COALESCE(p."sameAsId", p."id") JOIN "LedgerEntry" e ON e."lotId" = m."id"
       JOIN "GrowOut" g ON g."id" = x."growOutId"
       WHERE g."id" = ${id} AND e."kind" = 'sown' AND e."other" = g."name" AND NOT e."takenBack"
         AND NOT EXISTS (SELECT 1 FROM "LedgerEntry" n WHERE n."replacesId" = e."id") ORDER BY e."id"`,
@@ -169,28 +174,17 @@ export function harvestedSelection(
   return {
     columns: { id: "text", number: "text", year: "text", yearFirst: "text", yearLast: "text" },
     rows: sql`
-      SELECT l."id", l."number", l."year", l."yearFirst", l."yearLast" FROM "Lot" l WHERE l."growOutId" = ${id} ORDER BY l."id"`,
+      SELECT DISTINCT l."id", l."number", l."year", l."yearFirst", l."yearLast" FROM "Lot" m
+      JOIN "Lot" l ON l."id" = COALESCE(m."sameAsId", m."id") WHERE m."growOutId" = ${id} ORDER BY l."id"`,
   };
 }
 
 export function harvestsSelection(id: string): Selection<RowOf<"Harvest">> {
   return {
-    columns: {
-      id: "text",
-      growOutId: "text",
-      lotId: "text",
-      on: "text",
-      onFirst: "text",
-      onLast: "text",
-      bulked: "text",
-      seedParents: "number",
-      detasselled: "number",
-      grams: "number",
-      seeds: "number",
-      mouldyShare: "number",
-      note: "text",
-    },
-    rows: sql`SELECT h.* FROM "Harvest" h WHERE h."growOutId" = ${id} ORDER BY h."id"`,
+    columns: harvestColumns,
+    rows: sql`
+      SELECT h.* FROM "Harvest" h WHERE h."growOutId" = ${id}
+        AND NOT EXISTS (SELECT 1 FROM "Harvest" n WHERE n."replacesId" = h."id") ORDER BY h."id"`,
   };
 }
 

@@ -96,7 +96,7 @@ function againstSelection(varietyId: string): Selection<AgainstRow> {
     columns: { id: "text", kind: "text", origin: "text", statusReason: "text", substance: "text", warning: "text" },
     rows: sql`
       SELECT l."id", l."kind", l."origin", l."statusReason", l."treatmentSubstance" AS "substance", w."reason" AS "warning"
-      FROM "Lot" l LEFT JOIN "Warning" w ON w."lotId" = l."id" AND w."closedOn" IS NULL
+      FROM "Lot" m JOIN "Lot" l ON l."id" = COALESCE(m."sameAsId", m."id") LEFT JOIN "Warning" w ON w."lotId" = m."id" AND w."closedOn" IS NULL
       WHERE l."varietyId" = ${varietyId} ORDER BY l."id", w."id"`,
   };
 }

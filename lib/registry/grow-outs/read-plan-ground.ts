@@ -51,7 +51,7 @@ export function crossList(varietyId: string): Selection<LotForCross> {
     columns: { id: "text", number: "text", variety: "text", year: "text" },
     rows: sql`
       SELECT l."id", l."number", v."name" AS "variety", l."year" FROM "Lot" l JOIN "Variety" v ON v."id" = l."varietyId"
-      WHERE v."cropId" = (SELECT "cropId" FROM "Variety" WHERE "id" = ${varietyId}) AND v."id" <> ${varietyId}
+      WHERE v."cropId" = (SELECT "cropId" FROM "Variety" WHERE "id" = ${varietyId}) AND v."id" <> ${varietyId} AND l."sameAsId" IS NULL
         AND COALESCE(l."status", '') NOT IN ('finished', 'dead', 'discarded') ORDER BY v."nameKey", l."id"`,
   };
 }

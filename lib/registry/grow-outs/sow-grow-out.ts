@@ -18,9 +18,10 @@ import type { RowOf } from "../change-set/records";
 import type { ChangeWriter } from "../change-set/writer";
 import { balanceOf, gramsOf } from "../ledger/balance";
 import { debtRefusal } from "../ledger/debt-refusal";
+import { entriesOfLot } from "../ledger/entries-of-lot";
 import { entryWarnings } from "../ledger/entry-warnings";
 import { amountFaults } from "../ledger/record-ledger-entry";
-import { type LotRead, lotInHand, lotInHandSelect } from "../lots/lot-in-hand";
+import { type LotRead, lotInHand, lotsInHand } from "../lots/lot-in-hand";
 import { reasonKept, refusalsOf } from "../lots/objections";
 import { growOutOf } from "./grow-out-of";
 import { parentsOfPlan } from "./parents-of-plan";
@@ -106,11 +107,12 @@ async function lotsOf(
   question: { settings: Settings; today: CivilDay },
 ): Promise<Lots> {
   const ids = input.parts.flatMap((part) => part.lot ?? []);
-  const rows = await db.read.lot.findMany({ where: { id: { in: ids } }, select: lotInHandSelect });
+  const inHand = await lotsInHand(db.read, ids);
+  const rows = [...new Set(inHand.values())];
   const toSow = new Map<string, LotToSow>();
   for (const varietyId of new Set(rows.map((row) => row.varietyId)))
     for (const lot of await readLotsToSow(db, varietyId, question)) toSow.set(lot.id, lot);
-  return new Map(rows.map((row) => [row.id, { row, toSow: toSow.get(row.id) ?? null }]));
+  return new Map([...inHand].map(([id, row]) => [id, { row, toSow: toSow.get(row.id) ?? null }]));
 }
 
 function overRefusal({ name, outcome, endedOn }: RowOf<"GrowOut">): Refusal {
@@ -214,7 +216,7 @@ async function book(
       replacesId: null,
       takenBack: false,
     };
-    const before = await tx.ledgerEntry.findMany({ where: { lotId } });
+    const before = await entriesOfLot(tx, lotId);
     const debt = debtRefusal(before, [...before, row], row, lot.thousandSeedGrams);
     if (debt) {
       faults.push({ ...debt, path: ["parts", index, ...debt.path] });

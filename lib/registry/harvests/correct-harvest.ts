@@ -9,6 +9,7 @@ import type { RowOf } from "../change-set/records";
 import type { ChangeWriter } from "../change-set/writer";
 import { standingEntries } from "../ledger/balance";
 import { debtRefusal } from "../ledger/debt-refusal";
+import { entriesOfLot } from "../ledger/entries-of-lot";
 import { growOutForHarvest } from "./grow-out-for-harvest";
 import { harvestFaults } from "./harvest-faults";
 import { harvestWarnings } from "./harvest-warnings";
@@ -81,6 +82,7 @@ async function correctLotOf(
   { was, is }: { was: WholeHarvest; is: WholeHarvest },
 ): Promise<Refusal | null> {
   const lot = await tx.lot.findUniqueOrThrow({ where: { id: lotId }, include: { ledger: true } });
+  const whole = await entriesOfLot(tx, lotId);
   const weight = seedWeightOf(is);
   const followed = weight !== null && (lot.thousandSeedGrams === null || lot.thousandSeedGrams === seedWeightOf(was));
   await change.update("Lot", lotId, {
@@ -98,7 +100,7 @@ async function correctLotOf(
   }
   const written = entryInPlace(standing[0]?.entry ?? null, entry);
   if (written === null) return null;
-  const debt = debtRefusal(lot.ledger, [...lot.ledger, written], written, lot.thousandSeedGrams);
+  const debt = debtRefusal(whole, [...whole, written], written, lot.thousandSeedGrams);
   if (debt) return { ...debt, path: ["grams"] };
   await change.create("LedgerEntry", written);
   return null;

@@ -8,6 +8,7 @@ import { accepted, type Outcome, refusal, refused } from "@/lib/science/outcome"
 import { type Performed, perform } from "../change-set/perform";
 import type { ChangeWriter } from "../change-set/writer";
 import { debtRefusal } from "../ledger/debt-refusal";
+import { entriesOfLot } from "../ledger/entries-of-lot";
 import { unknownHarvest } from "./correct-harvest";
 import { growOutForHarvest } from "./grow-out-for-harvest";
 import { type HarvestOfGrowOut, keptParents, type SeedParent } from "./harvest";
@@ -163,7 +164,7 @@ async function discardRest(
     ...{ kind: "discarded", amount, unit, replacesId: null, takenBack: false },
     notes: "what was left in the bags when they were put together",
   };
-  const before = await tx.ledgerEntry.findMany({ where: { lotId: lot.id } });
+  const before = await entriesOfLot(tx, lot.id);
   const debt = debtRefusal(before, [...before, row], row, lot.thousandSeedGrams);
   if (debt) {
     const needed = "weigh the bags again and put the harvest right first";

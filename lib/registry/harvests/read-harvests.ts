@@ -9,6 +9,7 @@ import { figuresOfCropOf } from "../figures/read-figures";
 import { ownValuesSelection, parentsSelection } from "../grow-outs/grow-out-selections";
 import { type Evenness, evennessOf } from "./evenness-of-harvest";
 import { keptParents, type SeedParent } from "./harvest";
+import { harvestColumns } from "./harvest-columns";
 import { harvestWarnings, plantsToPull } from "./harvest-warnings";
 import { type PoolOfHarvests, poolOfHarvests } from "./pool-of-harvests";
 import { type AmountsOfParents, amountsOf, sharesOfHarvest } from "./shares-of-harvest";
@@ -194,14 +195,11 @@ type HarvestRow = RowOf<"Harvest"> & { readonly lotNumber: string | null; readon
 
 function harvestsSelection(id: string): Selection<HarvestRow> {
   return {
-    columns: {
-      ...{ id: "text", growOutId: "text", lotId: "text", on: "text", onFirst: "text", onLast: "text", bulked: "text" },
-      ...{ seedParents: "number", detasselled: "number", grams: "number", seeds: "number", mouldyShare: "number" },
-      ...{ note: "text", lotNumber: "text", thousandSeedGrams: "number" },
-    },
+    columns: { ...harvestColumns, lotNumber: "text", thousandSeedGrams: "number" },
     rows: sql`
-      SELECT h.*, l."number" AS "lotNumber", l."thousandSeedGrams" FROM "Harvest" h LEFT JOIN "Lot" l ON l."id" = h."lotId"
-      WHERE h."growOutId" = ${id} ORDER BY h."id"`,
+      SELECT h.*, l."number" AS "lotNumber", l."thousandSeedGrams" FROM "Harvest" h LEFT JOIN "Lot" m ON m."id" = h."lotId"
+      LEFT JOIN "Lot" l ON l."id" = COALESCE(m."sameAsId", m."id")
+      WHERE h."growOutId" = ${id} AND NOT EXISTS (SELECT 1 FROM "Harvest" n WHERE n."replacesId" = h."id") ORDER BY h."id"`,
   };
 }
 

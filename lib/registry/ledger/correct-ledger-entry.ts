@@ -7,9 +7,9 @@ import { accepted, type Outcome, type Refusal, refusal, refused } from "@/lib/sc
 import { type Performed, perform } from "../change-set/perform";
 import { balanceOf } from "./balance";
 import { debtRefusal } from "./debt-refusal";
+import { entriesOfLot } from "./entries-of-lot";
 import { entryWarnings } from "./entry-warnings";
 import { amountFaults, otherSide, type RecordedEntry } from "./record-ledger-entry";
-import { entriesOfLot } from "./entries-of-lot";
 
 /**
  * Corrects a ledger entry by a new one that points to it: the old one stays to be read and counts no more. The same rules hold as for a

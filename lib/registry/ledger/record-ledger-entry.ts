@@ -8,8 +8,8 @@ import { type Performed, perform } from "../change-set/perform";
 import { foldName } from "../names/fold-name";
 import { balanceOf } from "./balance";
 import { debtRefusal } from "./debt-refusal";
-import { entryWarnings } from "./entry-warnings";
 import { entriesOfLot } from "./entries-of-lot";
+import { entryWarnings } from "./entry-warnings";
 
 export interface RecordedEntry {
   readonly entryId: string;

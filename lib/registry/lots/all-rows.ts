@@ -22,7 +22,7 @@ interface CropProfile {
 
 type Figured = "grams" | "live" | "lastTest" | "standing" | "diversityRetained" | "generations" | "usualLifeYears";
 
-interface LotSql extends Omit<LotRow, "otherNames" | "places" | Figured>, CropProfile {
+interface LotSql extends Omit<LotRow, "otherNames" | "places" | "otherNumbers" | "otherCodes" | Figured>, CropProfile {
   readonly cropId: string;
   readonly founderLines: string | null;
 }
@@ -61,25 +61,30 @@ const lotsWithCrops: Selection<LotSql> = {
       c."seedLifeYearsMax", c."matingSystem"
     FROM "Lot" l JOIN "Variety" v ON v."id" = l."varietyId" JOIN "Crop" c ON c."id" = v."cropId"
       LEFT JOIN "Person" p ON p."stewardId" = l."holderId"
-    ORDER BY l."id"`,
+    WHERE l."sameAsId" IS NULL ORDER BY l."id"`,
 };
 
 const ownFields = ["seedsPerGramMin", "seedsPerGramMax", "seedLifeYearsMax", "matingSystem"] as const;
 
 interface TextSql {
-  readonly what: "name" | "place" | (typeof ownFields)[number];
+  readonly what: "name" | "place" | "record" | "code" | (typeof ownFields)[number];
   /** the variety, lot or crop that it belongs to */
   readonly of: string;
   readonly words: string;
 }
 
-/** Other names of varieties, places of lots and own values of crops. */
+/** Other names of varieties, places of lots, numbers and codes of their other records, and own values of crops. */
 const textsOfLots: Selection<TextSql> = {
   columns: { what: "text", of: "text", words: "text" },
   rows: sql`
     SELECT 'name' AS "what", n."varietyId" AS "of", n."name" AS "words", n."id" FROM "VarietyName" n
     UNION ALL
-    SELECT 'place', c."lotId", p."name", c."id" FROM "Container" c JOIN "Place" p ON p."id" = c."placeId"
+    SELECT 'place', COALESCE(m."sameAsId", m."id"), p."name", c."id" FROM "Container" c JOIN "Lot" m ON m."id" = c."lotId"
+      JOIN "Place" p ON p."id" = c."placeId"
+    UNION ALL
+    SELECT 'record', o."sameAsId", o."number", o."id" FROM "Lot" o WHERE o."sameAsId" IS NOT NULL
+    UNION ALL
+    SELECT 'code', o."sameAsId", o."code", o."id" FROM "Lot" o WHERE o."sameAsId" IS NOT NULL
     UNION ALL
     SELECT o."field", o."cropId", o."value", o."id" FROM "CropOverride" o WHERE o."field" IN ('seedsPerGramMin', 'seedsPerGramMax', 'seedLifeYearsMax', 'matingSystem')
     ORDER BY "id"`,
@@ -99,8 +104,13 @@ async function readRows(db: Database): Promise<readonly LotRow[]> {
   };
   return lots.map((lot) => {
     const names = told("name", lot.varietyId);
-    const places = [...new Set(told("place", lot.id))];
-    return rowOf(lot, names, places, profileOf(lot), figures.get(lot.id), lines);
+    const more = {
+      otherNames: names,
+      places: [...new Set(told("place", lot.id))],
+      otherNumbers: told("record", lot.id),
+      otherCodes: told("code", lot.id),
+    };
+    return rowOf(lot, more, profileOf(lot), figures.get(lot.id), lines);
   });
 }
 
@@ -113,8 +123,7 @@ function ownProfile(lot: LotSql, told: (what: TextSql["what"], of: string) => st
 
 function rowOf(
   lot: LotSql,
-  otherNames: readonly string[],
-  places: readonly string[],
+  more: Pick<LotRow, "otherNames" | "places" | "otherNumbers" | "otherCodes">,
   crop: CropProfile,
   figures: LotFigures | undefined,
   lines: FounderLines,
@@ -123,8 +132,10 @@ function rowOf(
   const lastTest = figures?.lastTest ?? null;
   const perGram = { min: crop.seedsPerGramMin, max: crop.seedsPerGramMax };
   return {
-    otherNames,
-    places,
+    otherNames: more.otherNames,
+    places: more.places,
+    otherNumbers: more.otherNumbers,
+    otherCodes: more.otherCodes,
     grams,
     live: liveSeeds(seedsIn(grams, lot.thousandSeedGrams, perGram), lastTest),
     lastTest,

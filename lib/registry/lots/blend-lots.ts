@@ -9,7 +9,7 @@ import { type BookedEntry, balanceOf } from "../ledger/balance";
 import { foldName } from "../names/fold-name";
 import { type BlendPart, debtsOfParts, kindFaults, objectionsToBlend, partsOfBlend, seedWeightOf } from "./blend-parts";
 import { holderOfLot } from "./holder-of-lot";
-import { type LotRead, lotInHandSelect } from "./lot-in-hand";
+import { type LotRead, lotsInHand } from "./lot-in-hand";
 import { newLabelCode } from "./new-label-code";
 import { numberFaults } from "./number-faults";
 import { reasonKept, refusalsOf } from "./objections";
@@ -94,8 +94,7 @@ export async function blendLots(db: Database, actor: Actor, input: BlendInput): 
 
 async function lotsOf(tx: Transaction, { parts }: BlendInput): Promise<Outcome<LotRead[]>> {
   const ids = parts.map((part) => part.lot);
-  const found = await tx.lot.findMany({ where: { id: { in: ids } }, select: lotInHandSelect });
-  const byId = new Map(found.map((lot) => [lot.id, lot]));
+  const byId = await lotsInHand(tx, ids);
   const missing = ids.flatMap((id, place) =>
     byId.has(id)
       ? []

@@ -8,10 +8,11 @@ import { type Performed, perform } from "../change-set/perform";
 import type { RowOf } from "../change-set/records";
 import type { ChangeWriter } from "../change-set/writer";
 import { balanceOf } from "../ledger/balance";
+import { entriesOfLot } from "../ledger/entries-of-lot";
 import { unknownLot } from "../ledger/record-ledger-entry";
 import { strainOf } from "../transfers/strain-of";
 import { writeMove } from "./move-lot";
-import { entriesOfLot } from "../ledger/entries-of-lot";
+import { recordIdsOfLot } from "./same-lot";
 
 /**
  * Decides about a lot that stood in quarantine once it was grown apart and compared: the same (may blend), a strain of its own, different (on
@@ -31,8 +32,9 @@ export async function decideLot(
   if (!lot) return refused(unknownLot(lotId));
   const title = `Lot ${lot.number}: compared and found ${foundWords[input.found]}`;
   return perform(db, actor, { action: "decide", title, reason: input.how }, async (change, tx) => {
-    const grown = (await tx.growOutParent.count({ where: { lotId } })) > 0;
-    const open = await tx.question.findMany({ where: { lotId, answeredAt: null } });
+    const lotIds = { in: await recordIdsOfLot(tx, lotId) };
+    const grown = (await tx.growOutParent.count({ where: { lotId: lotIds } })) > 0;
+    const open = await tx.question.findMany({ where: { lotId: lotIds, answeredAt: null } });
     const faults = [
       ...standingFaults(lot.status, input, today),
       ...grownFaults(input, grown),

@@ -36,7 +36,17 @@ function wordsOf(search: string): string[] {
 }
 
 function textOf(row: LotRow): string {
-  return [row.number, row.code, row.variety, ...row.otherNames, row.crop, row.holder, row.notes]
+  return [
+    row.number,
+    row.code,
+    ...row.otherNumbers,
+    ...row.otherCodes,
+    row.variety,
+    ...row.otherNames,
+    row.crop,
+    row.holder,
+    row.notes,
+  ]
     .filter(Boolean)
     .join(" ");
 }

@@ -11,6 +11,9 @@ export interface LotRow {
   readonly varietyId: string;
   readonly variety: string;
   readonly otherNames: readonly string[];
+  /** numbers and label codes of other records of the same lot */
+  readonly otherNumbers: readonly string[];
+  readonly otherCodes: readonly string[];
   /** JSON of the chosen seed coat */
   readonly seedCoat: string | null;
   readonly cropKey: string;

@@ -1,6 +1,7 @@
 import type { Client, Transaction } from "@/lib/db";
 import { storedTestsOfLot, summedUp } from "../germination-tests/tests-of-lot";
 import { balanceOf } from "../ledger/balance";
+import { entriesOfLot } from "../ledger/entries-of-lot";
 import type { LotToMove } from "./status-moves";
 
 /** What a move in a lot's life rests on, as it is stored. */
@@ -10,7 +11,7 @@ export async function lotToMove(
 ): Promise<LotToMove> {
   const tests = (await storedTestsOfLot(tx, lot.id)).map(summedUp).filter((test) => test.totals.counted);
   const last = tests.at(-1);
-  const entries = await tx.ledgerEntry.findMany({ where: { lotId: lot.id } });
+  const entries = await entriesOfLot(tx, lot.id);
   return {
     status: lot.status,
     lastTest: last ? { sown: last.totals.sown, normal: last.totals.sums.normal ?? 0 } : null,

@@ -113,12 +113,12 @@ function selections(varietyId: string) {
       SELECT l."id", l."number", l."kind", l."origin", p."name" AS "holder", l."year", l."status", l."statusReason", l."treatment",
         l."treatmentSubstance", l."thousandSeedGrams", l."founderLines", s."id" AS "strainId", s."name" AS "strain", s."relation"
       FROM "Lot" l LEFT JOIN "Person" p ON p."stewardId" = l."holderId" LEFT JOIN "Strain" s ON s."id" = l."strainId"
-      WHERE l."varietyId" = ${varietyId} ORDER BY COALESCE(l."yearFirst", '') DESC, l."id" DESC`,
+      WHERE l."varietyId" = ${varietyId} AND l."sameAsId" IS NULL ORDER BY COALESCE(l."yearFirst", '') DESC, l."id" DESC`,
   };
   const warnings: Selection<{ readonly lotId: string; readonly reason: string }> = {
     columns: { lotId: "text", reason: "text" },
     rows: sql`
-      SELECT w."lotId", w."reason" FROM "Warning" w JOIN "Lot" l ON l."id" = w."lotId"
+      SELECT COALESCE(l."sameAsId", l."id") AS "lotId", w."reason" FROM "Warning" w JOIN "Lot" l ON l."id" = w."lotId"
       WHERE l."varietyId" = ${varietyId} AND w."closedOn" IS NULL ORDER BY w."id"`,
   };
   return { lots, warnings };

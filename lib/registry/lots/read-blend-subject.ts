@@ -22,7 +22,7 @@ export async function readBlendSubject(
   const named = [...lots];
   const found = await db.read.lot.findMany({
     where: { OR: [{ id: { in: named } }, { number: { in: named } }, ...(varietyId === null ? [] : [{ varietyId }])] },
-    select: { id: true, number: true, varietyId: true, variety: { select: { cropId: true } } },
+    select: { id: true, number: true, varietyId: true, sameAsId: true, variety: { select: { cropId: true } } },
     orderBy: { id: "desc" },
   });
   const asked = named.flatMap((name) => found.find((lot) => lot.id === name || lot.number === name) ?? []);
@@ -34,7 +34,7 @@ export async function readBlendSubject(
   return {
     head,
     cropId: first.variety.cropId,
-    asked: own.map((lot) => lot.id),
+    asked: [...new Set(own.map((lot) => lot.sameAsId ?? lot.id))],
     others: others.map((lot) => lot.number),
   };
 }

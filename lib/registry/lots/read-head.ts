@@ -1,6 +1,7 @@
-import type { Client } from "@/lib/db";
+import { type Client, sql } from "@/lib/db";
 import type { RowOf } from "../change-set/records";
 import { profileOfCrop } from "../crops/profile-of-crop";
+import { leadingRecord } from "./same-lot";
 
 /** What a lot's page needs of its crop, with the steward's own values in the place of the list's. */
 export interface CropOfLot {
@@ -44,9 +45,12 @@ interface HeadSql
   readonly ownValue: string | null;
 }
 
-/** A lot with its variety, crop (own values in place), holder, strain and grow-out: one statement, one row an own value of the crop. */
+/**
+ * A lot with its variety, crop (own values in place), holder, strain and grow-out: one statement, one row an own value of the crop. Of
+ * several records of one lot the leading one, by whichever id it was asked for.
+ */
 export async function readHead(db: Client, lotId: string): Promise<LotHead | null> {
-  const rows = await db.$queryRaw<HeadSql[]>`
+  const rows = await db.$queryRaw<HeadSql[]>(sql`
     SELECT l.*, v."name" AS "variety", v."seedCoat", v."cautions" AS "varietyCautions", v."plantsWanted", p."name" AS "holder",
       s."name" AS "strain", g."name" AS "growOut", c."key" AS "cropKey", c."commonName", c."clonal", c."dryStorage", c."matingSystem",
       c."plantsMin", c."seedLifeYearsMin", c."seedLifeYearsMax", c."seedsPerGramMin", c."seedsPerGramMax",
@@ -54,7 +58,7 @@ export async function readHead(db: Client, lotId: string): Promise<LotHead | nul
     FROM "Lot" l JOIN "Variety" v ON v."id" = l."varietyId" JOIN "Crop" c ON c."id" = v."cropId"
       LEFT JOIN "Person" p ON p."stewardId" = l."holderId" LEFT JOIN "Strain" s ON s."id" = l."strainId"
       LEFT JOIN "GrowOut" g ON g."id" = l."growOutId" LEFT JOIN "CropOverride" o ON o."cropId" = c."id"
-    WHERE l."id" = ${lotId}`;
+    WHERE l."id" = ${leadingRecord(lotId)}`);
   const [row] = rows;
   if (!row) return null;
   const own = rows.flatMap(({ ownField, ownValue }) =>

@@ -42,11 +42,11 @@ export async function readJar(
   const { words, ...rows } = await readTogether(db, {
     holdings: holdingsOfVariety(lot.varietyId),
     words: wordsOfVariety(lot.varietyId),
-    tests: testsOfLot(lotId),
+    tests: testsOfLot(lot.id),
   });
   const holdings = holdingsOfRows(rows.holdings, allFigures);
   const tests = testsSummedUp(rows.tests);
-  const figures = allFigures.get(lotId) ?? null;
+  const figures = allFigures.get(lot.id) ?? null;
   const { crop } = lot;
   const perGram = { min: crop.seedsPerGramMin, max: crop.seedsPerGramMax };
   const grams = figures?.gramsOnHand ?? null;
@@ -79,6 +79,9 @@ export async function readJar(
     reserve,
     keeping,
     giveVerdict: (openWarning) =>
-      mayGive({ lotId, status: lot.status, grams, openWarning, tested: lastTest !== null, likelyBelow }, reserve),
+      mayGive(
+        { lotId: lot.id, status: lot.status, grams, openWarning, tested: lastTest !== null, likelyBelow },
+        reserve,
+      ),
   };
 }

@@ -1,10 +1,13 @@
 import { type Database, readRows, type Selection, sql } from "@/lib/db";
 import type { RowOf } from "../change-set/records";
+import { recordsOfLot } from "./same-lot";
 
 /** A ledger entry with the names of the steward or lot on its other side. */
 export interface LedgerRow extends RowOf<"LedgerEntry"> {
   readonly otherSteward: string | null;
   readonly otherLot: string | null;
+  /** the number of another record of the lot, where the entry was written under that one */
+  readonly writtenUnder: string | null;
 }
 
 /** All entries of a lot's ledger in the order of entry, also those that were replaced. */
@@ -30,11 +33,13 @@ export function ledgerOfLot(lotId: string): Selection<LedgerRow> {
       extra: "text",
       otherSteward: "text",
       otherLot: "text",
+      writtenUnder: "text",
     },
     rows: sql`
-      SELECT e.*, p."name" AS "otherSteward", o."number" AS "otherLot"
-      FROM "LedgerEntry" e LEFT JOIN "Person" p ON p."stewardId" = e."otherStewardId" LEFT JOIN "Lot" o ON o."id" = e."otherLotId"
-      WHERE e."lotId" = ${lotId} ORDER BY e."id"`,
+      SELECT e.*, p."name" AS "otherSteward", l."number" AS "otherLot", w."number" AS "writtenUnder"
+      FROM "LedgerEntry" e LEFT JOIN "Person" p ON p."stewardId" = e."otherStewardId" LEFT JOIN "Lot" m ON m."id" = e."otherLotId"
+        LEFT JOIN "Lot" l ON l."id" = COALESCE(m."sameAsId", m."id") LEFT JOIN "Lot" w ON w."id" = e."lotId" AND w."sameAsId" IS NOT NULL
+      WHERE e."lotId" IN ${recordsOfLot(lotId)} ORDER BY e."id"`,
   };
 }
 

@@ -3,6 +3,7 @@ import type { Settings } from "@/lib/schemas/settings";
 import type { CivilDay } from "@/lib/science/dates/civil-day";
 import type { Assumption } from "@/lib/science/outcome";
 import type { SowingCount } from "@/lib/science/sowing/sowing-count";
+import { claimsOfLot, type StandingClaim, standingClaims } from "../claims/read-claims";
 import type { LotFigures } from "../figures/read-figures";
 import type { TestOfLot } from "../germination-tests/tests-of-lot";
 import { type Balance, balanceOf } from "../ledger/balance";
@@ -14,6 +15,7 @@ import { sowingFor } from "../reserve/sowing-for";
 import { founderLinesOf, type LineageStanding, lineageStanding } from "../varieties/lineage-standing";
 import type { Forecast, NoForecast } from "./how-long-good";
 import type { SeedCount } from "./live-seeds";
+import { type OtherRecord, otherRecordsOf } from "./other-records";
 import type { LotHead } from "./read-head";
 import { readJar } from "./read-jar";
 import { type KinOfLot, kinOfLot } from "./read-kin";
@@ -46,6 +48,10 @@ export interface LotRead {
   readonly warnings: ReadonlyMap<string, readonly Assumption[]>;
   readonly tests: readonly TestOfLot[];
   readonly kin: readonly KinOfLot[];
+  /** what is told of where it is from, and the claims of others that name it */
+  readonly claims: readonly StandingClaim[];
+  /** records that are read as this lot */
+  readonly otherRecords: readonly OtherRecord[];
   /** effective size of the grow-out behind each lot of the variety, by lot id; null not known */
   readonly effectiveSizes: ReadonlyMap<string, number | null>;
   readonly containers: readonly ContainerOfLot[];
@@ -68,10 +74,12 @@ export async function readLot(
   const jar = await readJar(db, lotId, { settings, today });
   if (!jar) return null;
   const { lot, figures, allFigures, holdings, tests, reserve } = jar;
-  const { entries, notes, kin } = await readTogether(db, {
-    entries: ledgerOfLot(lotId),
-    notes: notesOfLot(lotId),
-    kin: kinOfLot(lotId),
+  const { entries, notes, kin, claims, otherRecords } = await readTogether(db, {
+    entries: ledgerOfLot(lot.id),
+    notes: notesOfLot(lot.id),
+    kin: kinOfLot(lot.id),
+    claims: claimsOfLot(lot.id),
+    otherRecords: otherRecordsOf(lot.id),
   });
   const balance = balanceOf(entries, lot.thousandSeedGrams);
   const openWarning = notes.some((note) => note.what === "warning" && note.closed === null);
@@ -87,8 +95,10 @@ export async function readLot(
     warnings: entryWarnings(balance, lot, today),
     tests,
     kin,
+    claims: standingClaims(claims),
+    otherRecords,
     effectiveSizes: new Map([...allFigures].map(([id, each]) => [id, each.effectiveSize])),
-    containers: holdings.find((each) => each.id === lotId)?.containers ?? [],
+    containers: holdings.find((each) => each.id === lot.id)?.containers ?? [],
     notes,
     reserve,
     give: jar.giveVerdict(openWarning),

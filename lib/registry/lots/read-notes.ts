@@ -1,4 +1,5 @@
 import { type Selection, sql } from "@/lib/db";
+import { recordsOfLot } from "./same-lot";
 
 /** Something told, seen or measured of a lot, beside its ledger and tests. */
 export interface NoteOfLot {
@@ -21,6 +22,7 @@ export interface NoteOfLot {
 
 /** Stories, observations, warnings, questions, weighings and moisture readings of a lot in the order of entry. */
 export function notesOfLot(lotId: string): Selection<NoteOfLot> {
+  const these = recordsOfLot(lotId);
   return {
     columns: {
       what: "text",
@@ -36,23 +38,23 @@ export function notesOfLot(lotId: string): Selection<NoteOfLot> {
     rows: sql`
       SELECT 'story' AS "what", x."id", x."toldOn" AS "on", x."words", COALESCE(x."teller", p."name") AS "who", CAST(NULL AS DOUBLE PRECISION) AS "value",
         CAST(NULL AS DOUBLE PRECISION) AS "second", x."about" AS "more", NULL AS "closed"
-      FROM "Story" x LEFT JOIN "Person" p ON p."stewardId" = x."stewardId" WHERE x."lotId" = ${lotId}
+      FROM "Story" x LEFT JOIN "Person" p ON p."stewardId" = x."stewardId" WHERE x."lotId" IN ${these}
       UNION ALL
       SELECT 'observation', x."id", x."on", x."words", p."name", x."value", NULL, x."unit", NULL
-      FROM "Observation" x LEFT JOIN "Person" p ON p."stewardId" = x."stewardId" WHERE x."lotId" = ${lotId}
+      FROM "Observation" x LEFT JOIN "Person" p ON p."stewardId" = x."stewardId" WHERE x."lotId" IN ${these}
       UNION ALL
       SELECT 'warning', x."id", x."on", x."reason", p."name", NULL, NULL, x."closedHow", x."closedOn"
-      FROM "Warning" x LEFT JOIN "Person" p ON p."stewardId" = x."stewardId" WHERE x."lotId" = ${lotId}
+      FROM "Warning" x LEFT JOIN "Person" p ON p."stewardId" = x."stewardId" WHERE x."lotId" IN ${these}
       UNION ALL
-      SELECT 'question', x."id", x."raisedAt", x."sentence", NULL, NULL, NULL, x."answer", x."answeredAt" FROM "Question" x WHERE x."lotId" = ${lotId}
+      SELECT 'question', x."id", x."raisedAt", x."sentence", NULL, NULL, NULL, x."answer", x."answeredAt" FROM "Question" x WHERE x."lotId" IN ${these}
       UNION ALL
-      SELECT 'weighing', x."id", x."on", x."note", NULL, x."seeds", x."grams", NULL, NULL FROM "SeedWeighing" x WHERE x."lotId" = ${lotId}
+      SELECT 'weighing', x."id", x."on", x."note", NULL, x."seeds", x."grams", NULL, NULL FROM "SeedWeighing" x WHERE x."lotId" IN ${these}
       UNION ALL
       SELECT 'moisture', x."id", x."on", x."note", NULL, x."percent", x."relativeHumidityPercent", x."method", NULL
-      FROM "MoistureReading" x WHERE x."lotId" = ${lotId}
+      FROM "MoistureReading" x WHERE x."lotId" IN ${these}
       UNION ALL
       SELECT 'making', x."id", x."on", x."reason", p."name", NULL, NULL, x."kind", NULL
-      FROM "LotMaking" x LEFT JOIN "Person" p ON p."stewardId" = x."stewardId" WHERE x."lotId" = ${lotId}
+      FROM "LotMaking" x LEFT JOIN "Person" p ON p."stewardId" = x."stewardId" WHERE x."lotId" IN ${these}
       ORDER BY "id"`,
   };
 }

@@ -7,6 +7,7 @@ import {
   testsOfRows,
 } from "../germination-tests/test-rows";
 import { summedUp, type TestOfLot } from "../germination-tests/tests-of-lot";
+import { recordsOfLot } from "./same-lot";
 
 /** The germination tests of a lot, in the order of their first possible day, then of entry. */
 export function testsOfLot(lotId: string): Selection<TestRow> {
@@ -14,7 +15,7 @@ export function testsOfLot(lotId: string): Selection<TestRow> {
     columns: testRowColumns,
     rows: sql`
       SELECT ${testRowFields} FROM ${testRowTables}
-      WHERE t."lotId" = ${lotId} ORDER BY t."onFirst", t."id", r."id", c."id"`,
+      WHERE t."lotId" IN ${recordsOfLot(lotId)} ORDER BY t."onFirst", t."id", r."id", c."id"`,
   };
 }
 

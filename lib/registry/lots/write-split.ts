@@ -7,7 +7,7 @@ import type { ChangeWriter } from "../change-set/writer";
 import { debtRefusal } from "../ledger/debt-refusal";
 import { amountFaults, unknownLot } from "../ledger/record-ledger-entry";
 import { foldName } from "../names/fold-name";
-import { type LotRead, lotInHand, lotInHandSelect } from "./lot-in-hand";
+import { type LotRead, lotInHand, lotsInHand } from "./lot-in-hand";
 import { newLabelCode } from "./new-label-code";
 import { numberFaults } from "./number-faults";
 import { objectionsTo, reasonKept, refusalsOf } from "./objections";
@@ -61,7 +61,7 @@ export async function writeSplit(
   tx: Transaction,
   split: SplitToWrite,
 ): Promise<Outcome<WrittenSplit>> {
-  const lot = await tx.lot.findUnique({ where: { id: split.lotId }, select: lotInHandSelect });
+  const lot = (await lotsInHand(tx, [split.lotId])).get(split.lotId);
   if (!lot) return refused(unknownLot(split.lotId));
   const objections = objectionsTo("split", lotInHand(lot));
   const entry = entryOf(split);

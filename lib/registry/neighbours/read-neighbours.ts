@@ -1,5 +1,7 @@
 import type { Database } from "@/lib/db";
+import type { OwnInTable } from "@/lib/science/tables/own-in-table";
 import { profileOfCrop } from "../crops/profile-of-crop";
+import { ownTableValues } from "../tables/own-table-values";
 
 /** The grow-out whose neighbours they are, its crop with the steward's own values in place. */
 export interface GroundOfNeighbours {
@@ -94,6 +96,8 @@ export interface NeighboursRead {
   /** in the order in which the plants stood on them */
   readonly plots: readonly PlotRow[];
   readonly lots: readonly ClaimedLot[];
+  /** the steward's own numbers in published tables */
+  readonly ownInTables: readonly OwnInTable[];
 }
 
 type Stored<T> = { [K in keyof T]: T[K] extends number | null ? number | bigint | null : T[K] };
@@ -120,6 +124,7 @@ export async function readNeighbours(db: Database, growOutId: string): Promise<N
   const own = (rest.get("own") ?? []).map(({ a, b }) => ({ field: a ?? "", value: b ?? "" }));
   const ground = profileOfCrop(numbersOf(row) as unknown as GroundOfNeighbours, own);
   return {
+    ownInTables: await ownTableValues(db),
     ground: { ...ground, clonal: Boolean(Number(row.clonal)) || ground.matingSystem === "clonal" },
     neighbours: neighbours.map((each) => numbersOf(each) as unknown as NeighbourRow),
     notes: (rest.get("note") ?? []).map(({ id, a, b, c, d, e, f, g }) => ({
@@ -180,8 +185,8 @@ function readRest(db: Database, growOutId: string, cropId: string): Promise<Rest
     SELECT 'plot', p."id", p."name", CAST(p."areaM2" AS TEXT), COALESCE(g."fromOn", '') , g."id", NULL, NULL, NULL
     FROM "GrowOutPlot" g JOIN "Plot" p ON p."id" = g."plotId" WHERE g."growOutId" = ${growOutId}
     UNION ALL
-    SELECT 'lot', l."id", l."number", l."isolationGrade", l."isolationReasons", NULL, NULL, NULL, NULL
-    FROM "Lot" l WHERE l."growOutId" = ${growOutId}`;
+    SELECT DISTINCT 'lot', l."id", l."number", l."isolationGrade", l."isolationReasons", NULL, NULL, NULL, NULL
+    FROM "Lot" m JOIN "Lot" l ON l."id" = COALESCE(m."sameAsId", m."id") WHERE m."growOutId" = ${growOutId}`;
 }
 
 function grouped(rows: readonly RestRow[]): Map<string, RestRow[]> {

@@ -84,14 +84,15 @@ export function holdingsOfVariety(varietyId: string): Selection<HoldingSql> {
     rows: sql`
       SELECT l."id", l."number", l."holderId", p."name" AS "holder", l."status", l."thousandSeedGrams", l."year", l."yearFirst", l."yearLast",
         l."treatment", l."kind", l."founderLines",
-        (SELECT MAX(e."onFirst") FROM "LedgerEntry" e WHERE e."lotId" = l."id" AND NOT e."takenBack"
+        (SELECT MAX(e."onFirst") FROM "LedgerEntry" e WHERE e."lotId" = m."id" AND NOT e."takenBack"
           AND NOT EXISTS (SELECT 1 FROM "LedgerEntry" n WHERE n."replacesId" = e."id")) AS "lastEntry",
-        (SELECT MAX(t."onFirst") FROM "GerminationTest" t WHERE t."lotId" = l."id") AS "lastTested",
+        (SELECT MAX(t."onFirst") FROM "GerminationTest" t WHERE t."lotId" = m."id") AS "lastTested",
         c."id" AS "containerId", c."code", c."kind" AS "containerKind", c."amount", c."unit", c."sealedOn", c."lastOpened", c."desiccant", c."note",
         w."name" AS "place", w."kind" AS "placeKind", w."building", w."temperatureC", w."relativeHumidityPercent"
-      FROM "Lot" l LEFT JOIN "Person" p ON p."stewardId" = l."holderId" LEFT JOIN "Container" c ON c."lotId" = l."id"
+      FROM "Lot" m JOIN "Lot" l ON l."id" = COALESCE(m."sameAsId", m."id") LEFT JOIN "Person" p ON p."stewardId" = l."holderId"
+        LEFT JOIN "Container" c ON c."lotId" = m."id"
         LEFT JOIN "Place" w ON w."id" = c."placeId"
-      WHERE l."varietyId" = ${varietyId} ORDER BY l."id", c."id"`,
+      WHERE m."varietyId" = ${varietyId} ORDER BY l."id", c."id"`,
   };
 }
 
@@ -116,7 +117,11 @@ function holdingOf(rows: readonly HoldingSql[], figures: ReadonlyMap<string, Lot
   const { id, number, holderId, holder, status, thousandSeedGrams, year, yearFirst, yearLast, treatment } = row;
   const { kind, founderLines } = row;
   const containers = rows.flatMap((each) => containerOf(each) ?? []);
-  const inHand = [row.lastEntry, row.lastTested].filter((day) => day !== null).sort();
+  // a row a container of each of its records
+  const inHand = rows
+    .flatMap(({ lastEntry, lastTested }) => [lastEntry, lastTested])
+    .filter((day) => day !== null)
+    .sort();
   return [
     {
       ...{

@@ -10,6 +10,9 @@ interface Row {
   readonly words: string | null;
   readonly more: string | null;
   readonly rest: string | null;
+  /** of a lot: the number of its own record, and where it came from */
+  readonly other?: string | null;
+  readonly origin?: string | null;
 }
 
 /** Reads the searchable records of a table, all or those with some ids. One statement a table. */
@@ -68,20 +71,22 @@ export const readings: Readonly<Record<string, Reading>> = {
     }),
   ),
   Lot: reading(
-    `SELECT l."id", l."number" AS "title", v."name" AS "of", l."code" AS "words", l."notes" AS "more", l."origin" AS "rest"
-     FROM "Lot" l JOIN "Variety" v ON v."id" = l."varietyId"`,
-    'l."id"',
+    `SELECT m."id", l."number" AS "title", v."name" AS "of", m."code" AS "words", m."notes" AS "more", l."id" AS "rest", m."number" AS "other",
+       m."origin" AS "origin"
+     FROM "Lot" m JOIN "Lot" l ON l."id" = COALESCE(m."sameAsId", m."id") JOIN "Variety" v ON v."id" = l."varietyId"`,
+    'm."id"',
     (row) => ({
       kind: "lot",
       id: row.id,
       title: row.title,
       of: row.of,
-      page: { kind: "lot", id: row.id },
+      // Another record of a lot leads to the one that stands for both.
+      page: { kind: "lot", id: row.rest ?? row.id },
       texts: [
-        text(row.title, true),
+        row.other === row.title ? text(row.title, true) : text(row.other ?? "", true, "its other record"),
         text(row.words ?? "", false, "label code"),
         ...note(row.more, "note"),
-        ...note(row.rest, "where from"),
+        ...note(row.origin ?? null, "where from"),
       ],
     }),
   ),
@@ -100,7 +105,7 @@ export const readings: Readonly<Record<string, Reading>> = {
   ),
   GerminationTest: reading(
     `SELECT t."id", t."name" AS "title", l."number" AS "of", t."note" AS "words", NULL AS "more", NULL AS "rest"
-     FROM "GerminationTest" t JOIN "Lot" l ON l."id" = t."lotId"`,
+     FROM "GerminationTest" t JOIN "Lot" m ON m."id" = t."lotId" JOIN "Lot" l ON l."id" = COALESCE(m."sameAsId", m."id")`,
     't."id"',
     (row) => ({
       kind: "test",
@@ -141,7 +146,7 @@ export const readings: Readonly<Record<string, Reading>> = {
   Observation: reading(told("Observation"), 'x."id"', (row) => ofSomething("note", row)),
   LedgerEntry: reading(
     `SELECT e."id", l."number" AS "title", e."on" AS "of", e."notes" AS "words", NULL AS "more", l."id" AS "rest"
-     FROM "LedgerEntry" e JOIN "Lot" l ON l."id" = e."lotId" WHERE e."notes" IS NOT NULL`,
+     FROM "LedgerEntry" e JOIN "Lot" m ON m."id" = e."lotId" JOIN "Lot" l ON l."id" = COALESCE(m."sameAsId", m."id") WHERE e."notes" IS NOT NULL`,
     'e."id"',
     (row) => ({
       kind: "note",
@@ -158,8 +163,8 @@ export const readings: Readonly<Record<string, Reading>> = {
 function told(table: "Story" | "Observation"): string {
   return `SELECT x."id", COALESCE(l."number", g."name", v."name") AS "title",
     CASE WHEN x."lotId" IS NOT NULL THEN 'lot' WHEN x."growOutId" IS NOT NULL THEN 'grow-out' ELSE 'variety' END AS "of",
-    x."words" AS "words", NULL AS "more", COALESCE(x."lotId", x."growOutId", x."varietyId") AS "rest"
-    FROM "${table}" x LEFT JOIN "Lot" l ON l."id" = x."lotId" LEFT JOIN "GrowOut" g ON g."id" = x."growOutId"
+    x."words" AS "words", NULL AS "more", COALESCE(l."id", x."growOutId", x."varietyId") AS "rest"
+    FROM "${table}" x LEFT JOIN "Lot" m ON m."id" = x."lotId" LEFT JOIN "Lot" l ON l."id" = COALESCE(m."sameAsId", m."id") LEFT JOIN "GrowOut" g ON g."id" = x."growOutId"
     LEFT JOIN "Variety" v ON v."id" = x."varietyId"`;
 }
 

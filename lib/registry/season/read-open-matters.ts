@@ -14,10 +14,12 @@ export const openMatters: Selection<OpenMatter> = {
     testId: "text",
   },
   rows: sql`
-    SELECT q."id", 'question' AS "kind", q."sentence", q."raisedAt" AS "day", q."varietyId", q."lotId", q."growOutId", q."testId"
-    FROM "Question" q WHERE q."answeredAt" IS NULL
+    SELECT q."id", 'question' AS "kind", q."sentence", q."raisedAt" AS "day", q."varietyId",
+           COALESCE(l."sameAsId", l."id") AS "lotId", q."growOutId", q."testId"
+    FROM "Question" q LEFT JOIN "Lot" l ON l."id" = q."lotId" WHERE q."answeredAt" IS NULL
     UNION ALL
-    SELECT w."id", 'warning' AS "kind", w."reason" AS "sentence", w."on" AS "day", w."varietyId", w."lotId", NULL AS "growOutId", NULL AS "testId"
-    FROM "Warning" w WHERE w."closedOn" IS NULL
+    SELECT w."id", 'warning' AS "kind", w."reason" AS "sentence", w."on" AS "day", w."varietyId",
+           COALESCE(m."sameAsId", m."id"), NULL AS "growOutId", NULL AS "testId"
+    FROM "Warning" w LEFT JOIN "Lot" m ON m."id" = w."lotId" WHERE w."closedOn" IS NULL
     ORDER BY 1`,
 };

@@ -18,9 +18,9 @@ export const openTests: Selection<OpenTest> = {
     lastCountDay: "number",
   },
   rows: sql`
-    SELECT t."id", t."name", t."lotId", t."on", t."onFirst", t."onLast", t."finalCountDay",
+    SELECT t."id", t."name", COALESCE(MAX(l."sameAsId"), t."lotId") AS "lotId", t."on", t."onFirst", t."onLast", t."finalCountDay",
            COUNT(c."id") AS "counts", MAX(c."day") AS "lastCountDay"
-    FROM "GerminationTest" t
+    FROM "GerminationTest" t JOIN "Lot" l ON l."id" = t."lotId"
     LEFT JOIN "TestReplicate" r ON r."testId" = t."id"
     LEFT JOIN "TestCount" c ON c."replicateId" = r."id" AND NOT c."takenBack"
       AND NOT EXISTS (SELECT 1 FROM "TestCount" n WHERE n."replacesId" = c."id")

@@ -7,6 +7,7 @@ import { figuresOfAll } from "../figures/read-figures";
 import { foldName } from "../names/fold-name";
 import { holdersOf } from "../varieties/holders";
 import type { FiguresForSeason, SeasonLot, SeasonRecords } from "./records";
+import { pairKey } from "./rules/perhaps-one-lot";
 import { type LotRow, type StoredRows, storedRows } from "./stored-rows";
 
 /** Reads what the rules of the season look at. Two statements where nothing changed since it was last read; then the same records again. */
@@ -48,7 +49,22 @@ function worked(rows: StoredRows, figures: Figures, settings: Settings, today: C
   );
   const { varieties, growOuts, tests, words, matters, transfers, promises } = rows;
   const names = new Map(rows.people.map((person) => [person.stewardId, person.name]));
-  return { today, settings, varieties, lots, growOuts, tests, words, matters, transfers, promises, names, holders };
+  const apart = new Set(rows.apart.map(({ lotId, otherLotId }) => pairKey(lotId ?? "", otherLotId ?? "")));
+  return {
+    today,
+    settings,
+    varieties,
+    lots,
+    growOuts,
+    tests,
+    words,
+    matters,
+    transfers,
+    promises,
+    apart,
+    names,
+    holders,
+  };
 }
 
 function seasonLot(

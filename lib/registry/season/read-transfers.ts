@@ -21,10 +21,11 @@ export const transfersStored: Selection<StoredTransfer> = {
     replyDue: "text",
   },
   rows: sql`
-    SELECT t."id", t."kind", l."varietyId", t."lotId", t."newLotId", t."fromStewardId", t."toStewardId", t."toWords", t."on", t."onFirst",
+    SELECT t."id", t."kind", l."varietyId", l."id" AS "lotId", COALESCE(n."sameAsId", n."id") AS "newLotId", t."fromStewardId", t."toStewardId", t."toWords", t."on", t."onFirst",
            t."onLast", t."amount", t."unit", t."replyDue",
            CASE WHEN t."unit" = 'g' THEN t."amount" WHEN t."unit" = 'seeds' THEN t."amount" * l."thousandSeedGrams" / 1000 END AS "grams"
-    FROM "Transfer" t JOIN "Lot" l ON l."id" = t."lotId" ORDER BY t."id"`,
+    FROM "Transfer" t JOIN "Lot" m ON m."id" = t."lotId" JOIN "Lot" l ON l."id" = COALESCE(m."sameAsId", m."id")
+      LEFT JOIN "Lot" n ON n."id" = t."newLotId" ORDER BY t."id"`,
 };
 
 /** All promises in the order of entry. */
@@ -40,6 +41,7 @@ export const promisesStored: Selection<StoredPromise> = {
     keptOn: "text",
   },
   rows: sql`
-    SELECT p."id", p."transferId", COALESCE(p."varietyId", l."varietyId") AS "varietyId", p."lotId", p."stewardId", p."words", p."due", p."keptOn"
+    SELECT p."id", p."transferId", COALESCE(p."varietyId", l."varietyId") AS "varietyId",
+      COALESCE(l."sameAsId", l."id") AS "lotId", p."stewardId", p."words", p."due", p."keptOn"
     FROM "Promise" p LEFT JOIN "Lot" l ON l."id" = p."lotId" ORDER BY p."id"`,
 };

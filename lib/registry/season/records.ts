@@ -42,6 +42,8 @@ export interface SeasonLot extends HeldLot {
   readonly diversityRetained: number | null;
   /** of a founder: one line or many; null not known */
   readonly founderLines: string | null;
+  /** the number that the giver had for it */
+  readonly donorNumber: string | null;
 }
 
 export interface SeasonGrowOut {
@@ -111,6 +113,8 @@ export interface SeasonRecords {
   readonly matters: readonly OpenMatter[];
   readonly transfers: readonly StoredTransfer[];
   readonly promises: readonly StoredPromise[];
+  /** pairs of records of which somebody said that they are two lots, by `pairKey` */
+  readonly apart: ReadonlySet<string>;
   /** names of stewards; one that was erased is not there */
   readonly names: ReadonlyMap<string, string>;
   /** who holds each variety, by the rule for confirmed holders */

@@ -22,6 +22,7 @@ export interface LotRow {
   readonly status: string | null;
   readonly statusReason: string | null;
   readonly founderLines: string | null;
+  readonly donorNumber: string | null;
   readonly entries: number;
   readonly lastEntry: string | null;
 }
@@ -39,6 +40,7 @@ export interface StoredRows {
   readonly matters: readonly OpenMatter[];
   readonly transfers: readonly StoredTransfer[];
   readonly promises: readonly StoredPromise[];
+  readonly apart: readonly { readonly lotId: string | null; readonly otherLotId: string | null }[];
 }
 
 // Lots with what their ledgers say of themselves; entries that were corrected or taken back do not count.
@@ -56,14 +58,15 @@ const lots: Selection<LotRow> = {
     status: "text",
     statusReason: "text",
     founderLines: "text",
+    donorNumber: "text",
     entries: "number",
     lastEntry: "text",
   },
   rows: sql`
     SELECT l."id", l."number", l."varietyId", l."holderId", l."kind", l."growOutId", l."year", l."yearFirst", l."yearLast", l."status",
-           l."statusReason", l."founderLines", COUNT(e."id") AS "entries", MAX(e."onFirst") AS "lastEntry"
-    FROM "Lot" l
-    LEFT JOIN "LedgerEntry" e ON e."lotId" = l."id" AND NOT e."takenBack"
+           l."statusReason", l."founderLines", l."donorNumber", COUNT(e."id") AS "entries", MAX(e."onFirst") AS "lastEntry"
+    FROM "Lot" m JOIN "Lot" l ON l."id" = COALESCE(m."sameAsId", m."id")
+    LEFT JOIN "LedgerEntry" e ON e."lotId" = m."id" AND NOT e."takenBack"
       AND NOT EXISTS (SELECT 1 FROM "LedgerEntry" r WHERE r."replacesId" = e."id")
     GROUP BY l."id"`,
 };
@@ -71,7 +74,8 @@ const lots: Selection<LotRow> = {
 const containers: Selection<StoredRows["containers"][number]> = {
   columns: { lotId: "text", building: "text" },
   rows: sql`
-    SELECT c."lotId", COALESCE(p."building", p."id") AS "building" FROM "Container" c JOIN "Place" p ON p."id" = c."placeId" ORDER BY c."id"`,
+    SELECT COALESCE(l."sameAsId", l."id") AS "lotId", COALESCE(p."building", p."id") AS "building"
+    FROM "Container" c JOIN "Lot" l ON l."id" = c."lotId" JOIN "Place" p ON p."id" = c."placeId" ORDER BY c."id"`,
 };
 
 const people: Selection<StoredRows["people"][number]> = {
@@ -102,6 +106,14 @@ const growOuts: Selection<SeasonGrowOut> = {
 const otherNames: Selection<RowOf<"VarietyName">> = {
   columns: { id: "text", varietyId: "text", name: "text", nameKey: "text", kind: "text", source: "text" },
   rows: sql`SELECT n."id", n."varietyId", n."name", n."nameKey", n."kind", n."source" FROM "VarietyName" n ORDER BY n."id"`,
+};
+
+// Answered questions whether two records are one lot: that they are one would stand on the records themselves.
+const saidToBeTwo: Selection<StoredRows["apart"][number]> = {
+  columns: { lotId: "text", otherLotId: "text" },
+  rows: sql`
+    SELECT q."lotId", q."otherLotId" FROM "Question" q
+    WHERE q."kind" = 'same lot' AND q."answeredAt" IS NOT NULL ORDER BY q."id"`,
 };
 
 const words: Selection<StoredRows["words"][number]> = {
@@ -135,6 +147,7 @@ async function readStored(db: Database): Promise<StoredRows> {
     matters: openMatters,
     transfers: transfersStored,
     promises: promisesStored,
+    apart: saidToBeTwo,
   });
   rows.lots.sort((a, b) => (a.number < b.number ? -1 : 1));
   return { ...rows, varieties: seasonVarieties(varieties, ownValues) };

@@ -9,6 +9,7 @@ import { narrowGrowOut } from "./rules/narrow-grow-out";
 import { onePlaceOnly } from "./rules/one-place-only";
 import { openMatters } from "./rules/open-matter";
 import { pastUsualLife } from "./rules/past-usual-life";
+import { perhapsOneLot } from "./rules/perhaps-one-lot";
 import { promiseOverdue } from "./rules/promise-overdue";
 import { quarantineLong } from "./rules/quarantine-long";
 import { replyDue } from "./rules/reply-due";
@@ -30,6 +31,7 @@ export const seasonRules = {
   "quarantine-long": quarantineLong,
   "promise-overdue": promiseOverdue,
   "reply-due": replyDue,
+  "perhaps-one-lot": perhapsOneLot,
   "open-matter": openMatters,
 } as const;
 

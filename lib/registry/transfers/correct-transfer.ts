@@ -7,8 +7,8 @@ import { accepted, type Outcome, type Refusal, refusal, refused } from "@/lib/sc
 import { type Performed, perform } from "../change-set/perform";
 import type { ChangeWriter } from "../change-set/writer";
 import { debtRefusal } from "../ledger/debt-refusal";
-import { amountFaults } from "../ledger/record-ledger-entry";
 import { entriesOfLot } from "../ledger/entries-of-lot";
+import { amountFaults } from "../ledger/record-ledger-entry";
 
 /**
  * Puts a transfer right, so that both sides agree: each standing entry of it is replaced by one of the new day and amount that points to it.

@@ -8,6 +8,7 @@ import { accepted, type Outcome, type Refusal, refusal, refused } from "@/lib/sc
 import { type Performed, perform } from "../change-set/perform";
 import type { ChangeWriter } from "../change-set/writer";
 import { debtRefusal } from "../ledger/debt-refusal";
+import { entriesOfLot } from "../ledger/entries-of-lot";
 import { amountFaults, unknownLot } from "../ledger/record-ledger-entry";
 import { seedsIn } from "../lots/live-seeds";
 import { type WrittenSplit, writeSplit } from "../lots/write-split";
@@ -19,7 +20,6 @@ import { type GivingRead, readGiving } from "./read-giving";
 import { type Recipient, recipientOf } from "./recipient";
 import type { GivenSeed, TransferDraft } from "./transfer-draft";
 import { toldInWords, whatToSay } from "./what-to-say";
-import { entriesOfLot } from "../ledger/entries-of-lot";
 
 /**
  * Gives, lends, returns or deposits seed of a lot. To a steward of the registry it becomes a lot of its own there (a split) with one ledger

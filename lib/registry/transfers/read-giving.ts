@@ -3,6 +3,7 @@ import type { Settings } from "@/lib/schemas/settings";
 import type { CivilDay } from "@/lib/science/dates/civil-day";
 import { profileOfCrop } from "../crops/profile-of-crop";
 import { type JarRead, readJar } from "../lots/read-jar";
+import { recordIdsOfLot } from "../lots/same-lot";
 import type { GiveVerdict } from "../reserve/may-give";
 import { mayHoldSeed } from "../varieties/holders";
 import type { GivingGround } from "./giving-rules";
@@ -25,7 +26,7 @@ export interface GivingRead {
   readonly buildings: readonly string[];
 }
 
-/** Reads what giving from a lot rests on. Seven statements where the figures of its crop are at hand; null where there is no such lot. */
+/** Reads what giving from a lot rests on. Eight statements where the figures of its crop are at hand; null where there is no such lot. */
 export async function readGiving(
   db: Database,
   lotId: string,
@@ -102,10 +103,13 @@ async function readKindOfSeed(db: Client, varietyId: string) {
   return profileOfCrop(kind, own);
 }
 
-/** Reasons of the warnings on a lot or its variety that nobody has closed. One statement. */
+/** Reasons of the warnings on a lot or its variety that nobody has closed. Two statements. */
 async function readOpenWarnings(db: Client, lotId: string, varietyId: string): Promise<string[]> {
   const warnings = await db.warning.findMany({
-    where: { closedOn: null, OR: [{ lotId }, { varietyId, lotId: null }] },
+    where: {
+      closedOn: null,
+      OR: [{ lotId: { in: await recordIdsOfLot(db, lotId) } }, { varietyId, lotId: null }],
+    },
     select: { reason: true },
     orderBy: { id: "asc" },
   });

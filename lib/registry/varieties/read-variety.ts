@@ -4,6 +4,7 @@ import type { CivilDay } from "@/lib/science/dates/civil-day";
 import { grouped } from "../change-set/grouped";
 import type { RowOf } from "../change-set/records";
 import { figuresOfAll, type LotFigures } from "../figures/read-figures";
+import { type KinshipRead, kinshipsOfVariety } from "../kinships/read-kinships";
 import { seasonRecords } from "../season/read-season-records";
 import type { SeasonCrop, SeasonGrowOut, SeasonLot, SeasonRecords } from "../season/records";
 import { storedRows } from "../season/stored-rows";
@@ -37,6 +38,8 @@ export interface VarietyRead {
   readonly growOuts: readonly GrowOutOfVariety[];
   readonly holders: readonly Holder[];
   readonly tests: readonly TestOfVariety[];
+  /** what is recorded of how its founder lots are related */
+  readonly kinships: readonly KinshipRead[];
   readonly waiting: readonly Waiting[];
   /** names of stewards by id */
   readonly people: ReadonlyMap<string, string>;
@@ -49,7 +52,11 @@ export async function readVariety(
   settings: Settings,
   today: CivilDay,
 ): Promise<VarietyRead | null> {
-  const found = await readTogether(db, { ...varietySelections(id), tests: testsSelection(id) });
+  const found = await readTogether(db, {
+    ...varietySelections(id),
+    tests: testsSelection(id),
+    kinships: kinshipsOfVariety(id),
+  });
   const [variety] = found.varieties;
   if (!variety) return null;
   const { traits, strains, stories } = found;
@@ -77,6 +84,7 @@ export async function readVariety(
     growOuts: growOutsOf(id, records),
     holders: records.holders.get(id) ?? [],
     tests: testsOfVariety(found.tests),
+    kinships: found.kinships,
     waiting: waitingItems(records).filter((item) => item.varietyId === id),
     people: records.names,
   };

@@ -38,14 +38,14 @@ export function testsSelection(varietyId: string): Selection<Row> {
       normal: "number",
     },
     rows: sql`
-      SELECT t."id", t."name", t."lotId", l."number" AS "lot", t."on", t."onFirst", t."onLast",
+      SELECT t."id", t."name", l."id" AS "lotId", l."number" AS "lot", t."on", t."onFirst", t."onLast",
              (SELECT SUM(r."sown") FROM "TestReplicate" r WHERE r."testId" = t."id" AND EXISTS (
                 SELECT 1 FROM "TestCount" k WHERE k."replicateId" = r."id" AND NOT k."takenBack"
                   AND NOT EXISTS (SELECT 1 FROM "TestCount" n WHERE n."replacesId" = k."id"))) AS "sown",
              (SELECT SUM(c."normal") FROM "TestCount" c JOIN "TestReplicate" q ON q."id" = c."replicateId"
                 WHERE q."testId" = t."id" AND NOT c."takenBack"
                   AND NOT EXISTS (SELECT 1 FROM "TestCount" m WHERE m."replacesId" = c."id")) AS "normal"
-      FROM "GerminationTest" t JOIN "Lot" l ON l."id" = t."lotId"
+      FROM "GerminationTest" t JOIN "Lot" m ON m."id" = t."lotId" JOIN "Lot" l ON l."id" = COALESCE(m."sameAsId", m."id")
       WHERE l."varietyId" = ${varietyId}
       ORDER BY t."onFirst", t."id"`,
   };

@@ -13,6 +13,8 @@ const row = (more: Partial<LotRow> = {}): LotRow => ({
   varietyId: "v",
   variety: "Hamble Long",
   otherNames: [],
+  otherNumbers: [],
+  otherCodes: [],
   seedCoat: null,
   cropKey: "bean-broad",
   crop: "Broad bean",

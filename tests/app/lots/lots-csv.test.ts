@@ -11,6 +11,8 @@ const row = (more: Partial<LotRow> = {}): LotRow => ({
   varietyId: "v",
   variety: "MAR1",
   otherNames: [],
+  otherNumbers: [],
+  otherCodes: [],
   seedCoat: null,
   cropKey: "pea",
   crop: "Pea",

@@ -13,6 +13,8 @@ const row = (number: string, more: Partial<LotRow> = {}): LotRow => ({
   varietyId: "v",
   variety: "Hamble Long",
   otherNames: [],
+  otherNumbers: [],
+  otherCodes: [],
   seedCoat: null,
   cropKey: "bean-broad",
   crop: "Bean, broad",

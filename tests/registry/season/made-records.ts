@@ -48,6 +48,7 @@ export function madeLot(patch: Partial<SeasonLot> = {}): SeasonLot {
     effectiveSize: null,
     diversityRetained: null,
     founderLines: null,
+    donorNumber: null,
     ...patch,
   };
 }
@@ -65,6 +66,7 @@ export function madeRecords(patch: Partial<SeasonRecords> = {}): SeasonRecords {
     matters: [],
     transfers: [],
     promises: [],
+    apart: new Set(),
     names: new Map(),
     holders: new Map(),
     ...patch,

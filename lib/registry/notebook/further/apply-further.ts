@@ -75,7 +75,7 @@ function withoutNull(fields: Fields): Fields {
 }
 
 /** The name of one more record of a kind that is told apart by its turn. */
-function freeName(names: NameBook, kind: "transfer" | "harvest", name: string): string {
+function freeName(names: NameBook, kind: "transfer" | "harvest" | "story", name: string): string {
   if (names.idOf(kind, name) === null) return name;
   let count = 2;
   while (names.idOf(kind, `${name} (${count})`) !== null) count += 1;
@@ -104,6 +104,7 @@ function remember(spec: FurtherSpec, record: Fields, names: NameBook): void {
     const name = `${record.kind} ${names.nameOf("lot", String(record.lotId)) ?? ""} ${record.on}`;
     names.add("transfer", String(record.id), freeName(names, "transfer", name));
   }
+  if (spec.table === "Story") names.add("story", String(record.id), freeName(names, "story", String(record.words)));
   if (spec.table === "Harvest") {
     const [lot, growOut] = [
       names.nameOf("lot", String(record.lotId)),

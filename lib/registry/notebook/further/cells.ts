@@ -64,10 +64,12 @@ export function readCell(column: FurtherColumn, cells: Cells, names: NameBook): 
 }
 
 /** The record that several cells name together; none where the first is empty and need not stand. */
-function readJoined({ field, kind, needed }: FurtherColumn, cells: Cells, names: NameBook): Outcome<Fields> {
+function readJoined({ column, field, kind, needed }: FurtherColumn, cells: Cells, names: NameBook): Outcome<Fields> {
   if (kind.as !== "joined") return accepted({});
-  const parts = joinedParts[kind.of].map((part) => cells[part] ?? "");
-  if (parts.every((part) => part.trim() === "") && !needed) return accepted({ [field]: null });
+  const columns: readonly string[] = kind.cells ?? joinedParts[kind.of];
+  const parts = columns.map((part) => cells[part] ?? "");
+  const empty = kind.cells ? (cells[column] ?? "").trim() === "" : parts.every((part) => part.trim() === "");
+  if (empty && !needed) return accepted({ [field]: null });
   const id = names.idOf(kind.of, joinedName(parts));
   if (id !== null) return accepted({ [field]: id });
   const shown = parts.filter((part) => part.trim() !== "").join(", ");
@@ -77,7 +79,7 @@ function readJoined({ field, kind, needed }: FurtherColumn, cells: Cells, names:
       [],
       shown,
       `is no ${kind.of} of this folder or registry`,
-      `write ${joinedParts[kind.of].join(", ")} as they stand there`,
+      `write ${columns.join(", ")} as they stand there`,
     ),
   );
 }
@@ -100,7 +102,7 @@ export function writeCell(column: FurtherColumn, record: Readonly<Record<string,
   const { kind } = column;
   if (kind.as === "part" || kind.as === "joined") {
     const name = names.nameOf(kind.of, String(value));
-    const parts: readonly string[] = joinedParts[kind.of];
+    const parts: readonly string[] = (kind.as === "joined" ? kind.cells : undefined) ?? joinedParts[kind.of];
     return name === null ? "" : (partsOf(name)[parts.indexOf(column.column)] ?? "");
   }
   if (column.kind.as === "name-of") return names.nameOf(column.kind.of, String(value)) ?? "";

@@ -82,6 +82,11 @@ function addNames(names: NameBook, notebook: Notebook, tables: readonly FurtherT
     const name = transferNames(cells.kind ?? "", cells.lot ?? "", cells.on ?? "");
     names.add("transfer", name, name);
   }
+  const storyNames = namesInTurn();
+  for (const { cells } of tables.find((table) => table.file === "stories.csv")?.rows ?? []) {
+    const name = storyNames(cells.words ?? "");
+    names.add("story", name, name);
+  }
   const inTurn = namesInTurn();
   for (const { cells } of tables.find((table) => table.file === "harvests.csv")?.rows ?? []) {
     const name = inTurn(harvestName(cells.lot, cells.grow_out));

@@ -51,11 +51,16 @@ export async function nameBook(db: Client | Transaction): Promise<NameBook> {
     add("transfer", id, transferNames(kind, names.get(`lot ${lotId}`) ?? "", on));
   const inTurn = namesInTurn();
   const harvests = await db.harvest.findMany({
-    select: { id: true, lotId: true, growOutId: true },
+    select: { id: true, lotId: true, growOutId: true, replacesId: true },
     orderBy: { id: "asc" },
   });
-  for (const { id, lotId, growOutId } of harvests)
+  // Only harvests that stand have a name: those that were put right stand in no folder.
+  const replaced = new Set(harvests.map((harvest) => harvest.replacesId));
+  for (const { id, lotId, growOutId } of harvests.filter((harvest) => !replaced.has(harvest.id)))
     add("harvest", id, inTurn(harvestName(names.get(`lot ${lotId}`), names.get(`grow-out ${growOutId}`))));
+  const storyNames = namesInTurn();
+  for (const { id, words } of await db.story.findMany({ select: { id: true, words: true }, orderBy: { id: "asc" } }))
+    add("story", id, storyNames(words));
   const neighbourNames = namesOfNeighbours();
   const standing = await db.neighbourSource.findMany({
     select: { id: true, what: true, growOutId: true, plotId: true },

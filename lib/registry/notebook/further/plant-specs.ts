@@ -1,8 +1,10 @@
+import type { Transaction } from "@/lib/db";
 import { refusal } from "@/lib/science/outcome";
 import { foldName } from "../../names/fold-name";
 import { bareScores, scoresThatSayMore } from "../scores-of-plants";
+import type { Fields } from "./cells";
 import { traitName } from "./names";
-import { count, date, day, type FurtherSpec, joined, nameOf, number, oneOf, text } from "./spec";
+import { another, count, date, day, type FurtherSpec, joined, nameOf, number, oneOf, text } from "./spec";
 
 const lines = { by: "lines" } as const;
 const needed = { needed: true };
@@ -43,6 +45,30 @@ export const plantFiles: readonly FurtherSpec[] = [
     }),
   },
   {
+    file: "plant_places.csv",
+    table: "Plant",
+    noun: "place of a plant",
+    identity: { by: "keyed", columns: 2 },
+    where: { OR: [{ row: { not: null } }, { position: { not: null } }, { sameAsId: { not: null } }] },
+    columns: [
+      ...joined("plant", { needed: true, field: "id" }),
+      text("row"),
+      number("position"),
+      another("plant", "same_as", "sameAsId"),
+    ],
+    refuses: ({ id, sameAsId }) =>
+      (sameAsId ?? null) !== null && sameAsId === id
+        ? refusal(
+            "of-itself",
+            ["same_as"],
+            "same_as",
+            "is the plant itself",
+            "name the plant that leads, or leave it empty",
+          )
+        : null,
+    completes: plantsNamed,
+  },
+  {
     file: "marks.csv",
     table: "Mark",
     noun: "mark",
@@ -80,3 +106,8 @@ export const plantFiles: readonly FurtherSpec[] = [
     ],
   },
 ];
+
+/** A place is said of a plant that stands: the row's own cells name it. */
+async function plantsNamed(_tx: Transaction, rows: readonly Fields[]): Promise<ReadonlyMap<number, string>> {
+  return new Map(rows.map(({ id }, place) => [place, String(id)]));
+}

@@ -1,6 +1,6 @@
 import { moments, organs, stages } from "@/lib/schemas/grow-outs/field-kinds";
 import { foldName } from "../../names/fold-name";
-import { count, date, day, type FurtherSpec, nameOf, number, oneOf, text } from "./spec";
+import { another, count, date, day, type FurtherSpec, nameOf, number, oneOf, text } from "./spec";
 
 const lines = { by: "lines" } as const;
 const needed = { needed: true };
@@ -215,6 +215,7 @@ export const recordFiles: readonly FurtherSpec[] = [
     table: "Harvest",
     noun: "harvest",
     identity: lines,
+    events: true,
     columns: [
       nameOf("grow-out", needed),
       nameOf("lot"),
@@ -226,6 +227,7 @@ export const recordFiles: readonly FurtherSpec[] = [
       count("detasselled"),
       number("mouldy_share"),
       text("note"),
+      nameOf("steward"),
     ],
   },
   {
@@ -325,6 +327,10 @@ export const recordFiles: readonly FurtherSpec[] = [
       text("raised_at", needed),
       text("answer"),
       text("answered_at"),
+      nameOf("lot", { column: "other_lot" }),
+      // a plant is named with its grow-out, which a question about one names
+      another("plant", "plant", "plantId"),
+      another("plant", "other_plant", "otherPlantId"),
     ],
   },
 ];

@@ -20,8 +20,11 @@ export type CellKind =
   | { readonly as: "one-of"; readonly words: readonly string[] }
   /** the id of another record, by its name */
   | { readonly as: "name-of"; readonly of: Named }
-  /** the id of a record that is known by several cells of the row together, this one the last of them */
-  | { readonly as: "joined"; readonly of: Joined }
+  /**
+   * the id of a record that is known by several cells of the row together, this one the last of them; with `cells` those are its cells, and
+   * where this one is empty no record is meant, whatever the others say of the row
+   */
+  | { readonly as: "joined"; readonly of: Joined; readonly cells?: readonly string[] }
   /** one of the cells before it that belong to such a name */
   | { readonly as: "part"; readonly of: Joined };
 
@@ -37,7 +40,8 @@ export type Named =
   | "plot"
   | "strain"
   | "transfer"
-  | "harvest";
+  | "harvest"
+  | "story";
 
 /** Records that are known by several cells together, and those cells: two grow-outs may each have a plant 12. */
 export const joinedParts = {
@@ -116,8 +120,11 @@ export const nameOf = (of: Named, options: Options & { column?: string } = {}): 
   return column({ as: "name-of", of })(name, { field: `${camel(name)}Id`, ...options });
 };
 /** The cells that name a record together; the field takes its id. */
-export const joined = (of: Joined, options: Omit<Options, "field"> = {}): FurtherColumn[] =>
+export const joined = (of: Joined, options: Options = {}): FurtherColumn[] =>
   joinedParts[of].map((name, place, all) => ({
-    ...column({ as: place === all.length - 1 ? "joined" : "part", of })(name, { field: `${of}Id` }),
+    ...column({ as: place === all.length - 1 ? "joined" : "part", of })(name, { field: options.field ?? `${of}Id` }),
     needed: (options.needed ?? false) && !name.startsWith(`${of}_`),
   }));
+/** One more record of such a kind in a row whose first cell stands already: a plant of the row's grow-out. */
+export const another = (of: Joined, name: string, field: string, options: Omit<Options, "field"> = {}): FurtherColumn =>
+  column({ as: "joined", of, cells: [...joinedParts[of].slice(0, -1), name] })(name, { field, ...options });

@@ -1,7 +1,10 @@
+import { refusal } from "@/lib/science/outcome";
 import { foldName } from "../../names/fold-name";
 import { growOutFiles } from "./grow-out-specs";
 import { harvestFiles } from "./harvest-specs";
+import { lineageFiles } from "./lineage-specs";
 import { neighbourFiles } from "./neighbour-specs";
+import { grains, placeFiles } from "./place-specs";
 import { plantFiles } from "./plant-specs";
 import { recordFiles } from "./record-specs";
 import { count, date, day, type FurtherSpec, nameOf, number, oneOf, text, yesNo } from "./spec";
@@ -9,8 +12,6 @@ import { count, date, day, type FurtherSpec, nameOf, number, oneOf, text, yesNo 
 const details = { by: "details" } as const;
 const needed = { needed: true };
 const folded = (cells: Readonly<Record<string, unknown>>) => ({ nameKey: foldName(String(cells.name)) });
-
-const units = ["g", "seeds", "ears", "heads", "pods", "fruits", "packets"];
 
 /** Tests and replicates of which nothing is counted yet: a line of tests.csv is a count. */
 const setUpFiles: readonly FurtherSpec[] = [
@@ -79,6 +80,29 @@ const detailFiles: readonly FurtherSpec[] = [
     ],
   },
   {
+    file: "table_values.csv",
+    table: "TableOverride",
+    noun: "own value in a table",
+    identity: { by: "keyed", columns: 3 },
+    columns: [
+      text("table", needed),
+      text("row", needed),
+      text("field", needed),
+      text("value", needed),
+      text("reason", needed),
+      text("source"),
+    ],
+  },
+  {
+    file: "steward_details.csv",
+    table: "Steward",
+    noun: "steward",
+    identity: details,
+    // What nobody changed is not said.
+    where: { placeGrain: { not: "village" }, person: { isNot: null } },
+    columns: [nameOf("steward", { needed: true, field: "id" }), oneOf("place_grain", grains)],
+  },
+  {
     file: "variety_details.csv",
     table: "Variety",
     noun: "variety",
@@ -117,7 +141,18 @@ const detailFiles: readonly FurtherSpec[] = [
       text("isolation_reasons"),
       text("donor_number"),
       text("how_sure"),
+      nameOf("lot", { column: "same_as", field: "sameAsId" }),
     ],
+    refuses: ({ id, sameAsId }) =>
+      (sameAsId ?? null) !== null && sameAsId === id
+        ? refusal(
+            "of-itself",
+            ["same_as"],
+            "same_as",
+            "is the lot itself",
+            "name the lot that leads, or leave it empty",
+          )
+        : null,
   },
   {
     file: "grow_out_details.csv",
@@ -134,6 +169,7 @@ const detailFiles: readonly FurtherSpec[] = [
       count("seed_parents_detasselled"),
       day("neighbours_looked_on"),
       day("ended_on"),
+      text("foreign_pollen_how"),
     ],
   },
   {
@@ -153,62 +189,6 @@ const detailFiles: readonly FurtherSpec[] = [
   },
 ];
 
-const placeFiles: readonly FurtherSpec[] = [
-  {
-    file: "places.csv",
-    table: "Place",
-    noun: "place",
-    identity: { by: "keyed", columns: 2 },
-    columns: [
-      text("name", needed),
-      nameOf("steward"),
-      oneOf("kind", ["cupboard", "cellar", "fridge", "freezer", "deposit elsewhere"]),
-      text("building"),
-      number("temperature_c"),
-      number("relative_humidity_percent"),
-      text("note"),
-    ],
-    fixed: folded,
-  },
-  {
-    file: "containers.csv",
-    table: "Container",
-    noun: "container",
-    identity: { by: "keyed", columns: 1 },
-    columns: [
-      text("code", needed),
-      nameOf("lot", needed),
-      nameOf("place"),
-      text("kind"),
-      number("amount"),
-      oneOf("unit", units),
-      day("sealed_on"),
-      day("last_opened"),
-      text("desiccant"),
-      text("note"),
-    ],
-  },
-  {
-    file: "plots.csv",
-    table: "Plot",
-    noun: "plot",
-    identity: { by: "keyed", columns: 2 },
-    columns: [
-      text("name", needed),
-      nameOf("steward"),
-      text("place"),
-      number("latitude"),
-      number("longitude"),
-      number("area_m2", { field: "areaM2" }),
-      number("altitude_m"),
-      text("soil"),
-      text("wind_exposure"),
-      text("note"),
-    ],
-    fixed: folded,
-  },
-];
-
 /** All further files, in the order in which their records build on one another. */
 export const furtherSpecs: readonly FurtherSpec[] = [
   ...setUpFiles,
@@ -219,4 +199,5 @@ export const furtherSpecs: readonly FurtherSpec[] = [
   ...recordFiles,
   ...neighbourFiles,
   ...harvestFiles,
+  ...lineageFiles,
 ];

@@ -17,8 +17,9 @@ export async function fillPlants(
   { varietyId, cropId, growOutId, stewardId }: Ground,
 ): Promise<void> {
   const on = { on: "2021-08", onFirst: "2021-08-01", onLast: "2021-08-31" };
-  const plants = ["12", "12 (2)", "13"].map((name) => ({ id: uuidv7(), growOutId, name, nameKey: name, cell: "B" }));
-  for (const plant of plants) await put("Plant", plant);
+  const at = { growOutId, cell: "B", row: "3", position: 4.5 };
+  const plants = ["12", "12 (2)", "13"].map((name) => ({ id: uuidv7(), name, nameKey: name, ...at }));
+  for (const plant of plants) await put("Plant", plant.name === "13" ? { ...plant, sameAsId: plants[0]?.id } : plant);
   const [one, other, third] = plants.map((plant) => plant.id) as [string, string, string];
   const first = uuidv7();
   await put("Mark", { id: first, plantId: one, tag: "12", intent: "watch", ...on });

@@ -10,6 +10,7 @@ import { furtherSpecs } from "@/lib/registry/notebook/further/specs";
 import { accepted } from "@/lib/science/outcome";
 import { onEveryEngine } from "@/tests/setup/engines";
 import { granted } from "@/tests/setup/registry";
+import { fillLineage } from "./fill-lineage";
 import { fillNeighbours } from "./fill-neighbours";
 import { fillPlants } from "./fill-plants";
 
@@ -25,7 +26,7 @@ const base = csv({
   "varieties.csv": "variety,crop\nGrey Morrow,oat\nTarn Vetch,bank vetch\n",
   "grow_outs.csv": "grow_out,variety,steward,plot,parents\nK1,Grey Morrow,Osk Tarn,Low strip,M 1\n",
   "lots.csv":
-    "lot,variety,holder,kind,from\nM 1,Grey Morrow,Halda Morrow,founder,\nM 3,Grey Morrow,Halda Morrow,founder,\nM 2,Grey Morrow,Osk Tarn,harvest,K1\n",
+    "lot,variety,holder,kind,from\nM 1,Grey Morrow,Halda Morrow,founder,\nM 3,Grey Morrow,Halda Morrow,founder,\nM 4,Grey Morrow,Halda Morrow,founder,\nM 2,Grey Morrow,Osk Tarn,harvest,K1\n",
   "tests.csv": "test,lot,date,replicate,sown,normal\nP1,M 1,2020-02,1,20,18\n",
 });
 
@@ -59,6 +60,14 @@ async function fillEveryTable(db: Database): Promise<void> {
       reason: "our strip is small",
       source: "Osk",
     });
+    await put("TableOverride", {
+      table: "oil-content",
+      row: "Oat",
+      field: "oilPercentHigh",
+      value: "9",
+      reason: "naked oats",
+      source: "the mill",
+    });
     await change.update("Variety", variety.id, {
       aim: "broad-and-alive",
       seedCoat: '{"pattern":"eye"}',
@@ -85,6 +94,9 @@ async function fillEveryTable(db: Database): Promise<void> {
       donorNumber: "007",
       howSure: "guess",
     });
+    const twice = await db.read.lot.findFirstOrThrow({ where: { number: "M 4" } });
+    await change.update("Lot", twice.id, { sameAsId: other.id });
+    await change.update("Steward", stewardId, { placeGrain: "exact" });
     await change.update("GrowOutPlot", stand.id, { fromOn: "2030-04", toOn: "2030-10-12" });
     await change.update("GrowOutParent", parent.id, { share: null });
     await put("GrowOutParent", { growOutId: growOut.id, lotId: other.id });
@@ -97,6 +109,7 @@ async function fillEveryTable(db: Database): Promise<void> {
       seedParentsDetasselled: 30,
       neighboursLookedOn: "2030-06-01",
       endedOn: "2030-10-12",
+      foreignPollenHow: "kernels of another colour, 6 of 400",
     });
     await change.update("GerminationTest", test.id, {
       basis: "sprouted",
@@ -107,15 +120,8 @@ async function fillEveryTable(db: Database): Promise<void> {
       note: "n",
     });
     const running = uuidv7();
-    await put("GerminationTest", {
-      id: running,
-      name: "P9",
-      nameKey: "p9",
-      lotId: lot.id,
-      on: "2026-11",
-      onFirst: "2026-11-01",
-      onLast: "2026-11-30",
-    });
+    const set = { on: "2026-11", onFirst: "2026-11-01", onLast: "2026-11-30" };
+    await put("GerminationTest", { id: running, name: "P9", nameKey: "p9", lotId: lot.id, ...set });
     await put("TestReplicate", { testId: running, name: "1", sown: 25 });
     const harvestId = uuidv7();
     await put("Harvest", {
@@ -130,6 +136,7 @@ async function fillEveryTable(db: Database): Promise<void> {
       detasselled: 4,
       mouldyShare: 0.05,
       note: "n",
+      stewardId,
     });
     await put("Place", {
       id: placeId,
@@ -163,6 +170,7 @@ async function fillEveryTable(db: Database): Promise<void> {
       soil: "clay",
       windExposure: "west",
       note: "n",
+      placeGrain: "none",
     });
     await put("VarietyName", {
       varietyId: variety.id,
@@ -317,6 +325,10 @@ async function fillEveryTable(db: Database): Promise<void> {
       closedOn: "2022",
       closedHow: "rogued",
     });
+    await fillLineage(put, { lotId: lot.id, otherId: other.id, stewardId });
+    await fillPlants(put, { varietyId: variety.id, cropId: crop.id, growOutId: growOut.id, stewardId });
+    const plant = await change.tx.plant.findFirstOrThrow({ where: { name: "12 (2)" } });
+    const like = await change.tx.plant.findFirstOrThrow({ where: { name: "13" } });
     await put("Question", {
       kind: "balance",
       sentence: "off by 12 g: weigh in?",
@@ -324,12 +336,13 @@ async function fillEveryTable(db: Database): Promise<void> {
       lotId: lot.id,
       growOutId: growOut.id,
       testId: test.id,
+      otherLotId: other.id,
+      plantId: plant.id,
+      otherPlantId: like.id,
       raisedAt: "2021-01-01T00:00:00Z",
       answer: "weighed",
       answeredAt: "2021-02-01T00:00:00Z",
     });
-    await fillPlants(put, { varietyId: variety.id, cropId: crop.id, growOutId: growOut.id, stewardId });
-    const plant = await change.tx.plant.findFirstOrThrow({ where: { name: "12 (2)" } });
     const gave = { harvestId, grams: 30.5, seeds: 122, share: 0.25 };
     await put("HarvestSeedParent", { ...gave, plantId: plant.id });
     await put("HarvestSeedParent", { harvestId, lost: "eaten" });

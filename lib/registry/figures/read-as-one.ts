@@ -1,0 +1,42 @@
+import { grouped } from "../change-set/grouped";
+import type { FigureRecords, GrowOutRecord, LedgerRecord, LotRecord, ParentRecord, TestRecord } from "./records";
+
+interface Records<Test extends TestRecord> extends FigureRecords {
+  readonly ledger: readonly LedgerRecord[];
+  readonly tests: readonly Test[];
+}
+
+/**
+ * Records of which several are one lot, read as one: the leading record stands, with the ledger entries and tests of all, and what was sown,
+ * mixed or parted of any of them was of it. What is said of
+ * the lot itself, its parentage first of all, is what the leading record says. Nothing is rewritten; where no record points to another, the
+ * same comes back.
+ * @param leading the id of the leading record, by that of each other
+ */
+export function asOneLot<Test extends TestRecord, R extends Records<Test>>(
+  records: R,
+  leading: ReadonlyMap<string, string>,
+): R {
+  if (leading.size === 0) return records;
+  const led = (id: string) => leading.get(id) ?? id;
+  const of = <Row extends { readonly lotId: string }>(row: Row): Row =>
+    leading.has(row.lotId) ? { ...row, lotId: led(row.lotId) } : row;
+  const from = <Row extends LotRecord | GrowOutRecord>(row: Row): Row =>
+    row.parents.some(({ id }) => leading.has(id)) ? { ...row, parents: together(row.parents, led) } : row;
+  return {
+    ...records,
+    lots: records.lots.filter(({ id }) => !leading.has(id)).map(from),
+    growOuts: records.growOuts.map(from),
+    ledger: records.ledger.map(of),
+    tests: records.tests.map(of),
+  };
+}
+
+/** Two records of one lot among the parents are one parent; its share is the sum, unknown where one is. */
+function together(parents: readonly ParentRecord[], led: (id: string) => string): ParentRecord[] {
+  const byLot = grouped(parents, ({ id }) => led(id));
+  return [...byLot].map(([id, own]) => ({
+    id,
+    share: own.some(({ share }) => share === null) ? null : own.reduce((sum, { share }) => sum + (share ?? 0), 0),
+  }));
+}

@@ -1,0 +1,70 @@
+import { describe, expect, it } from "vitest";
+import { figuresOfRecords } from "@/lib/registry/figures/figures-of-records";
+import { asOneLot } from "@/lib/registry/figures/read-as-one";
+import type { LedgerRecord, LotRecord } from "@/lib/registry/figures/records";
+import { granted } from "../../setup/registry";
+
+const profile = { matingSystem: "outcrossing", selfIncompatible: "no", outcrossingPctMin: 90, outcrossingPctMax: 100 };
+const lot = (id: string, rest: Partial<LotRecord> = {}): LotRecord => ({
+  ...{ id, number: id, varietyId: "v", holder: null, kind: "founder", growOutId: null, parents: [] },
+  ...{ inbreeding: 0, thousandSeedGrams: null },
+  ...rest,
+});
+const entry = (id: string, lotId: string, kind: string, amount: number): LedgerRecord => ({
+  ...{ id, lotId, kind, amount, unit: "g", replacesId: null, takenBack: false },
+  ...{ onFirst: `2020-01-0${id}`, onLast: `2020-01-0${id}` },
+});
+const records = {
+  varieties: [{ id: "v", name: "V", profile, clonal: false }],
+  lots: [
+    lot("A"),
+    lot("B"),
+    lot("M", {
+      kind: "blend",
+      parents: [
+        { id: "A", share: 0.25 },
+        { id: "B", share: 0.75 },
+      ],
+    }),
+  ],
+  growOuts: [],
+  ledger: [entry("1", "A", "received", 40), entry("2", "B", "received", 20), entry("3", "B", "given", 50)],
+  tests: [
+    { name: "T1", lotId: "A", date: "2020", first: "2020-01-01", replicates: [{ sown: 10, normal: 9 }] },
+    { name: "T2", lotId: "B", date: "2021", first: "2021-01-01", replicates: [{ sown: 10, normal: 5 }] },
+  ],
+};
+const figures = (from: typeof records) =>
+  granted(figuresOfRecords(from)).map((each) => [each.lot, each.gramsOnHand, each.lastTest?.test, each.founders]);
+
+describe("records of which several are one lot", () => {
+  it("are the same where none points to another", () => {
+    expect(asOneLot(records, new Map())).toBe(records);
+  });
+
+  it("give one lot with the ledgers and tests of both, and a mix of both is a mix of one", () => {
+    expect(figures(records)).toEqual([
+      ["A", 40, "T1", ["A"]],
+      ["B", -30, "T2", ["B"]],
+      ["M", null, undefined, ["A", "B"]],
+    ]);
+    // by hand: 40 + 20 − 50 = 10 g; the later test counts; the shares 0.25 and 0.75 are all of it
+    const one = asOneLot(records, new Map([["B", "A"]]));
+    expect(figures(one)).toEqual([
+      ["A", 10, "T2", ["A"]],
+      ["M", null, undefined, ["A"]],
+    ]);
+    expect(one.lots[1]?.parents).toEqual([{ id: "A", share: 1 }]);
+  });
+
+  it("leave a share unknown where one of the two is", () => {
+    const [a, b, mix] = records.lots;
+    if (!a || !b || !mix) throw new Error("no lots");
+    const parents = [
+      { id: "A", share: null },
+      { id: "B", share: 0.75 },
+    ];
+    const one = asOneLot({ ...records, lots: [a, b, { ...mix, parents }] }, new Map([["B", "A"]]));
+    expect(one.lots[1]?.parents).toEqual([{ id: "A", share: null }]);
+  });
+});
