@@ -66,7 +66,7 @@ const pairs = [
   ["ink-on-ink", "ink"] as const,
   ["ink-on-waiting", "waiting"] as const,
 ];
-const drawn = ["edge", "counted", "assumed", "unknown", "seed-line"];
+const drawn = ["edge", "counted", "assumed", "unknown", "seed-line", "stem-full", "stem-spent"];
 
 describe("contrast", () => {
   it("is 21 between black and white, and 4.54 between white and #767676", () => {

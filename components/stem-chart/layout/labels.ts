@@ -1,4 +1,4 @@
-import { type Box, Boxes } from "./boxes";
+import { type Box, Boxes, overlap } from "./boxes";
 import type { Grown } from "./generation";
 
 /** What a label is of: the lot, the effective size at a waist, or the rate of foreign pollen at a thorn. */
@@ -38,14 +38,20 @@ export function labelWidth(name: string, figure: string | null): number {
   return name.length * letter.name + (figure === null ? 0 : figure.length * letter.figure + (name === "" ? 0 : gap));
 }
 
+/** What labels keep off: marks and stems where they can, the rows of the bands' names always. */
+export interface Obstacles {
+  readonly marks: Boxes;
+  readonly stems: Boxes;
+  readonly rows: readonly Box[];
+}
+
 /**
  * Which labels stand, and where: one after the other by rank, each at its first place where it covers no label, no other lot's mark and no
  * stem, else the first where it covers no label and no mark; else it is left out. Those that stand in any case come first and may cover marks.
  */
 export function placeLabels(
   wanted: readonly WantedLabel[],
-  marks: Boxes,
-  stems: Boxes,
+  { marks, stems, rows }: Obstacles,
   width: number,
 ): readonly Label[] {
   const taken = new Boxes();
@@ -57,7 +63,7 @@ export function placeLabels(
     );
   for (const { label } of ordered) {
     const places = label.places.map((place) => standing(label, place, width));
-    const free = places.filter((box) => !taken.hit(box));
+    const free = places.filter((box) => !taken.hit(box) && !rows.some((row) => overlap(row, box)));
     const clear = free.filter((box) => !marks.hit(box, label.mark ?? undefined));
     const found = clear.find((box) => !stems.hit(box)) ?? clear[0] ?? (label.always ? free[0] : undefined);
     if (!found) continue;

@@ -1,6 +1,7 @@
 import type { StemBand, StemTree } from "../stem";
 import { type Box, Boxes } from "./boxes";
 import { type Widths, widthsCarried } from "./carried";
+import { along } from "./curve";
 import { type Fold, folds } from "./fold";
 import type { Generations, Grown } from "./generation";
 import { type Asked, type Label, placeLabels } from "./labels";
@@ -63,7 +64,9 @@ export interface StemPicture {
 }
 
 export const axisHeight = 26;
-const heading = 25;
+/** The row of a band's name, which no label enters, and the room for labels over its first lane. */
+const nameRow = 22;
+const heading = nameRow + 18;
 const underLane = 21;
 const markHalf = 9;
 
@@ -181,14 +184,26 @@ function labelled(picture: Omit<StemPicture, "labels">, measures: Measures, widt
     boxes.set(lot.grown.lot.id, box);
     marks.add(box);
   }
-  const place = new Map(picture.lots.map((lot) => [lot.grown.lot.id, lot]));
-  for (const { parent, child } of picture.stems) {
-    const [from, to] = [place.get(parent), place.get(child)];
-    if (!from || !to || from.y !== to.y) continue;
-    const half = Math.max(widths.get(child)?.high ?? 4, widths.get(parent)?.high ?? 4) / 2;
-    stems.add({ left: from.x, right: to.x, top: from.y - half, bottom: from.y + half });
+  for (const { parent, child, curve } of picture.stems) {
+    const half = Math.max(3, widths.get(child)?.high ?? 3, widths.get(parent)?.high ?? 3) / 2;
+    if (curve[0].y === curve[3].y) {
+      stems.add({ left: curve[0].x, right: curve[3].x, top: curve[0].y - half, bottom: curve[0].y + half });
+      continue;
+    }
+    let last = along(curve, 0.06);
+    for (let piece = 1; piece <= 8; piece += 1) {
+      const next = along(curve, 0.06 + (piece / 8) * 0.88);
+      stems.add({
+        left: Math.min(last.x, next.x) - 3,
+        right: Math.max(last.x, next.x) + 3,
+        top: Math.min(last.y, next.y),
+        bottom: Math.max(last.y, next.y),
+      });
+      last = next;
+    }
   }
   for (const { tip } of picture.thorns)
     marks.add({ left: tip.x - 3, right: tip.x + 7, top: tip.y, bottom: tip.y + 10 });
-  return placeLabels(wantedLabels(picture, measures, boxes, widths), marks, stems, picture.width);
+  const rows = picture.bands.map(({ top }) => ({ left: 0, right: picture.width, top, bottom: top + nameRow }));
+  return placeLabels(wantedLabels(picture, measures, boxes, widths), { marks, stems, rows }, picture.width);
 }

@@ -19,6 +19,9 @@ export interface PlacedStem {
   /** none: a stalk of one width, drawn along its middle */
   readonly pieces: readonly Piece[];
   readonly middle: string;
+  readonly curve: Curve;
+  /** in pixels, for certain, at its wider end */
+  readonly widest: number;
   /** steps of the tone at both ends; null: not known */
   readonly tones: readonly [number | null, number | null];
 }
@@ -71,13 +74,15 @@ export function stemsTo(
       parent,
       child: own.grown.lot.id,
       middle: middleOf(curve),
+      curve,
       tones: [from.tone ?? own.tone, own.tone ?? from.tone] as const,
     };
     if (own.grown.lot.kind === "split" || own.grown.lot.kind === "failed") {
-      if (own.grown.children.length === 0 || end === null) return { ...common, way: "stalk", pieces: [] };
+      if (own.grown.children.length === 0 || end === null)
+        return { ...common, widest: stalk, way: "stalk", pieces: [] };
       const length = Math.max(bud, Math.hypot(own.x - from.x, own.y - from.y));
       const swelling = { start: stalk, end: end.low, turn: 1 - bud / length };
-      return { ...common, way: "stalk", pieces: [{ kind: "core", path: outlineOf(curve, swelling) }] };
+      return { ...common, widest: stalk, way: "stalk", pieces: [{ kind: "core", path: outlineOf(curve, swelling) }] };
     }
     const start = widths.get(parent) ?? null;
     const blended = own.grown.lot.kind === "blend";
@@ -97,7 +102,8 @@ export function stemsTo(
       const sure = { start: (start ?? end).low * share, end: end.low * share, turn };
       pieces.push({ kind: "core", path: outlineOf(curve, sure, known, 1) });
     }
-    return { ...common, way: "grown", pieces };
+    const certain = Math.max(start?.low ?? 0, end?.low ?? 0) * share;
+    return { ...common, widest: certain, way: "grown", pieces };
   });
   return { stems, curves };
 }
