@@ -1,2 +1,4 @@
+export type { DescentLine, DescentPoint } from "./descent";
+export { DescentOverYears } from "./descent-over-years";
 export { OverYears } from "./over-years";
 export type { YearPoint, YearSeries } from "./points";

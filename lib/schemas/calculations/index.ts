@@ -1,5 +1,6 @@
 import { alleleCaptureCalculation } from "@/lib/schemas/calculations/allele-capture";
 import { blendAdviceCalculation } from "@/lib/schemas/calculations/blend-advice";
+import { bottleneckCostCalculation } from "@/lib/schemas/calculations/bottleneck-cost";
 import type { Calculation } from "@/lib/schemas/calculations/calculation";
 import { choosePlantsCalculation } from "@/lib/schemas/calculations/choose-plants";
 import { dryToCalculation } from "@/lib/schemas/calculations/dry-to";
@@ -10,10 +11,13 @@ import { geneDropCalculation } from "@/lib/schemas/calculations/gene-drop";
 import { germinationCompareCalculation } from "@/lib/schemas/calculations/germination-compare";
 import { germinationSpeedCalculation } from "@/lib/schemas/calculations/germination-speed";
 import { germinationTestCalculation } from "@/lib/schemas/calculations/germination-test";
+import { grownOnCalculation } from "@/lib/schemas/calculations/grown-on";
+import { harmonicSizeCalculation } from "@/lib/schemas/calculations/harmonic-size";
 import { lineageCalculation } from "@/lib/schemas/calculations/lineage";
 import { offTypeFrequencyCalculation } from "@/lib/schemas/calculations/off-type-frequency";
 import { offTypeTrendCalculation } from "@/lib/schemas/calculations/off-type-trend";
 import { offTypesCalculation } from "@/lib/schemas/calculations/off-types";
+import { outcomeSpreadCalculation } from "@/lib/schemas/calculations/outcome-spread";
 import { pollenRiskCalculation } from "@/lib/schemas/calculations/pollen-risk";
 import { populationPlanCalculation } from "@/lib/schemas/calculations/population-plan";
 import { realisedHeritabilityCalculation } from "@/lib/schemas/calculations/realised-heritability";
@@ -31,10 +35,14 @@ export const calculations: readonly Calculation[] = [
   effectiveSizeCalculation,
   effectiveSizeSpanCalculation,
   lineageCalculation,
+  bottleneckCostCalculation,
+  harmonicSizeCalculation,
   geneDropCalculation,
   blendAdviceCalculation,
   populationPlanCalculation,
   alleleCaptureCalculation,
+  grownOnCalculation,
+  outcomeSpreadCalculation,
   germinationTestCalculation,
   germinationCompareCalculation,
   germinationSpeedCalculation,

@@ -32,6 +32,16 @@ export const typesetFormulas: Readonly<Record<string, readonly string[]>> = {
     String.raw`\sum_i w_i = 1`,
     String.raw`w_i = 0 \;\text{ or }\; w_i \ge w_\text{min}`,
   ],
+  "bottleneck-cost": [String.raw`\text{cost} = (1-\theta_\text{otherwise}) - (1-\theta_\text{as it was})`],
+  "harmonic-size": [String.raw`N_h = \frac{t}{\sum 1/N_e}`],
+  "grown-on": [
+    String.raw`t = \left\lceil \frac{\text{years}}{\text{years between}} \right\rceil`,
+    String.raw`\text{left} = 1-\theta_t`,
+  ],
+  "outcome-spread": [
+    String.raw`\text{kept at one place} = 1 - \sum f^2`,
+    String.raw`\text{rare form kept} = \overline{1-(1-p)^k}`,
+  ],
   "population-plan": [
     String.raw`t = \left\lceil \frac{\text{years}}{\text{years between grow-outs}} \right\rceil`,
     String.raw`N_e \ge \frac{1}{2\left(1-R^{1/t}\right)}`,

@@ -1,10 +1,10 @@
 import { countFault, faultsAmong } from "@/lib/science/limits";
 import { lineage } from "@/lib/science/lineage/lineage";
 import type { LineageInput, LineageLot } from "@/lib/science/lineage/lots";
-import { type Pedigree, pedigree } from "@/lib/science/lineage/pedigree";
+import { pedigree } from "@/lib/science/lineage/pedigree";
 import { type Assumption, accepted, type Outcome, refusal, refused } from "@/lib/science/outcome";
-import { grownPool } from "./grown-pool";
-import { founderPool, mixedPool, type SeedPool, sameGene } from "./seed-pool";
+import { poolsOfRun } from "./pools-of-run";
+import { type SeedPool, sameGene } from "./seed-pool";
 import { SeededDraws } from "./seeded-draws";
 
 export interface GeneDropInput extends LineageInput {
@@ -63,7 +63,7 @@ export function geneDrop(input: GeneDropInput, watch?: (done: number, of: number
   const between = (input.pairs ?? []).map(() => new Sums());
   const rank = (id: string) => built.value.rankOf.get(id) ?? 0;
   for (let run = 0; run < replicates; run++) {
-    const pools = dropped(built.value, draws);
+    const pools = poolsOfRun(built.value, draws);
     const at = (id: string) => pools[rank(id)] as SeedPool;
     input.lots.forEach(({ id }, place) => {
       coancestry[place]?.add(sameGene(at(id), at(id)));
@@ -88,25 +88,6 @@ export function geneDrop(input: GeneDropInput, watch?: (done: number, of: number
 function plantsOf(lot: LineageLot): number {
   if (lot.kind !== "grow-out") return 1;
   return lot.pollenParents + (lot.sexes === "separate" ? lot.seedParents : 0);
-}
-
-/** The pools of all lots of one run, by rank. */
-function dropped({ lots, firstParent, parentRank, parentShare }: Pedigree, draws: SeededDraws): SeedPool[] {
-  let genes = 0;
-  const newGene = () => ++genes;
-  const pools: SeedPool[] = [];
-  lots.forEach((lot, rank) => {
-    if (lot.kind === "founder") {
-      pools.push(founderPool(lot.inbreeding ?? 0, lot.coancestry ?? 0, newGene, draws));
-      return;
-    }
-    const parts: { pool: SeedPool; share: number }[] = [];
-    for (let link = firstParent[rank] ?? 0; link < (firstParent[rank + 1] ?? 0); link++) {
-      parts.push({ pool: pools[parentRank[link] ?? 0] as SeedPool, share: parentShare[link] ?? 0 });
-    }
-    pools.push(lot.kind === "grow-out" ? grownPool(lot, parts, newGene, draws) : mixedPool(parts, draws));
-  });
-  return pools;
 }
 
 /** Mean and spread in one pass. Source: Welford 1962, Technometrics 4:419-420. */

@@ -8,6 +8,7 @@ import { type UnitSettings, weight } from "@/lib/display/units";
 import type { BlendGround } from "@/lib/registry/lots/read-blend-ground";
 import { mixLots } from "../../_actions/part-and-mix";
 import { ActForm, type ActFormParts } from "../../_form/act-form";
+import { weightAsTyped } from "../../_words/units-of";
 import { isIn, type PartOfForm, partsOfForm, type ReadingOfForm, type Texts } from "../_mix/mix-of-form";
 import { Advice } from "./advice";
 import { AgainstIt } from "./against-it";
@@ -30,6 +31,7 @@ export function Blending({
   ground,
   about,
   asked,
+  amounts = {},
   stewards,
   units,
   today,
@@ -37,6 +39,8 @@ export function Blending({
   ground: BlendGround;
   about: AboutBlend;
   asked: readonly string[];
+  /** grams of a lot that stand in its field at first, by its id */
+  amounts?: Readonly<Record<string, number>>;
   stewards: readonly string[];
   units: UnitSettings;
   today: string;
@@ -48,6 +52,8 @@ export function Blending({
   for (const lot of lots) {
     start[`unit.${lot.id}`] = "g";
     if (asked.includes(lot.id)) start[`in.${lot.id}`] = "yes";
+    const amount = amounts[lot.id];
+    if (amount !== undefined) start[`amount.${lot.id}`] = weightAsTyped(amount, units);
   }
   const labels = useMemo(() => labelsOf(ground), [ground]);
   const question = (values: Texts) => {

@@ -1,0 +1,161 @@
+"use client";
+
+import Link from "next/link";
+import { useMemo, useRef, useState } from "react";
+import { Figure } from "@/components/numbers";
+import { SimpleTable } from "@/components/tables";
+import { ButtonLink, Notice } from "@/components/ui";
+import { percent } from "@/lib/display/numbers";
+import { listed } from "@/lib/display/plurals";
+import { refusalSentence } from "@/lib/display/refusals";
+import type { GroundToGrowOn } from "@/lib/registry/varieties/read-grown-otherwise";
+import { addressOfGrowOut, addressOfPlan, type PlanTyped, planOfAddress, yearsAhead } from "../_plan/plan-of-address";
+import { type PlanReckoned, reckonPlan } from "../_plan/reckon-plan";
+import { leftExplanation, planInWords } from "../_words/plan-words";
+import { Advice } from "./advice";
+import { Chance } from "./chance";
+import styles from "./grown-otherwise.module.css";
+import { PlanFields } from "./plan-fields";
+import { type PlanLine, PlansOverYears } from "./plans-over-years";
+
+/** A plan is typed, and what it would leave in thirty years stands beside today's. Works without script, too: the form is the address. */
+export function GrownOtherwise({ ground, start }: { ground: GroundToGrowOn; start: PlanTyped }) {
+  const [plan, setPlan] = useState(start);
+  const form = useRef<HTMLFormElement>(null);
+  const today = useMemo(() => reckonPlan(planOfAddress({}, ground), ground), [ground]);
+  const reckoned = useMemo(() => reckonPlan(plan, ground), [plan, ground]);
+  const read = () => {
+    if (!form.current) return;
+    const data = new FormData(form.current);
+    const typed = Object.fromEntries([...new Set(data.keys())].map((name) => [name, data.getAll(name).map(String)]));
+    const next = planOfAddress({ lots: [], ...typed }, ground);
+    setPlan(next);
+    window.history.replaceState(null, "", addressOfPlan(next));
+  };
+  return (
+    <>
+      <Head ground={ground} plan={reckoned} today={today} />
+      <div className={styles.halves}>
+        <form ref={form} onInput={read} className={`${styles.form} not-on-paper`}>
+          <PlanFields ground={ground} plan={plan} start={start} refusals={reckoned.ok ? [] : reckoned.refusals} />
+          <noscript>
+            <button type="submit">Work it out</button>
+          </noscript>
+          <p className="row">
+            <ButtonLink href={addressOfGrowOut(ground.variety.id, plan)} kind="chief">
+              Plan this grow-out
+            </ButtonLink>
+            <a href="?">Back to today’s plan</a>
+          </p>
+        </form>
+        <div className="stack">
+          <PlansOverYears lines={linesOf(reckoned, today)} years={yearsAhead} />
+          <YearTable plan={reckoned} today={today} />
+        </div>
+      </div>
+      {reckoned.ok ? <Doubts ground={ground} plan={reckoned.value} /> : null}
+      {reckoned.ok ? <Chance ground={ground} plan={reckoned.value} /> : null}
+      <Advice ground={ground} plan={reckoned.ok ? reckoned.value : null} />
+    </>
+  );
+}
+
+type Reckoned = ReturnType<typeof reckonPlan>;
+
+function Head({ ground, plan, today }: { ground: GroundToGrowOn; plan: Reckoned; today: Reckoned }) {
+  if (!plan.ok)
+    return (
+      <Figure value="Not yet" waiting>
+        {plan.refusals.map(refusalSentence).join(" ")}
+      </Figure>
+    );
+  const { left, fromNow, lots } = plan.value;
+  const same = today.ok && today.value.left === left && planInWords(plan.value) === planInWords(today.value);
+  const of = fromNow ? "of what is in the seed now" : "of the founders’ diversity";
+  const comparable = today.ok && today.value.fromNow === fromNow && !same;
+  return (
+    <Figure value={percent(left, 0)} explanation={leftExplanation(plan.value, ground)}>
+      {of}
+      {lots.some(({ foreign }) => foreign) && !fromNow ? ", native genes alone," : ""} would be left in {yearsAhead}{" "}
+      years, grown so{same ? ": this is today’s plan." : "."}
+      {comparable && today.ok ? ` Today’s plan leaves ${percent(today.value.left, 0)}.` : ""}
+    </Figure>
+  );
+}
+
+function linesOf(plan: Reckoned, today: Reckoned): PlanLine[] {
+  const line = (of: PlanReckoned, name: string, strong: boolean): PlanLine => ({
+    name,
+    strong,
+    start: of.steps[0]?.figures.nativeDiversityRetained ?? null,
+    steps: of.steps.flatMap(({ year, figures }) =>
+      year === null ? [] : [{ year, left: figures.nativeDiversityRetained }],
+    ),
+  });
+  const same = plan.ok && today.ok && planInWords(plan.value) === planInWords(today.value);
+  const comparable = today.ok && (!plan.ok || today.value.fromNow === plan.value.fromNow);
+  return [
+    ...(comparable && today.ok && !same ? [line(today.value, "today’s plan", false)] : []),
+    ...(plan.ok ? [line(plan.value, same ? "today’s plan" : "grown so", true)] : []),
+  ];
+}
+
+function YearTable({ plan, today }: { plan: Reckoned; today: Reckoned }) {
+  const lines = linesOf(plan, today);
+  const years = [...new Set(lines.flatMap(({ steps }) => steps.map(({ year }) => year)))].sort((a, b) => a - b);
+  if (lines.length === 0) return null;
+  return (
+    <details className="whole-on-paper">
+      <summary>The same in figures</summary>
+      <SimpleTable
+        columns={[
+          { key: "year", name: "After the grow-out" },
+          ...lines.map(({ name }) => ({ key: name, name, kind: "count" as const })),
+        ]}
+        rows={years.map((year) => ({
+          id: String(year),
+          cells: {
+            year: year === 0 ? "now" : `in ${year} ${year === 1 ? "year" : "years"}`,
+            ...Object.fromEntries(
+              lines.map(({ name, steps }) => {
+                const step = steps.find((each) => each.year === year);
+                return [name, step ? percent(step.left) : ""];
+              }),
+            ),
+          },
+        }))}
+      />
+    </details>
+  );
+}
+
+/** What stands against the lots that are sown, and what the figure does not know. */
+function Doubts({ ground, plan }: { ground: GroundToGrowOn; plan: PlanReckoned }) {
+  const against = plan.lots.filter(({ objections }) => objections.length > 0);
+  const unknown = plan.lots.filter(({ standing }) => standing !== "counted");
+  const founders = [...new Set(plan.lots.flatMap((lot) => lot.founders))];
+  if (against.length === 0 && unknown.length === 0 && founders.length < 2 && !plan.evenShares) return null;
+  return (
+    <Notice title="Before you trust it">
+      {unknown.length > 0 ? (
+        <p>
+          Of lot {listed(unknown.map(({ number }) => number))} the lineage is not known throughout: everything is
+          counted from the seed that is sown now, as if nothing had been lost before.
+          {plan.lots.length > 1 ? " How near these lots are to each other does not show so." : ""}
+        </p>
+      ) : null}
+      {against.map((lot) => (
+        <p key={lot.id}>
+          Lot <Link href={`/lots/${lot.id}`}>{lot.number}</Link> {listed(lot.objections)}.
+        </p>
+      ))}
+      {founders.length > 1 && unknown.length === 0 ? (
+        <p>
+          Its founders, {listed(founders)}, are counted as unrelated to each other; if they are kin, less is left than
+          this says. See <Link href={`/varieties/${ground.variety.id}/diversity`}>what is kept today</Link>.
+        </p>
+      ) : null}
+      {plan.evenShares ? <p>No shares were written: the plants are counted as coming evenly from the lots.</p> : null}
+    </Notice>
+  );
+}

@@ -1,0 +1,119 @@
+import { percent } from "@/lib/display/numbers";
+import styles from "./plans-over-years.module.css";
+
+/** A plan's diversity through the years: from a year on, what is left (0..1). */
+export interface PlanLine {
+  readonly name: string;
+  /** the plan that is tried out is drawn strongly, the one of today lightly */
+  readonly strong: boolean;
+  /** what the seed that is sown holds */
+  readonly start: number | null;
+  readonly steps: readonly { readonly year: number; readonly left: number | null }[];
+}
+
+const field = 220;
+const head = 18;
+const foot = 28;
+
+/** Two plans side by side for the years ahead: each grow-out is a step down. */
+export function PlansOverYears({ lines, years }: { lines: readonly PlanLine[]; years: number }) {
+  const values = lines
+    .flatMap(({ start, steps }) => [start, ...steps.map(({ left }) => left)])
+    .filter((v) => v !== null);
+  if (values.length === 0) return null;
+  const floor = Math.min(0.75, Math.max(0, Math.floor((Math.min(...values) - 0.02) * 4) / 4));
+  const up = (share: number) => head + field * (1 - (share - floor) / (1 - floor));
+  const across = (year: number) => `${(100 * year) / years}%`;
+  const levels = [0, 0.25, 0.5, 0.75, 1, ...(floor >= 0.75 ? [0.8, 0.85, 0.9, 0.95] : [])].filter((l) => l >= floor);
+  const ends = lines.map((line) => line.steps.at(-1)?.left ?? null);
+  return (
+    <figure>
+      <figcaption className={styles.says}>
+        Diversity kept in the years to come. Each step is a grow-out.
+        {floor > 0 ? ` The scale begins at ${percent(floor)}.` : ""}
+      </figcaption>
+      <div className={styles.frame} style={{ blockSize: head + field + foot }} aria-hidden="true">
+        {levels.map((level) => (
+          <span key={level} className={styles.level} style={{ insetBlockStart: up(level) }}>
+            {percent(level)}
+          </span>
+        ))}
+        <svg className={styles.chart} height={head + field + foot} aria-hidden="true" focusable="false">
+          {levels.map((level) => (
+            <line key={level} className={styles.rule} x1="0" x2="100%" y1={up(level)} y2={up(level)} />
+          ))}
+          <line className={styles.axis} x1="0" x2="100%" y1={up(floor)} y2={up(floor)} />
+          {[0, 10, 20, 30]
+            .filter((year) => year <= years)
+            .map((year) => (
+              <text
+                key={year}
+                className={styles.year}
+                x={across(year)}
+                y={head + field + 20}
+                textAnchor={year === 0 ? "start" : year === years ? "end" : "middle"}
+              >
+                {year === 0 ? "now" : `in ${year} years`}
+              </text>
+            ))}
+          {lines.map((line) => (
+            <Stairs key={line.name} line={line} up={up} across={across} years={years} />
+          ))}
+          {lines.map((line, i) => {
+            const end = ends[i] ?? null;
+            const other = ends[1 - i] ?? null;
+            if (end === null) return null;
+            const below = other !== null && (end < other || (end === other && i === 1));
+            return (
+              <text
+                key={line.name}
+                className={line.strong ? styles.strongName : styles.name}
+                x="100%"
+                y={up(end) + (below ? 20 : -8)}
+                textAnchor="end"
+              >
+                {line.name}, {percent(end, 0)}
+              </text>
+            );
+          })}
+        </svg>
+      </div>
+    </figure>
+  );
+}
+
+function Stairs({
+  line: { start, steps, strong },
+  up,
+  across,
+  years,
+}: {
+  line: PlanLine;
+  up: (share: number) => number;
+  across: (year: number) => string;
+  years: number;
+}) {
+  const style = strong ? styles.strong : styles.light;
+  return (
+    <g>
+      {steps.map(({ year, left }, i) => {
+        const before = i === 0 ? start : (steps[i - 1]?.left ?? null);
+        if (left === null) return null;
+        return (
+          <g key={year}>
+            {before === null ? null : (
+              <line className={style} x1={across(year)} x2={across(year)} y1={up(before)} y2={up(left)} />
+            )}
+            <line
+              className={style}
+              x1={across(year)}
+              x2={across(steps[i + 1]?.year ?? years)}
+              y1={up(left)}
+              y2={up(left)}
+            />
+          </g>
+        );
+      })}
+    </g>
+  );
+}

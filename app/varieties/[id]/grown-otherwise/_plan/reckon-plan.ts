@@ -1,0 +1,97 @@
+import type { GroundToGrowOn, LotToGrowOn } from "@/lib/registry/varieties/read-grown-otherwise";
+import { count, decimal } from "@/lib/schemas/lots/form-fields";
+import type { PlotParents } from "@/lib/science/effective-size/plot-parents";
+import type { LineageLot, ParentShare } from "@/lib/science/lineage/lots";
+import { accepted, type Outcome, type Refusal, refusal, refused } from "@/lib/science/outcome";
+import { type GrownOnStep, grownOn } from "@/lib/science/population/grown-on";
+import { type PlanTyped, yearsAhead } from "./plan-of-address";
+
+/** A plan with its fields read. */
+export interface PlanRead {
+  readonly lots: readonly LotToGrowOn[];
+  readonly parents: readonly ParentShare[];
+  readonly plot: PlotParents;
+  readonly plants: number;
+  readonly every: number;
+  /** nobody told the shares: even ones stand in */
+  readonly evenShares: boolean;
+}
+
+/** What a plan comes to. */
+export interface PlanReckoned extends PlanRead {
+  readonly steps: readonly GrownOnStep[];
+  /** the variety's own diversity left at the end of the years; null where nothing native is left to compare */
+  readonly left: number | null;
+  /** one of its lots has no lineage that is known: it is measured from the seed that is sown */
+  readonly fromNow: boolean;
+}
+
+/** Reads a plan; refused with the field at fault. */
+export function readPlan(plan: PlanTyped, ground: GroundToGrowOn): Outcome<PlanRead> {
+  const lots = plan.lots.flatMap((id) => ground.lots.find((lot) => lot.id === id) ?? []);
+  const faults: Refusal[] = [];
+  if (lots.length === 0) faults.push(refusal("missing", ["lots"], "", "is chosen", "choose the lot that is sown"));
+  const plants = whole(plan.plants, "plants", faults);
+  const separate = ground.mating.sexes === "separate";
+  const males = separate ? Math.floor(plants / 2) : plants;
+  const seedParents =
+    plan.seedParents === "" ? plants - (separate ? males : 0) : whole(plan.seedParents, "seedParents", faults);
+  const every = whole(plan.every, "every", faults);
+  const told = lots.map((lot) => shareOf(plan.shares[lot.id] ?? ""));
+  const evenShares = lots.length > 1 && told.every((share) => share === null);
+  if (lots.length > 1 && !evenShares && told.includes(null))
+    faults.push(
+      refusal("missing", ["shares"], "", "stands for one of them", "write a share for each lot, or for none"),
+    );
+  if (faults.length > 0) return refused(...faults);
+  const sum = told.reduce<number>((all, share) => all + (share ?? 0), 0);
+  const parents = lots.map(({ node }, i) => ({
+    id: node,
+    share: evenShares || sum === 0 ? 1 / lots.length : (told[i] ?? 0) / sum,
+  }));
+  const cv = Number(plan.cv);
+  const plot: PlotParents = {
+    ...ground.mating,
+    pollenParents: males,
+    seedParents,
+    seedShares: cv > 0 ? { cv } : "equal",
+    pollenShares: "equal",
+  };
+  return accepted({ lots, parents: parents.filter(({ share }) => share > 0), plot, plants, every, evenShares });
+}
+
+/** What is left of the diversity if a plan is followed for the years ahead. */
+export function reckonPlan(plan: PlanTyped, ground: GroundToGrowOn): Outcome<PlanReckoned> {
+  const read = readPlan(plan, ground);
+  if (!read.ok) return read;
+  const fromNow = read.value.lots.some(({ standing }) => standing !== "counted");
+  const start = fromNow ? seedOfToday(ground) : null;
+  const grown = grownOn({
+    lots: start ? [start] : ground.lineage,
+    parents: start ? [{ id: start.id, share: 1 }] : read.value.parents,
+    plot: read.value.plot,
+    years: yearsAhead,
+    yearsBetween: read.value.every,
+  });
+  if (!grown.ok) return grown;
+  const left = grown.value.at(-1)?.figures.nativeDiversityRetained ?? null;
+  return accepted({ ...read.value, steps: grown.value, left, fromNow });
+}
+
+/** The seed that is sown as if nothing were known of what went before it. */
+function seedOfToday({ usualInbreeding }: GroundToGrowOn): LineageLot {
+  return { id: "seed of today", kind: "founder", inbreeding: usualInbreeding, coancestry: 0 };
+}
+
+function whole(text: string, field: string, faults: Refusal[]): number {
+  const read = count(text);
+  if (read.ok) return read.value;
+  faults.push(refusal("no-count", [field], text, "is no count", "write a whole number, 1 or more"));
+  return 1;
+}
+
+/** A share typed as a percentage; null where nothing (or nothing that can be read) stands there. */
+function shareOf(text: string): number | null {
+  const read = decimal({ atLeast: 0, atMost: 100 })(text.replace(/%\s*$/, ""));
+  return read.ok ? read.value / 100 : null;
+}

@@ -1,0 +1,71 @@
+import Link from "next/link";
+import { Button, NumberField, TextField } from "@/components/ui";
+import { dateInWords } from "@/lib/display/dates";
+import { listed } from "@/lib/display/plurals";
+import type { LotToRestoreWith } from "@/lib/registry/varieties/read-restore";
+import type { RestoreAsked } from "../_words/asked";
+import styles from "./restore.module.css";
+
+/** How many living seeds the mix is to hold, and the lots that are left out, each with why; a reason brings in what may be overruled. */
+export function LeftOut({ lots, asked }: { lots: readonly LotToRestoreWith[]; asked: RestoreAsked }) {
+  const against = lots.filter((lot) => lot.against.length > 0);
+  const overridable = against.filter((lot) => lot.against.every((each) => each.overridable));
+  const wantsReason = asked.also.size > 0 && asked.although === "";
+  return (
+    <form className={styles.asked}>
+      <NumberField
+        name="seeds"
+        label="Living seeds of the mix"
+        hint="left as it is: enough for one grow-out"
+        value={asked.seedsTyped ?? String(asked.seeds)}
+        refusals={
+          asked.seedsTyped === null ? [] : [`“${asked.seedsTyped}” is no count; write a whole number, 1 or more`]
+        }
+        whole
+        required
+      />
+      {against.length > 0 ? (
+        <div>
+          <h3>Left out</h3>
+          <div className={styles.against}>
+            {against.map((lot) => (
+              <div key={lot.id}>
+                {overridable.includes(lot) ? (
+                  <label>
+                    <input
+                      type="checkbox"
+                      name="also"
+                      value={lot.id}
+                      defaultChecked={asked.also.has(lot.id)}
+                      aria-describedby={`against-${lot.id}`}
+                    />
+                    <span>Take lot {lot.number} all the same</span>
+                  </label>
+                ) : (
+                  <span>Lot {lot.number}</span>
+                )}
+                <p id={`against-${lot.id}`}>
+                  <Link href={`/lots/${lot.id}`}>{lot.number}</Link>
+                  {lot.year === null ? "" : `, ${dateInWords(lot.year)}`}
+                  {lot.holder === null ? "" : `, ${lot.holder}`}: {listed(lot.against.map(({ words }) => words))}.
+                </p>
+              </div>
+            ))}
+          </div>
+        </div>
+      ) : null}
+      {overridable.length > 0 ? (
+        <TextField
+          name="although"
+          label="Why all the same"
+          hint="it is shown with the advice"
+          value={asked.although}
+          refusals={wantsReason ? ["nothing stands here; say why, or leave these lots out"] : []}
+        />
+      ) : null}
+      <p className="not-on-paper">
+        <Button type="submit">Reckon again</Button>
+      </p>
+    </form>
+  );
+}
