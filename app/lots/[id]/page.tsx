@@ -1,10 +1,11 @@
 import type { Metadata } from "next";
 import Link from "next/link";
-import { notFound } from "next/navigation";
+import { notFound, redirect } from "next/navigation";
 import { cache } from "react";
 import { Cautions } from "@/components/cautions";
 import { Section } from "@/components/frame";
 import type { SearchParameters } from "@/components/tables";
+import { Way } from "@/components/ui/offered";
 import { readLot } from "@/lib/registry/lots/read-lot";
 import { isEmpty } from "@/lib/registry/transfers/after-giving";
 import { current } from "../../_session/current";
@@ -15,6 +16,7 @@ import { LedgerTable } from "../_parts/ledger-table";
 import { LineageOfLot } from "../_parts/lineage-of-lot";
 import { LotHeading } from "../_parts/lot-head";
 import { OpenMatters } from "../_parts/open-matters";
+import { OtherRecords } from "../_parts/other-records";
 import { Particulars } from "../_parts/particulars";
 import { ReserveParts } from "../_parts/reserve-parts";
 import { SeedWeight } from "../_parts/seed-weight";
@@ -49,6 +51,8 @@ export default async function LotPage(props: Props) {
   const read = await asked(props);
   if (!read) notFound();
   const { lot } = read;
+  // The address of another record of the lot leads to the one that stands for both.
+  if (lot.id !== (await props.params).id) redirect(`/lots/${lot.id}`);
   const units = unitsOf(settings);
   const at = `/lots/${lot.id}`;
   const empty = isEmpty(read.figures?.gramsOnHand ?? null);
@@ -85,14 +89,18 @@ export default async function LotPage(props: Props) {
           </p>
         )}
       </Section>
-      <Section id="tests" title="Germination tests" aside={<Link href={`/tests/new?lot=${lot.id}`}>a new test</Link>}>
+      <Section id="tests" title="Germination tests" aside={<Way href={`/tests/new?lot=${lot.id}`}>a new test</Way>}>
         {read.tests.length > 0 ? (
           <TestsOfLot read={read} settings={settings} />
         ) : (
           <p className="quiet">Never tested. Twenty seeds in a damp cloth would tell.</p>
         )}
       </Section>
-      <Section id="lineage" title="Where it comes from, what came of it">
+      <Section
+        id="lineage"
+        title="Where it comes from, what came of it"
+        aside={<Link href={`/varieties/${lot.varietyId}/lineage?lot=${lot.id}`}>trace it on the stem chart</Link>}
+      >
         <LineageOfLot read={read} />
       </Section>
       <HarvestOfLot lot={lot} units={units} />
@@ -101,7 +109,10 @@ export default async function LotPage(props: Props) {
         title="Seed weight"
         aside={
           <>
-            <Link href={`${at}/weigh`}>count and weigh seeds</Link>, <Link href={`${at}/dry`}>dry it</Link>
+            <Way href={`${at}/weigh`}>count and weigh seeds</Way>
+            <Way before=", " href={`${at}/dry`}>
+              dry it
+            </Way>
           </>
         }
       >
@@ -110,7 +121,7 @@ export default async function LotPage(props: Props) {
       <Section
         id="containers"
         title="Containers and places"
-        aside={<Link href={`${at}/containers/new`}>one more container</Link>}
+        aside={<Way href={`${at}/containers/new`}>one more container</Way>}
       >
         <ContainersOfLot read={read} units={units} />
       </Section>
@@ -122,11 +133,17 @@ export default async function LotPage(props: Props) {
         title="What is written of it"
         aside={
           <>
-            <Link href={`${at}/status`}>move it on</Link>, <Link href={`${at}/history`}>who wrote what, and when</Link>
+            <Way href={`${at}/status`}>move it on</Way>
+            <Way before=", " href={`${at}/history`}>
+              who wrote what, and when
+            </Way>
           </>
         }
       >
-        <Particulars lot={lot} />
+        <div className="stack">
+          <Particulars lot={lot} />
+          <OtherRecords read={read} />
+        </div>
       </Section>
     </div>
   );
@@ -135,8 +152,10 @@ export default async function LotPage(props: Props) {
 function JarActs({ at, lotId }: { at: string; lotId: string }) {
   return (
     <>
-      <Link href={`${at}/split`}>split it</Link>,{" "}
-      <Link href={`/lots/blend?lots=${lotId}`}>blend it with another lot</Link>
+      <Way href={`${at}/split`}>split it</Way>
+      <Way before=", " href={`/lots/blend?lots=${lotId}`}>
+        blend it with another lot
+      </Way>
     </>
   );
 }
@@ -144,10 +163,11 @@ function JarActs({ at, lotId }: { at: string; lotId: string }) {
 function LedgerLinks({ at, entries }: { at: string; entries: number }) {
   return (
     <>
-      <Link href={`${at}/ledger/new`}>one more entry</Link>
+      <Way href={`${at}/ledger/new`} after={entries > 0 ? ", " : ""}>
+        one more entry
+      </Way>
       {entries > 0 ? (
         <>
-          {", "}
           <a href={`${at}/ledger/csv`} download>
             as CSV
           </a>

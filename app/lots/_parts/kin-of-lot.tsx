@@ -2,6 +2,7 @@ import Link from "next/link";
 import { LineageDrawing, type LineageLot } from "@/components/lineage";
 import { dateInWords } from "@/lib/display/dates";
 import { percent } from "@/lib/display/numbers";
+import { listed } from "@/lib/display/plurals";
 import type { KinOfLot, Kinship } from "@/lib/registry/lots/read-kin";
 import type { LotRead } from "@/lib/registry/lots/read-lot";
 
@@ -34,6 +35,7 @@ export function KinOfLotPart({ read }: { read: LotRead }) {
     const own = kin.filter((each) => each.kinship === kinship);
     return own.length > 0 ? [{ kinship, own }] : [];
   });
+  const sown = [...new Set(kin.filter((each) => each.kinship === "sown for it").map((each) => each.variety))];
   return (
     <div className="stack">
       {kin.length > 0 ? <LineageDrawing lots={lotsToDraw(read)} title={`Lineage of lot ${lot.number}`} /> : null}
@@ -42,6 +44,15 @@ export function KinOfLotPart({ read }: { read: LotRead }) {
           <>
             <dt>Comes from</dt>
             <dd>parents not on record: a founder lot</dd>
+          </>
+        ) : null}
+        {sown.length > 1 ? (
+          <>
+            <dt>A cross</dt>
+            <dd>
+              of {listed(sown)}: they were sown in one grow-out. Which of them gave seed and which pollen alone is not
+              on record.
+            </dd>
           </>
         ) : null}
         {groups.map(({ kinship, own }) => (

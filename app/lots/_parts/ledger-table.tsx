@@ -1,4 +1,5 @@
 import Link from "next/link";
+import { Way } from "@/components/ui/offered";
 import { dateInWords } from "@/lib/display/dates";
 import { seedsCounted, wholeNumber } from "@/lib/display/numbers";
 import { counted } from "@/lib/display/plurals";
@@ -75,11 +76,12 @@ function What({
   const other = entry.other ?? entry.otherLot ?? entry.otherSteward;
   return (
     <>
-      <Link href={`/lots/${lotId}/ledger/${entry.id}`} prefetch={false}>
+      <Way href={`/lots/${lotId}/ledger/${entry.id}`} prefetch={false}>
         {kindInWords(entry.kind)}
         <span className="heard">, {dateInWords(entry.on)}: put this entry right</span>
-      </Link>
+      </Way>
       {other ? <>, {entry.otherLotId ? <Link href={`/lots/${entry.otherLotId}`}>{other}</Link> : other}</> : null}
+      {entry.writtenUnder ? <span className={styles.note}>written under {entry.writtenUnder}</span> : null}
       {entry.notes ? <span className={styles.note}>{entry.notes}</span> : null}
       {warnings.map((warning) => (
         <span key={warning.code} className={styles.odd}>

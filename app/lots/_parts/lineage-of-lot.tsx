@@ -3,6 +3,7 @@ import { dateInWords } from "@/lib/display/dates";
 import type { LotRead } from "@/lib/registry/lots/read-lot";
 import type { NoteOfLot } from "@/lib/registry/lots/read-notes";
 import { diversityExplanation, diversityInWords, diversitySentence } from "../_words/explain-lineage";
+import { ClaimsOfLot } from "./claims-of-lot";
 import { KinOfLotPart } from "./kin-of-lot";
 
 /** What a lot still holds of its variety's diversity, where it comes from, and what came of it. */
@@ -20,6 +21,7 @@ export function LineageOfLot({ read }: { read: LotRead }) {
       {counted ? null : <p>{diversitySentence(read)}</p>}
       {making ? <p className="measure">{makingInWords(making)}</p> : null}
       <KinOfLotPart read={read} />
+      <ClaimsOfLot read={read} />
     </div>
   );
 }

@@ -38,7 +38,14 @@ export const subjects: readonly { readonly id: string; readonly title: string; r
   {
     id: "field",
     title: "The field: off-types and foreign pollen",
-    names: ["off-types", "off-type-trend", "off-type-frequency", "pollen-risk", "flowering-overlap"],
+    names: [
+      "off-types",
+      "off-type-trend",
+      "off-type-frequency",
+      "foreign-pollen-seen",
+      "pollen-risk",
+      "flowering-overlap",
+    ],
   },
   {
     id: "choosing",

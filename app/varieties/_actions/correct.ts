@@ -3,6 +3,7 @@
 import { revalidatePath } from "next/cache";
 import { redirect } from "next/navigation";
 import { chooseSeedCoat } from "@/lib/registry/varieties/choose-seed-coat";
+import { correctStrain } from "@/lib/registry/varieties/correct-strain";
 import { correctTypeTrait } from "@/lib/registry/varieties/correct-type-trait";
 import { correctVariety } from "@/lib/registry/varieties/correct-variety";
 import { textsOfForm } from "@/lib/schemas/varieties/form-texts";
@@ -13,7 +14,7 @@ import type { FormAnswer } from "../_forms/field-spec";
 /** Stores what was corrected of a variety. */
 export async function storeCorrection(varietyId: string, _before: FormAnswer, form: FormData): Promise<FormAnswer> {
   const typed = textsOfForm(form);
-  const { db, actor } = await current();
+  const { db, actor } = await current("record");
   const stored = await correctVariety(db, actor, varietyId, typed);
   if (!stored.ok) return refusedForm(stored.refusals, typed);
   revalidatePath("/", "layout");
@@ -27,17 +28,31 @@ export async function storeTraitCorrection(
   form: FormData,
 ): Promise<FormAnswer> {
   const typed = textsOfForm(form);
-  const { db, actor } = await current();
+  const { db, actor } = await current("record");
   const stored = await correctTypeTrait(db, actor, typeTraitId, typed);
   if (!stored.ok) return refusedForm(stored.refusals, typed);
   revalidatePath("/", "layout");
   redirect(`/varieties/${stored.value.value.varietyId}#type`);
 }
 
+/** Stores what was put right of a strain. */
+export async function storeStrainCorrection(
+  strainId: string,
+  _before: FormAnswer,
+  form: FormData,
+): Promise<FormAnswer> {
+  const typed = textsOfForm(form);
+  const { db, actor } = await current("correct");
+  const stored = await correctStrain(db, actor, strainId, typed);
+  if (!stored.ok) return refusedForm(stored.refusals, typed);
+  revalidatePath("/", "layout");
+  redirect(`/varieties/${stored.value.value.varietyId}/strains/${strainId}`);
+}
+
 /** Stores the seed-coat mark that was chosen, or none: then it is drawn from the name. */
 export async function storeSeedCoat(varietyId: string, form: FormData): Promise<void> {
   const { drawn, ...choice } = textsOfForm(form);
-  const { db, actor } = await current();
+  const { db, actor } = await current("record");
   await chooseSeedCoat(db, actor, varietyId, drawn === "yes" ? null : choice);
   revalidatePath("/", "layout");
   redirect(`/varieties/${varietyId}`);

@@ -1,4 +1,5 @@
 import type { FieldSpec } from "../_forms/field-spec";
+import { relationOptions } from "./strain-words";
 
 /** What can be added to a variety. */
 export const additions = ["name", "strain", "trait", "word", "story"] as const;
@@ -79,12 +80,7 @@ export function additionFields(what: Addition, { people, lots, steward }: Choice
         name: "relation",
         label: "What it is to the variety",
         empty: "not known",
-        options: [
-          { value: "same", words: "the same" },
-          { value: "selected from", words: "selected from it" },
-          { value: "possibly the same", words: "possibly the same" },
-          { value: "crossed with", words: "crossed with another" },
-        ],
+        options: relationOptions,
       },
       { kind: "words", name: "difference", label: "What is said to be different", lines: 3 },
       { kind: "words", name: "note", label: "Note", lines: 2 },

@@ -28,6 +28,8 @@ const nouns: Readonly<Partial<Record<TableName, string>>> = {
   IsolationMethod: "isolation method",
   HarvestSeedParent: "seed parent",
   HolderConfirmation: "word from a holder",
+  LineageClaim: "claim of descent",
+  FounderKinship: "kinship of founder lots",
   Member: "member",
   MemberGrowOut: "grow-out of a helper",
   Invitation: "invitation",

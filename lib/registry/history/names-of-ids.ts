@@ -20,7 +20,12 @@ const named = {
 
 type Target = keyof typeof named;
 
-const targets: Readonly<Record<string, Target>> = {
+// The name of a field alone does not always say which table it points to; ids are of no two tables.
+const targets: Readonly<Record<string, Target | readonly Target[]>> = {
+  sameAsId: ["Lot", "Plant"],
+  firstId: "Lot",
+  secondId: "Lot",
+  otherPlantId: "Plant",
   varietyId: "Variety",
   lotId: "Lot",
   parentLotId: "Lot",
@@ -60,9 +65,9 @@ export async function namesOfIds(
 ): Promise<Map<string, string>> {
   const wanted = new Map<Target, Set<string>>();
   for (const { field, value } of fields) {
-    const target = targets[field];
-    if (target === undefined || typeof value !== "string") continue;
-    wanted.set(target, (wanted.get(target) ?? new Set()).add(value));
+    if (typeof value !== "string") continue;
+    for (const target of [targets[field] ?? []].flat())
+      wanted.set(target, (wanted.get(target) ?? new Set()).add(value));
   }
   if (wanted.size === 0) return new Map();
   const ids = [...wanted].map(([table, own]) => [table, [...own].slice(0, atMost)] as const);

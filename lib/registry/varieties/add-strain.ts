@@ -4,7 +4,8 @@ import type { Database } from "@/lib/db";
 import { parseForm } from "@/lib/schemas/lots/form-fields";
 import type { FormTexts } from "@/lib/schemas/varieties/form-texts";
 import { strainSchema } from "@/lib/schemas/varieties/variety";
-import { accepted, type Outcome, refusal, refused } from "@/lib/science/outcome";
+import type { FuzzyDate } from "@/lib/science/dates/fuzzy-date";
+import { accepted, type Outcome, type Refusal, refusal, refused } from "@/lib/science/outcome";
 import { type Performed, perform } from "../change-set/perform";
 import { foldName, sameName } from "../names/fold-name";
 import { readSettings } from "../settings/read-settings";
@@ -21,10 +22,8 @@ export async function addStrain(
   const read = parseForm(strainSchema((await readSettings(db.read)).hemisphere), input);
   if (!read.ok) return read;
   const { name, steward, keptFrom, keptTo, ...rest } = read.value;
-  if (keptFrom && keptTo && keptFrom.first > keptTo.last) {
-    const needed = "write a year that is not before it was taken up";
-    return refused(refusal("dates-crossed", ["keptTo"], keptTo.text, "lies before the keeping began", needed));
-  }
+  const crossed = keepingCrossed(keptFrom, keptTo);
+  if (crossed) return refused(crossed);
   const known = await varietyOf(db.read, varietyId);
   if (!known.ok) return known;
   const operation = { action: "record" as const, title: `Strain ${sameName(name)} of ${known.value.name}` };
@@ -51,4 +50,11 @@ export async function addStrain(
     change.touch(varietyId);
     return accepted({ strainId });
   });
+}
+
+/** A strain is given up after it was taken up; null where that may be. */
+export function keepingCrossed(from: FuzzyDate | null, to: FuzzyDate | null): Refusal | null {
+  if (!from || !to || from.first <= to.last) return null;
+  const needed = "write a year that is not before it was taken up";
+  return refusal("dates-crossed", ["keptTo"], to.text, "lies before the keeping began", needed);
 }

@@ -7,6 +7,7 @@ import { dryToCalculation } from "@/lib/schemas/calculations/dry-to";
 import { effectiveSizeCalculation } from "@/lib/schemas/calculations/effective-size";
 import { effectiveSizeSpanCalculation } from "@/lib/schemas/calculations/effective-size-span";
 import { floweringOverlapCalculation } from "@/lib/schemas/calculations/flowering-overlap";
+import { foreignPollenSeenCalculation } from "@/lib/schemas/calculations/foreign-pollen-seen";
 import { geneDropCalculation } from "@/lib/schemas/calculations/gene-drop";
 import { germinationCompareCalculation } from "@/lib/schemas/calculations/germination-compare";
 import { germinationSpeedCalculation } from "@/lib/schemas/calculations/germination-speed";
@@ -56,6 +57,7 @@ export const calculations: readonly Calculation[] = [
   offTypesCalculation,
   offTypeTrendCalculation,
   offTypeFrequencyCalculation,
+  foreignPollenSeenCalculation,
   pollenRiskCalculation,
   floweringOverlapCalculation,
   choosePlantsCalculation,

@@ -93,6 +93,11 @@ export const typesetFormulas: Readonly<Record<string, readonly string[]>> = {
     String.raw`aa' = q_f\,q_m`,
     "Aa' = q_f(1-q_m) + q_m(1-q_f)",
   ],
+  "foreign-pollen-seen": [
+    String.raw`\hat m = \frac{x}{n\,g}`,
+    String.raw`\frac{B^{-1}_{\alpha/2}(x,\,n-x+1)}{g} \le m \le \frac{B^{-1}_{1-\alpha/2}(x+1,\,n-x)}{g}`,
+    String.raw`x = 0:\quad m \le \frac{1-(1-P)^{1/n}}{g}`,
+  ],
   "pollen-risk": [
     String.raw`\text{share} = \frac{\sum_i o_i c_i h_i \int_{S_i} g}{\int_\text{plot} g + \sum_i o_i c_i h_i \int_{S_i} g}`,
     String.raw`\text{odds: } \frac{\sum_i t_i}{1+\sum_i t_i}`,

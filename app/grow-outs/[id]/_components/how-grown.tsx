@@ -1,6 +1,7 @@
 import type { ReactNode } from "react";
 import { Section } from "@/components/frame";
 import { Measured } from "@/components/numbers";
+import { Way } from "@/components/ui/offered";
 import { dateInWords } from "@/lib/display/dates";
 import { percent, wholeNumber } from "@/lib/display/numbers";
 import type { GrowOutRead } from "@/lib/registry/grow-outs/read-grow-out";
@@ -29,10 +30,7 @@ export function HowGrown({ read: { growOut, steward, plots }, planned }: { read:
     ...told("Tassels taken", growOut.detasselled === null ? null : plants(growOut.detasselled)),
     ["Seed parents", plants(growOut.seedParents)],
     ["Shares of the seed", sharesWords(growOut)],
-    [
-      "Foreign pollen",
-      growOut.foreignPollen === null ? "not assessed; computed as none" : percent(growOut.foreignPollen),
-    ],
+    ["Foreign pollen", <ForeignPollen key="foreign" growOut={growOut} />],
     ...told("Ended", growOut.endedOn === null ? null : dateInWords(growOut.endedOn)),
     ["Outcome", growOut.outcome ?? "nothing written"],
   ];
@@ -48,6 +46,21 @@ export function HowGrown({ read: { growOut, steward, plots }, planned }: { read:
         ))}
       </dl>
     </Section>
+  );
+}
+
+/** How much of the seed had a foreign father, how that was found, and the way to say so. */
+function ForeignPollen({ growOut }: { growOut: GrowOutRead["growOut"] }) {
+  const { id, foreignPollen, foreignPollenHow } = growOut;
+  return (
+    <>
+      {foreignPollen === null ? "not assessed; computed as none" : percent(foreignPollen)}
+      {foreignPollenHow ? `, ${foreignPollenHow}` : foreignPollen === null ? "" : "; how it was found nobody wrote"}
+      {". "}
+      <Way className="not-on-paper" href={`/grow-outs/${id}/foreign-pollen`}>
+        {foreignPollen === null ? "Say what was found" : "Put it right"}
+      </Way>
+    </>
   );
 }
 

@@ -7,6 +7,7 @@ import { dateInWords } from "@/lib/display/dates";
 import { kOfN, percent, percentSpan, plainNumber } from "@/lib/display/numbers";
 import { counted } from "@/lib/display/plurals";
 import { type UnitSettings, weight } from "@/lib/display/units";
+import { pairsNotKnown } from "@/lib/registry/kinships/read-kinships";
 import { mayHoldSeed } from "@/lib/registry/varieties/holders";
 import type { LotOfVariety, VarietyRead } from "@/lib/registry/varieties/read-variety";
 import { diversityExplanation } from "../../_words/explanations";
@@ -39,6 +40,7 @@ export function LotsSection({ read, units, renewal }: { read: VarietyRead; units
       ) : (
         <LotTable lots={held} read={read} units={units} renewal={renewal} />
       )}
+      <FoundersLine read={read} />
       {gone.length > 0 ? (
         <details>
           <summary>{counted(gone.length, "lot")} used up</summary>
@@ -46,6 +48,21 @@ export function LotsSection({ read, units, renewal }: { read: VarietyRead; units
         </details>
       ) : null}
     </Section>
+  );
+}
+
+/** How many founders stand here, and whether somebody wrote how they are related. */
+function FoundersLine({ read: { variety, crop, lots, kinships } }: { read: VarietyRead }) {
+  const founders = lots.filter((lot) => lot.kind === "founder");
+  if (founders.length < 2 || crop.clonal) return null;
+  const open = pairsNotKnown(founders, kinships).length;
+  return (
+    <p className="measure">
+      {open === 0
+        ? `How its ${founders.length} founder lots are related is written down: `
+        : `It has ${founders.length} founder lots, and of ${open === 1 ? "one pair" : `${open} pairs`} nobody has written how they are related: the span of what descends from both stays open. `}
+      <Link href={`/varieties/${variety.id}/kinship`}>how its founders are related</Link>
+    </p>
   );
 }
 

@@ -1,13 +1,14 @@
-import Link from "next/link";
 import { Section } from "@/components/frame";
+import { Way } from "@/components/ui/offered";
 import { dateInWords } from "@/lib/display/dates";
 import type { VarietyRead } from "@/lib/registry/varieties/read-variety";
+import { relationInWords } from "../../_words/strain-words";
 import styles from "./told.module.css";
 
 /** Other names and spellings. */
 export function NamesSection({ read: { variety, otherNames } }: { read: VarietyRead }) {
   return (
-    <Section id="names" title="Other names" aside={<Link href={`/varieties/${variety.id}/add/name`}>Add a name</Link>}>
+    <Section id="names" title="Other names" aside={<Way href={`/varieties/${variety.id}/add/name`}>Add a name</Way>}>
       {otherNames.length === 0 ? (
         <p className="quiet">None is on record.</p>
       ) : (
@@ -27,14 +28,10 @@ export function NamesSection({ read: { variety, otherNames } }: { read: VarietyR
   );
 }
 
-/** Strains: long keepings that may have drifted. */
+/** Strains: long keepings that may have drifted, and what each is to the variety. */
 export function StrainsSection({ read: { variety, strains, people } }: { read: VarietyRead }) {
   return (
-    <Section
-      id="strains"
-      title="Strains"
-      aside={<Link href={`/varieties/${variety.id}/add/strain`}>Add a strain</Link>}
-    >
+    <Section id="strains" title="Strains" aside={<Way href={`/varieties/${variety.id}/add/strain`}>Add a strain</Way>}>
       {strains.length === 0 ? (
         <p className="quiet">No strain is told apart.</p>
       ) : (
@@ -47,12 +44,16 @@ export function StrainsSection({ read: { variety, strains, people } }: { read: V
             ]
               .filter(Boolean)
               .join(" ");
-            const facts = [keeper ? `kept by ${keeper}` : "", strain.place, years, strain.relation]
+            const facts = [keeper ? `kept by ${keeper}` : "", strain.place, years, relationInWords(strain.relation)]
               .filter(Boolean)
               .join(", ");
             return (
               <div key={strain.id} className={styles.line}>
-                <dt>{strain.name}</dt>
+                <dt>
+                  <Way href={`/varieties/${variety.id}/strains/${strain.id}`} otherwise={strain.name}>
+                    {strain.name}
+                  </Way>
+                </dt>
                 <dd>
                   {facts || "nothing more is known"}
                   {strain.difference ? <p>{strain.difference}</p> : null}
