@@ -20,6 +20,7 @@ import reference_off_types as off_types
 import reference_populations as populations
 import reference_seed_life as seed_life
 import reference_selection as selection
+import reference_spans as spans
 import reference_storage as storage
 
 HERE = os.path.dirname(os.path.abspath(__file__))
@@ -36,6 +37,7 @@ def main():
     origin = "tests/reference/make_references.py (Python fractions, SciPy, mpmath at 30 digits), fixed random seed"
     write("effective-size", origin, populations.effective_size_cases(random.Random(1), 300))
     write("lineage", origin, populations.lineage_cases(random.Random(2), 300))
+    write("lineage-span", origin, spans.lineage_span_cases(random.Random(24), 300))
     ks = [2, 3, 4, 5, 6, 8, 10, 20, 100, 1000]
     write(
         "studentized-range",

@@ -7,6 +7,7 @@ export const subjects: readonly { readonly id: string; readonly title: string; r
       "effective-size",
       "effective-size-span",
       "lineage",
+      "lineage-span",
       "bottleneck-cost",
       "harmonic-size",
       "blend-advice",

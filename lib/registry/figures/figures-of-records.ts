@@ -6,6 +6,7 @@ import { intervalOfCounts } from "../germination-tests/interval-of-counts";
 import { ledgerBalance } from "./ledger-balance";
 import { type LineageOfRecords, type LotFigures, lineageOfRecords } from "./lineage-of-records";
 import type { FigureRecords, LedgerRecord, LotRecord, TestRecord } from "./records";
+import type { SpanOfLot } from "./span-of-lot";
 
 /** A germination test in one line: share of normal seedlings with its exact 95 % interval. */
 export interface TestFigure {
@@ -28,6 +29,8 @@ export interface LotFigure extends LotFigures {
   readonly lastTest: TestFigure | null;
   /** one sentence for each default that moves a figure; put together when it is asked for, since few lots' are */
   readonly assumed: readonly string[];
+  /** what the records allow where its line is not known throughout; null where the figures are points. Not enumerated: a line of `figures` prints points alone */
+  readonly span: SpanOfLot | null;
 }
 
 export interface AllRecords extends FigureRecords {
@@ -71,9 +74,13 @@ export function figuresOfRecords(records: AllRecords, only?: ReadonlySet<string>
 }
 
 /** Apart from the rest, so that figures that are kept do not keep the ledgers and tests that they were worked out from. */
-function withAssumed(lineage: LineageOfRecords, lotId: string, rest: Omit<LotFigure, "assumed">): LotFigure {
+function withAssumed(lineage: LineageOfRecords, lotId: string, rest: Omit<LotFigure, "assumed" | "span">): LotFigure {
   const assumed = () => lineage.assumedFor(lotId).map(({ text }) => text);
-  return Object.defineProperty(rest as LotFigure, "assumed", { enumerable: true, get: assumed });
+  const withSpan = Object.defineProperty(rest as LotFigure, "span", {
+    value: lineage.spanOf(lotId),
+    enumerable: false,
+  });
+  return Object.defineProperty(withSpan, "assumed", { enumerable: true, get: assumed });
 }
 
 const nothingKnown: LotFigures = {

@@ -3,9 +3,12 @@ import type { PlotParents } from "@/lib/science/effective-size/plot-parents";
 import { lineageOfPedigree } from "@/lib/science/lineage/lineage";
 import type { LotLineage } from "@/lib/science/lineage/lots";
 import { type Pedigree, pedigree } from "@/lib/science/lineage/pedigree";
+import { united } from "@/lib/science/lineage/united";
 import { type Assumption, accepted, type Outcome, type Refusal, refused } from "@/lib/science/outcome";
 import { type LineageNode, lineageNodes } from "./lineage-nodes";
 import type { FigureRecords } from "./records";
+import type { SpanOfLot } from "./span-of-lot";
+import { spansOfRecords } from "./spans-of-records";
 
 /** What the lineage says of one lot; null: not known, because the plants or shares of an ancestor are not. */
 export interface LotFigures {
@@ -26,6 +29,8 @@ export interface LineageOfRecords {
   readonly impossible: readonly Refusal[];
   /** ids of the founder lots that a lot's ancestry reaches, in the order of the records; one list for all lots of one descent */
   foundersOf(lotId: string): readonly string[];
+  /** what the records allow of a lot whose line is not known throughout; null where its figures are points, or it has none */
+  spanOf(lotId: string): SpanOfLot | null;
   /** every default that moves a lot's figures, each with the grow-outs or lots it was taken for */
   assumedFor(lotId: string): Assumption[];
 }
@@ -55,6 +60,7 @@ export function lineageOfRecords(records: FigureRecords): Outcome<LineageOfRecor
     const found = followed[rank];
     if (found) figures.set(id, figuresOf(found, known[rank] ?? null, sizes[rank] ?? null));
   }
+  const spans = spansOfRecords(records, nodes, ordered.value);
   const ids = new Map<readonly number[], readonly string[]>();
   const idsAt = (places: readonly number[]) => {
     const kept = ids.get(places) ?? places.map((place) => lotIds[place] ?? "");
@@ -65,6 +71,7 @@ export function lineageOfRecords(records: FigureRecords): Outcome<LineageOfRecor
     figures,
     impossible: nodes.flatMap((node) => node.impossible),
     foundersOf: (lotId) => idsAt(graph.foundersOf(ranks.get(lotId) ?? -1)),
+    spanOf: (lotId) => spans.get(lotId) ?? null,
     assumedFor: (lotId) => graph.assumedFor(ranks.get(lotId) ?? -1),
   });
 }
@@ -179,7 +186,7 @@ class Graph {
     for (let rank = 0; rank < this.nodes.length; rank += 1) {
       let reached: readonly number[] = this.#node(rank)?.lot.kind === "founder" ? [this.#placeOf(rank)] : [];
       for (let link = this.#firstParent(rank); link < this.#firstParent(rank + 1); link += 1)
-        reached = together(reached, founders[this.#parentRank(link)] ?? []);
+        reached = ascending(reached, founders[this.#parentRank(link)] ?? []);
       founders.push(reached);
     }
     return founders;
@@ -216,12 +223,10 @@ class Graph {
   }
 }
 
-/** Two ascending lists as one, without repeats; one of the two itself where it holds the other. */
-function together(one: readonly number[], other: readonly number[]): readonly number[] {
-  if (one === other || other.length === 0) return one;
-  if (one.length === 0) return other;
-  const all = [...new Set([...one, ...other])].sort((a, b) => a - b);
-  return all.length === one.length ? one : all.length === other.length ? other : all;
+/** Two ascending lists as one that ascends; one of the two itself where it holds the other. */
+function ascending(one: readonly number[], other: readonly number[]): readonly number[] {
+  const all = united(one, other);
+  return all === one || all === other ? all : [...all].sort((a, b) => a - b);
 }
 
 /** Turns `["lots", 7, "seedParents"]` into the place of the record that the seventh node stands for. */

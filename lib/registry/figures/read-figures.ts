@@ -7,7 +7,7 @@ import type { LotRecord, TestRecord } from "./records";
 import type { SpanOfLot } from "./span-of-lot";
 
 /** Everything worked out of one lot, with the ids that lead to its records. Null is not known. */
-export interface LotFigures extends Omit<LotFigure, "lot" | "variety" | "holder" | "lastTest"> {
+export interface LotFigures extends Omit<LotFigure, "lot" | "variety" | "holder" | "lastTest" | "span"> {
   readonly lotId: string;
   readonly number: string;
   readonly varietyId: string;
@@ -141,7 +141,7 @@ function keptFigures(
     generations: figure.generations,
     founders: figure.founders,
     lastTest,
-    span: null,
+    span: figure.span,
     get assumed() {
       return figure.assumed;
     },

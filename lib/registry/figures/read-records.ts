@@ -2,10 +2,12 @@ import { type Database, joined, readTogether, type Selection, sql } from "@/lib/
 import type { LotKind } from "@/lib/schemas/notebook/kinds";
 import { grouped } from "../change-set/grouped";
 import { profileOfCrop } from "../crops/profile-of-crop";
+import { countedBefore, mostStandingOf } from "./counted-before";
 import { asOneLot } from "./read-as-one";
 import type {
   FigureRecords,
   GrowOutRecord,
+  KinshipRecord,
   LedgerRecord,
   LotRecord,
   ParentRecord,
@@ -32,6 +34,7 @@ export async function readRecords(db: Database, cropIds: readonly string[]): Pro
   const found = await readTogether(db, recordsOfCrops(cropIds));
   const links = grouped(found.links, (row) => `${row.kind} ${row.of}`);
   const varieties = grouped(found.varieties, (row) => row.id);
+  const mostOf = mostStandingOf(found);
   const leading = new Map(
     found.lots.flatMap(({ id, sameAsId }) => (sameAsId === null ? [] : [[id, sameAsId] as const])),
   );
@@ -40,8 +43,9 @@ export async function readRecords(db: Database, cropIds: readonly string[]): Pro
     varieties: [...varieties.values()].flatMap(varietyRecord),
     lots: found.lots.map((row) => lotRecord(row, links.get(`lot ${row.id}`) ?? [])),
     growOuts: found.growOuts.map((row) =>
-      growOutRecord(row, links.get(`grow-out ${row.id}`) ?? [], links.get(`seed ${row.id}`) ?? []),
+      growOutRecord(row, links.get(`grow-out ${row.id}`) ?? [], links.get(`seed ${row.id}`) ?? [], mostOf(row)),
     ),
+    kinships: found.kinships,
     ledger: found.ledger,
     tests: [...grouped(found.replicates, (row) => row.id).values()].flatMap(testRecord),
   };
@@ -58,12 +62,13 @@ function recordsOfCrops(cropIds: readonly string[]) {
       kind: "text",
       growOutId: "text",
       inbreeding: "number",
+      founderLines: "text",
       thousandSeedGrams: "number",
       sameAsId: "text",
       holder: "text",
     },
     rows: sql`
-      SELECT l."id", l."number", l."varietyId", l."kind", l."growOutId", l."inbreeding", l."thousandSeedGrams", l."sameAsId", p."name" AS "holder"
+      SELECT l."id", l."number", l."varietyId", l."kind", l."growOutId", l."inbreeding", l."founderLines", l."thousandSeedGrams", l."sameAsId", p."name" AS "holder"
       FROM "Lot" l JOIN "Variety" v ON v."id" = l."varietyId" LEFT JOIN "Person" p ON p."stewardId" = l."holderId"
       WHERE v."cropId" IN (${these}) ORDER BY l."id"`,
   };
@@ -83,12 +88,15 @@ function recordsOfCrops(cropIds: readonly string[]) {
       detasselled: "number",
       seedParentsDetasselled: "number",
       seedParentsAtMost: "number",
+      roguedAfterPollen: "number",
+      seedsSown: "number",
+      cropKey: "text",
     },
     rows: sql`
       SELECT g."id", g."name", g."varietyId", g."plantsStanding", g."malesStanding", g."roguedBeforePollen", g."seedParents", g."seedShares",
         g."seedSharesCv", g."selfingRate", g."foreignPollen", g."detasselled", g."seedParentsDetasselled",
-        ${seedParentsAtMost} AS "seedParentsAtMost"
-      FROM "GrowOut" g JOIN "Variety" v ON v."id" = g."varietyId"
+        ${seedParentsAtMost} AS "seedParentsAtMost", g."roguedAfterPollen", g."seedsSown", c."key" AS "cropKey"
+      FROM "GrowOut" g JOIN "Variety" v ON v."id" = g."varietyId" JOIN "Crop" c ON c."id" = v."cropId"
       WHERE v."cropId" IN (${these}) ORDER BY g."id"`,
   };
   // Parents of lots, parents of grow-outs and the seed of kept plants are alike: something of a record, and a number.
@@ -148,7 +156,22 @@ function recordsOfCrops(cropIds: readonly string[]) {
       FROM "Variety" v JOIN "Crop" c ON c."id" = v."cropId" LEFT JOIN "CropOverride" o ON o."cropId" = c."id"
       WHERE v."cropId" IN (${these}) ORDER BY v."id"`,
   };
-  return { lots, growOuts, links, ledger, replicates, varieties };
+  const kinships: Selection<KinshipRecord> = {
+    columns: { firstId: "text", secondId: "text", kind: "text", coancestry: "number" },
+    rows: sql`
+      SELECT k."firstId", k."secondId", k."kind", k."coancestry" FROM "FounderKinship" k JOIN "Lot" l ON l."id" = k."firstId"
+      JOIN "Variety" v ON v."id" = l."varietyId" WHERE v."cropId" IN (${these}) ORDER BY k."id"`,
+  };
+  return {
+    lots,
+    growOuts,
+    links,
+    ledger,
+    replicates,
+    varieties,
+    kinships,
+    ...countedBefore(sql`v."cropId" IN (${these})`),
+  };
 }
 
 interface LinkSql {
@@ -161,7 +184,9 @@ interface LotSql extends Omit<LotRecord, "parents"> {
   /** the record of the same lot that leads; null: this one */
   readonly sameAsId: string | null;
 }
-interface GrowOutSql extends Omit<GrowOutRecord, "parents" | "seedShares"> {
+interface GrowOutSql extends Omit<GrowOutRecord, "parents" | "seedShares" | "mostStanding"> {
+  readonly seedsSown: number | null;
+  readonly cropKey: string;
   readonly seedShares: string | null;
   readonly seedSharesCv: number | null;
 }
@@ -206,8 +231,18 @@ function lotRecord(row: LotSql, from: readonly LinkSql[]): LotRecord {
   return { parents: parents(from), ...row, kind: row.kind as LotKind };
 }
 
-function growOutRecord(row: GrowOutSql, from: readonly LinkSql[], seeds: readonly LinkSql[]): GrowOutRecord {
-  return { parents: parents(from), ...row, seedShares: seedSharesOf(row.seedShares, row.seedSharesCv, seeds) };
+function growOutRecord(
+  row: GrowOutSql,
+  from: readonly LinkSql[],
+  seeds: readonly LinkSql[],
+  mostStanding: number | null,
+): GrowOutRecord {
+  return {
+    parents: parents(from),
+    mostStanding,
+    ...row,
+    seedShares: seedSharesOf(row.seedShares, row.seedSharesCv, seeds),
+  };
 }
 
 /** How the seed parents shared in the seed, as it is stored; by plants only where each kept plant's seed was weighed. */

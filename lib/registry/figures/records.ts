@@ -9,6 +9,17 @@ export interface FigureRecords {
   readonly lots: readonly LotRecord[];
   /** those that gave a lot, at least */
   readonly growOuts: readonly GrowOutRecord[];
+  /** what is known of how founder lots are related; left out: nothing */
+  readonly kinships?: readonly KinshipRecord[];
+}
+
+/** How two founder lots are related. */
+export interface KinshipRecord {
+  readonly firstId: string;
+  readonly secondId: string;
+  /** unrelated, same source, coancestry */
+  readonly kind: string;
+  readonly coancestry: number | null;
 }
 
 export interface VarietyRecord {
@@ -39,6 +50,8 @@ export interface LotRecord {
   readonly parents: readonly ParentRecord[];
   /** of a founder; null: not known */
   readonly inbreeding: number | null;
+  /** of a founder: one line or many; null or left out: not known */
+  readonly founderLines?: string | null;
   readonly thousandSeedGrams: number | null;
 }
 
@@ -63,6 +76,10 @@ export interface GrowOutRecord {
   readonly seedParentsDetasselled?: number | null;
   /** seed parents of all its harvests together, where there were several and some were only counted; else null or left out */
   readonly seedParentsAtMost?: number | null;
+  /** plants rogued after pollen shed; null or left out: not written */
+  readonly roguedAfterPollen?: number | null;
+  /** the most that can have stood where nobody counted what stood; null or left out: nothing bounds it */
+  readonly mostStanding?: number | null;
 }
 
 export interface LedgerRecord extends BookedEntry {

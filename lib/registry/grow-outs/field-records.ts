@@ -56,12 +56,12 @@ export function standingOf<R extends { readonly id: string; readonly replacesId:
 }
 
 /** Whether one was surely seen before the other: all its possible days lie before. */
-export function surelyBefore(one: Omit<Seen, "id">, other: Omit<Seen, "id">): boolean {
+export function surelyBefore(one: Pick<Seen, "onFirst" | "onLast">, other: Pick<Seen, "onFirst" | "onLast">): boolean {
   return one.onLast !== null && other.onFirst !== null && one.onLast < other.onFirst;
 }
 
 /** The order of days, what has no date first; of one day the order of entry. */
-export function inOrderOfDays<R extends Seen>(rows: readonly R[]): R[] {
+export function inOrderOfDays<R extends Omit<Seen, "on">>(rows: readonly R[]): R[] {
   return rows.toSorted(
     (a, b) =>
       compare(a.onFirst ?? "", b.onFirst ?? "") || compare(a.onLast ?? "", b.onLast ?? "") || compare(a.id, b.id),

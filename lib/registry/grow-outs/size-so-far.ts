@@ -1,8 +1,6 @@
-import type { Stage } from "@/lib/schemas/grow-outs/field-kinds";
 import type { Mating } from "@/lib/science/crops/mating";
 import { effectiveSize } from "@/lib/science/effective-size/effective-size";
 import {
-  type CountBounds,
   type EffectiveSizeSpan,
   type EffectiveSizeSpanInput,
   effectiveSizeSpan,
@@ -11,8 +9,9 @@ import { type Narrowing, whatNarrows } from "@/lib/science/effective-size/what-n
 import { type Assumption, accepted, type Outcome, type Refusal } from "@/lib/science/outcome";
 import { plotParentsOfRecord } from "../figures/plot-parents-of-record";
 import type { GrowOutRecord } from "../figures/records";
-import { numbersOfEvents, type StepNumbers } from "./counts-in-step";
-import { type FieldEvents, inOrderOfDays, surelyBefore } from "./field-records";
+import type { StepNumbers } from "./counts-in-step";
+import type { FieldEvents } from "./field-records";
+import { mostStanding, plantsInBounds, tasselsOf } from "./plants-in-bounds";
 
 /** All that the size of a grow-out is worked out from; plain, so that the browser can work it out as counts are typed. */
 export interface SizeGround extends FieldEvents {
@@ -89,7 +88,8 @@ export function sizeSoFar(ground: SizeGround): SizeSoFar {
     return { state: "known", size, assumed: [...assumed, ...ofInbreeding, ...whole.value.assumed] };
   }
   const seedShares = seedTaken || record.seedParents !== null ? (record.seedShares ?? "unknown") : "equal";
-  const input: EffectiveSizeSpanInput = { ...mating, ...boundsOf(ground), seedShares, inbreeding };
+  const bounds = plantsInBounds(record, profile, mostStanding(ground));
+  const input: EffectiveSizeSpanInput = { ...mating, ...bounds, seedShares, inbreeding };
   const span = spanOf(input, record);
   if (!span.ok) {
     const bare = span.refusals.every(({ code }) => code === "not-bounded");
@@ -127,10 +127,6 @@ function spanOf(input: EffectiveSizeSpanInput, record: SizeGround["record"]): Ou
   return accepted({ ...one, low: Math.min(one.low, other.low), high });
 }
 
-function tasselsOf(record: SizeGround["record"]): number {
-  return Math.max(record.detasselled ?? 0, record.seedParentsDetasselled ?? 0);
-}
-
 const inbreedingNotKnown: Assumption = {
   code: "parents-not-inbred",
   text: "the parents were not inbred (inbreeding 0); that of the lots sown is not known",
@@ -146,52 +142,4 @@ function prospect(input: EffectiveSizeSpanInput, seedParents: number | null): Pr
   if (seedParents === null || seedParents < 1 || (most !== null && seedParents > most)) return null;
   const span = effectiveSizeSpan({ ...input, seedParents: { low: seedParents, high: seedParents } });
   return span.ok && span.value.high !== null ? { seedParents, size: span.value.high } : null;
-}
-
-/** Between which numbers the pollen and the seed parents lie. */
-function boundsOf(ground: SizeGround): Pick<EffectiveSizeSpanInput, "pollenParents" | "seedParents"> {
-  const { record } = ground;
-  const { plantsStanding, malesStanding, roguedBeforePollen, roguedAfterPollen, seedParents } = record;
-  const before = roguedBeforePollen ?? 0;
-  const stand = plantsStanding === null ? null : plantsStanding - before;
-  const most = stand ?? mostStanding(ground);
-  const least = Math.max(1, seedParents ?? 1);
-  if (plotParentsOfRecord({ ...record, parents: [] }, ground.profile).mating.sexes === "separate") {
-    const males: CountBounds =
-      malesStanding === null
-        ? { low: 1, high: most === null ? null : Math.max(1, most - least) }
-        : { low: malesStanding, high: malesStanding };
-    const females = most === null ? null : Math.max(1, most - (malesStanding ?? 1) - (roguedAfterPollen ?? 0));
-    return { pollenParents: males, seedParents: known(seedParents) ?? { low: 1, high: females } };
-  }
-  const tassels = tasselsOf(record);
-  const shed = (plants: number) => Math.max(1, plants - tassels);
-  const pollenParents: CountBounds =
-    stand === null
-      ? { low: Math.max(1, least - tassels), high: most === null ? null : Math.max(shed(most), least - tassels) }
-      : { low: shed(stand), high: shed(stand) };
-  const give = most === null ? null : Math.max(1, most - (roguedAfterPollen ?? 0));
-  return { pollenParents, seedParents: known(seedParents) ?? { low: 1, high: give } };
-}
-
-function known(count: number | null): CountBounds | null {
-  return count === null || count < 1 ? null : { low: count, high: count };
-}
-
-const bounding: readonly Stage[] = ["lifted", "thinned", "up"];
-
-/** The most that can have shed pollen where nobody counted what stood: the last count before, less what was pulled since. */
-function mostStanding({ record, counts, passes, clusters }: SizeGround): number | null {
-  // The stage that comes last bounds closest; of one stage the last count.
-  const [last] = bounding
-    .map((stage) => inOrderOfDays(counts).findLast((count) => count.stage === stage))
-    .filter((count) => count !== undefined);
-  const seeds = clusters ? null : (numbersOfEvents({ counts, passes }).seedsSown ?? record.seedsSown);
-  const from = last?.plants ?? seeds;
-  const pulled = passes
-    .filter((pass) => pass.timing === "before" && !(last && surelyBefore(pass, last)))
-    .reduce((sum, pass) => sum + pass.pulled, 0);
-  const lefts = passes.flatMap((pass) => (pass.timing === "before" && pass.left !== null ? [pass.left] : []));
-  const bounds = [...(from === null ? [] : [from - pulled]), ...lefts];
-  return bounds.length === 0 ? null : Math.max(0, Math.min(...bounds));
 }

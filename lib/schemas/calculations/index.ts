@@ -15,6 +15,7 @@ import { germinationTestCalculation } from "@/lib/schemas/calculations/germinati
 import { grownOnCalculation } from "@/lib/schemas/calculations/grown-on";
 import { harmonicSizeCalculation } from "@/lib/schemas/calculations/harmonic-size";
 import { lineageCalculation } from "@/lib/schemas/calculations/lineage";
+import { lineageSpanCalculation } from "@/lib/schemas/calculations/lineage-span";
 import { offTypeFrequencyCalculation } from "@/lib/schemas/calculations/off-type-frequency";
 import { offTypeTrendCalculation } from "@/lib/schemas/calculations/off-type-trend";
 import { offTypesCalculation } from "@/lib/schemas/calculations/off-types";
@@ -36,6 +37,7 @@ export const calculations: readonly Calculation[] = [
   effectiveSizeCalculation,
   effectiveSizeSpanCalculation,
   lineageCalculation,
+  lineageSpanCalculation,
   bottleneckCostCalculation,
   harmonicSizeCalculation,
   geneDropCalculation,

@@ -27,6 +27,15 @@ export const typesetFormulas: Readonly<Record<string, readonly string[]>> = {
     String.raw`\text{diversity retained} = 1-\theta`,
     String.raw`\text{founder equivalents} = \frac{1}{2\theta}`,
   ],
+  "lineage-span": [
+    String.raw`\theta_\text{new} = a^2\,\bar\theta + \kappa_m (S - \bar\theta) \qquad S = \tfrac12(1+\bar F)`,
+    String.raw`F_\text{new} = \alpha\,S + (2a-1-\alpha)\,\bar\theta`,
+    String.raw`\Theta(\text{new},X) = a \sum_A w_A\,\Theta(A,X)`,
+    String.raw`a = \tfrac12(1+s+u) \qquad \alpha = s + u\,P_{MF}`,
+    String.raw`\begin{aligned}\kappa_m = \tfrac14[&(1+s)^2 P_{MM}\\ &+ 2u(1+s)\,P_{MF} + u^2 P_{FF}]\end{aligned}`,
+    String.raw`b + \frac{1}{\sum_A 1/(\theta_A - b)} \le \bar\theta_U \le \max_A \theta_A`,
+    String.raw`0 \le \Theta(a,b) \le \min(\theta_a,\theta_b)`,
+  ],
   "blend-advice": [
     String.raw`\min_{w}\; \sum_i\sum_j w_i w_j\,\Theta(i,j)`,
     String.raw`\sum_i w_i = 1`,

@@ -32,6 +32,13 @@ export function defaultSelfingRate(profile: Mating): number {
   return 1 - (profile.outcrossingPctMin + profile.outcrossingPctMax) / 200;
 }
 
+/** Between which two rates of self-fertilisation a crop usually lies: 1 − outcrossing/100 at both ends; 0 where defaultSelfingRate is 0. */
+export function selfingRateEnds(profile: Mating): { low: number; high: number } {
+  const { outcrossingPctMin: min, outcrossingPctMax: max } = profile;
+  if (defaultSelfingRate(profile) === 0 || min === null || max === null) return { low: 0, high: 0 };
+  return { low: 1 - max / 100, high: 1 - min / 100 };
+}
+
 /** Inbreeding at selfing equilibrium, F = s/(2 − s) (Pollak 1987). Unitless, 0..1. */
 export function equilibriumInbreeding(selfingRate: number): number {
   return selfingRate / (2 - selfingRate);

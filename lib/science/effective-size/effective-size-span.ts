@@ -1,10 +1,9 @@
-import { normalised, sumOfSquares } from "@/lib/science/effective-size/normalised";
-import { cvOf, isCv, listed, type PlotParents, type Shares } from "@/lib/science/effective-size/plot-parents";
+import { endsOfTerms } from "@/lib/science/effective-size/ends-of-terms";
+import type { PlotParents, Shares } from "@/lib/science/effective-size/plot-parents";
 import { plotParentsAssumed } from "@/lib/science/effective-size/plot-parents-assumed";
 import { sameParentProbability } from "@/lib/science/effective-size/same-parent-probability";
-import { equalPollenTerms, type SameParentTerms } from "@/lib/science/effective-size/same-parent-terms";
+import type { SameParentTerms } from "@/lib/science/effective-size/same-parent-terms";
 import { spanFaults } from "@/lib/science/effective-size/span-faults";
-import { sumOfSquaresBounds } from "@/lib/science/effective-size/sum-of-squares-bounds";
 import { type Assumption, accepted, type Outcome, refused } from "@/lib/science/outcome";
 
 /** A number of plants as far as it is known: between `low` and `high`, both possible; high null: nothing bounds it. */
@@ -60,60 +59,18 @@ export interface EffectiveSizeSpan {
 export function effectiveSizeSpan(input: EffectiveSizeSpanInput): Outcome<EffectiveSizeSpan> {
   const faults = spanFaults(input);
   if (faults.length > 0) return refused(...faults);
-  const separate = input.sexes === "separate";
-  const shares = input.seedShares ?? "unknown";
-  const most = input.pollenParents.high ?? Number.POSITIVE_INFINITY;
-  const mostSeed = Math.min(
-    input.seedParents.high ?? Number.POSITIVE_INFINITY,
-    separate ? Number.POSITIVE_INFINITY : most,
-  );
-  const fewestSeed = Math.max(input.seedParents.low, fewestFor(shares));
-  const fewest = Math.max(
-    input.pollenParents.low,
-    separate ? 1 : fewestSeed,
-    input.selfIncompatible === true && !separate ? 2 : 1,
-  );
-  const worst = sizeAt(input, fewest, seedTerm(shares, fewestSeed, "max"));
-  const best = sizeAt(input, most, seedTerm(shares, mostSeed, "min"));
-  return accepted({ low: worst ?? 0, high: best, assumed: assumedOf(input, fewest, mostSeed) });
+  const { worst, best, fewestPollen, mostSeed } = endsOfTerms(input);
+  return accepted({
+    low: sizeOf(input, worst) ?? 0,
+    high: sizeOf(input, best),
+    assumed: assumedOf(input, fewestPollen, mostSeed),
+  });
 }
 
 /** Ne at one admissible case; null where κ is 0. */
-function sizeAt(input: EffectiveSizeSpanInput, pollenParents: number, seedParentTerm: number): number | null {
-  const terms = termsAt(input, pollenParents, seedParentTerm);
+function sizeOf(input: EffectiveSizeSpanInput, terms: SameParentTerms): number | null {
   const lost = sameParentProbability(terms, input.selfingRate ?? 0) * (1 + (input.inbreeding ?? 0));
   return lost === 0 ? null : 1 / lost;
-}
-
-function termsAt(input: EffectiveSizeSpanInput, pollenParents: number, seedParentTerm: number): SameParentTerms {
-  if (pollenParents === Number.POSITIVE_INFINITY) return { seedParentTerm, pollenParentTerm: 0, crossTerm: 0 };
-  if (input.sexes === "separate") return { seedParentTerm, pollenParentTerm: 1 / pollenParents, crossTerm: 0 };
-  // A spread alone says nothing of which plant selfed, so chance selfing stays in, as in effectiveSize.
-  const { seedShares } = input;
-  const spreadOnly = typeof seedShares === "object" && isCv(seedShares as Shares) && cvOf(seedShares as Shares) > 0;
-  const selfIncompatible = input.selfIncompatible === true && !spreadOnly;
-  return equalPollenTerms({ pollenParents, selfIncompatible }, seedParentTerm);
-}
-
-/** P_MM of so many seed parents at its largest or least. */
-function seedTerm(shares: SharesKnown, seedParents: number, end: "min" | "max"): number {
-  if (shares === "unknown") return end === "max" ? 1 : 1 / seedParents;
-  if (shares === "equal") return 1 / seedParents;
-  if ("largest" in shares) {
-    const bounds = Number.isFinite(seedParents)
-      ? sumOfSquaresBounds({ plants: seedParents, largest: shares.largest })
-      : accepted({ min: shares.largest ** 2, max: 1 });
-    return bounds.ok ? bounds.value[end] : 1;
-  }
-  const list = listed(shares);
-  return list ? sumOfSquares(normalised(list)) : (1 + cvOf(shares) ** 2) / seedParents;
-}
-
-/** The fewest plants among which shares can be so unlike. */
-export function fewestFor(shares: SharesKnown): number {
-  if (typeof shares === "string") return 1;
-  if ("largest" in shares) return Math.ceil(1 / shares.largest - 1e-9);
-  return isCv(shares) ? Math.ceil(shares.cv ** 2 + 1 - 1e-9) : 1;
 }
 
 function assumedOf(input: EffectiveSizeSpanInput, pollenParents: number, seedParents: number): Assumption[] {

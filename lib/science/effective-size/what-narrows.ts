@@ -3,8 +3,8 @@ import {
   type EffectiveSizeSpan,
   type EffectiveSizeSpanInput,
   effectiveSizeSpan,
-  fewestFor,
 } from "@/lib/science/effective-size/effective-size-span";
+import { fewestFor } from "@/lib/science/effective-size/ends-of-terms";
 
 /** What may be missing of a grow-out's counts. */
 export type MissingCount = "pollenParents" | "seedParents" | "seedShares";

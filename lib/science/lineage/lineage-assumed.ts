@@ -7,11 +7,18 @@ const LOTS_NAMED = 5;
 
 /** The defaults that move the figures of a lineage: each once, with the lots it was taken for. */
 export function lineageAssumed(lots: readonly LineageLot[]): Assumption[] {
+  return eachOnce(lots.map((lot) => ({ id: lot.id, assumed: assumedOfLot(lot) })));
+}
+
+/** Defaults of many lots, each once with the lots it was taken for. */
+export function eachOnce(
+  all: readonly { readonly id: string; readonly assumed: readonly Assumption[] }[],
+): Assumption[] {
   const takenFor = new Map<string, { text: string; lots: string[] }>();
-  for (const lot of lots) {
-    for (const { code, text } of assumedOfLot(lot)) {
+  for (const { id, assumed } of all) {
+    for (const { code, text } of assumed) {
       const taken = takenFor.get(code) ?? { text, lots: [] };
-      taken.lots.push(lot.id);
+      taken.lots.push(id);
       takenFor.set(code, taken);
     }
   }

@@ -58,10 +58,8 @@ export type LotAsKnown = FounderLot | GrowOutAsKnown | BlendAsKnown | SplitLot;
 export interface FounderPair {
   readonly a: string;
   readonly b: string;
-  /** Θ(a, b), or "unknown": from unrelated to as near as the older is to itself */
+  /** Θ(a, b), or "unknown": from unrelated to as near as the one that is less near to itself is to itself */
   readonly coancestry: number | "unknown";
-  /** which of the two is the older; needed where the coancestry is not known */
-  readonly older?: string;
 }
 
 export interface LineageSpanInput {
@@ -82,6 +80,8 @@ export interface LotSpan {
   readonly diversityRetained: Ends;
   /** 1/(2θ); null at θ = 0: not limited by these records */
   readonly founderEquivalents: { readonly low: number | null; readonly high: number | null };
+  /** Ne of a grow-out, plants; null for any other lot, and where nothing bounds its plants */
+  readonly effectiveSize: SizeEnds | null;
   readonly generations: Ends;
   /** lots of this lineage that were taken as new founders, because nothing bounds their plants: the measure begins with them */
   readonly since: readonly string[];

@@ -1,0 +1,109 @@
+import type { CountBounds, SharesKnown } from "@/lib/science/effective-size/effective-size-span";
+import { type EndsOfTerms, endsOfTerms } from "@/lib/science/effective-size/ends-of-terms";
+import type { Shares } from "@/lib/science/effective-size/plot-parents";
+import { type SameParentTerms, sameParentTerms } from "@/lib/science/effective-size/same-parent-terms";
+import type { Ends, GrowOutAsKnown, PlantsKnown } from "@/lib/science/lineage/span-lots";
+
+/** What one grow-out does to its parents' genes, at its least and at its greatest. */
+export interface DriftEnds {
+  /** a = ½(1 + s + u): the part of the genes that came from the parent lots */
+  readonly passing: Ends;
+  /** κ_m = ¼[(1 + s)² P_MM + 2u(1 + s) P_MF + u² P_FF]: two such genes of two seeds came from one plant */
+  readonly fromOnePlant: Ends;
+  /** α = s + u·P_MF: a seed's two genes came from one plant (P_MF only where a plant can self by chance) */
+  readonly insideOnePlant: Ends;
+}
+
+/**
+ * The ends of what a grow-out does to its parents' genes; s: selfing rate, m: foreign pollen, u = (1 − s)(1 − m).
+ *
+ *     a and α rise with s; α rises with P_MF; κ_m rises with P_MM, P_MF and P_FF and is convex in s, since it is Σ c² with every c
+ *     linear in s: its greatest lies at an end of s, its least at an end or at s = −B/2A of κ_m = ¼(A s² + B s + C)
+ *     some plants shed no pollen, which is not known: both cases are taken, all seed parents shed it or none of them did
+ *
+ * Takes a grow-out that knownLotFaults found sound. Gives probabilities. Source: derived from the recursion of lineage.
+ */
+export function driftEnds(lot: GrowOutAsKnown): DriftEnds {
+  const foreign = lot.foreignPollen ?? 0;
+  const { worst, best } = termsOf(lot);
+  const canSelf = lot.sexes !== "separate" && lot.selfIncompatible !== true;
+  const together = endsAt(worst, best, rateEnds(lot.selfingRate), foreign, canSelf);
+  if (lot.seedParentsMayNotShed !== true || lot.sexes === "separate") return together;
+  const apart = termsOf({ ...lot, sexes: "separate", selfIncompatible: false });
+  return both(together, endsAt(apart.worst, apart.best, { low: 0, high: 0 }, foreign, false));
+}
+
+export function rateEnds(rate: number | Ends | undefined): Ends {
+  return typeof rate === "object" ? rate : { low: rate ?? 0, high: rate ?? 0 };
+}
+
+/** A number of plants as bounds; without any, 1 or more. */
+export function boundsOf(plants: PlantsKnown | undefined): CountBounds {
+  if (plants === undefined) return { low: 1, high: null };
+  return typeof plants === "number" ? { low: plants, high: plants } : plants;
+}
+
+/** Whether plants and shares are known throughout, so that only the selfing rate may be in bounds. */
+export function plantsKnown(lot: GrowOutAsKnown): lot is GrowOutAsKnown & {
+  readonly pollenParents: number;
+  readonly seedParents: number;
+  readonly seedShares: Shares;
+} {
+  const counted = typeof lot.pollenParents === "number" && typeof lot.seedParents === "number";
+  return counted && lot.seedParentsMayNotShed !== true && sharesKnown(lot.seedShares);
+}
+
+function sharesKnown(shares: SharesKnown | undefined): boolean {
+  return shares !== undefined && shares !== "unknown" && !(typeof shares === "object" && "largest" in shares);
+}
+
+function termsOf(lot: GrowOutAsKnown): Pick<EndsOfTerms, "worst" | "best"> {
+  if (plantsKnown(lot)) {
+    const { pollenParents, seedParents, sexes, selfIncompatible, seedShares, pollenShares } = lot;
+    const terms = sameParentTerms({ pollenParents, seedParents, sexes, selfIncompatible, seedShares, pollenShares });
+    return { worst: terms, best: terms };
+  }
+  const { sexes, selfIncompatible, seedShares } = lot;
+  const pollenParents = boundsOf(lot.pollenParents);
+  return endsOfTerms({ pollenParents, seedParents: boundsOf(lot.seedParents), sexes, selfIncompatible, seedShares });
+}
+
+function endsAt(
+  worst: SameParentTerms,
+  best: SameParentTerms,
+  rate: Ends,
+  foreign: number,
+  canSelf: boolean,
+): DriftEnds {
+  const own = 1 - foreign;
+  const inside = (s: number, { crossTerm }: SameParentTerms) => s + (canSelf ? (1 - s) * own * crossTerm : 0);
+  return {
+    passing: { low: 1 - ((1 - rate.low) * foreign) / 2, high: 1 - ((1 - rate.high) * foreign) / 2 },
+    fromOnePlant: {
+      low: Math.min(...[rate.low, rate.high, leastAt(best, own, rate)].map((s) => fromOnePlant(best, s, own))),
+      high: Math.max(fromOnePlant(worst, rate.low, own), fromOnePlant(worst, rate.high, own)),
+    },
+    insideOnePlant: { low: inside(rate.low, best), high: inside(rate.high, worst) },
+  };
+}
+
+function fromOnePlant({ seedParentTerm, crossTerm, pollenParentTerm }: SameParentTerms, s: number, own: number) {
+  const u = (1 - s) * own;
+  return ((1 + s) ** 2 * seedParentTerm + 2 * u * (1 + s) * crossTerm + u * u * pollenParentTerm) / 4;
+}
+
+/** The selfing rate between two at which κ_m is least. */
+function leastAt({ seedParentTerm, crossTerm, pollenParentTerm }: SameParentTerms, own: number, rate: Ends): number {
+  const a = seedParentTerm - 2 * own * crossTerm + own * own * pollenParentTerm;
+  const b = 2 * (seedParentTerm - own * own * pollenParentTerm);
+  return a > 0 ? Math.min(rate.high, Math.max(rate.low, -b / (2 * a))) : rate.low;
+}
+
+function both(one: DriftEnds, other: DriftEnds): DriftEnds {
+  const widest = (a: Ends, b: Ends): Ends => ({ low: Math.min(a.low, b.low), high: Math.max(a.high, b.high) });
+  return {
+    passing: widest(one.passing, other.passing),
+    fromOnePlant: widest(one.fromOnePlant, other.fromOnePlant),
+    insideOnePlant: widest(one.insideOnePlant, other.insideOnePlant),
+  };
+}
