@@ -67,7 +67,7 @@ beforeAll(async () => {
   const variety = pages.get("a variety")?.split("/").at(-1);
   pages.set("planning a grow-out", "/grow-outs/new");
   pages.set("a plan", `/grow-outs/new?variety=${variety}`);
-  for (const step of ["sow", "correct", "plot", "end", "harvest", "count", "rogue", "flowering"])
+  for (const step of ["sow", "correct", "plot", "end", "harvest", "count", "rogue", "flowering", "foreign-pollen"])
     pages.set(`a grow-out, ${step}`, `${pages.get("a grow-out")}/${step}`);
   for (const step of ["", "/new", "/looked", "/methods/new", "/claim"])
     pages.set(`neighbours of a grow-out${step}`, `${pages.get("a grow-out")}/neighbours${step}`);
@@ -84,6 +84,9 @@ beforeAll(async () => {
   pages.set("who holds a variety", `/sharing/holders/${variety}`);
   pages.set("giving from a lot", `${lot}/give`);
   pages.set("how a lot stands", `${lot}/status`);
+  pages.set("what is told of a lot", `${lot}/claims/new`);
+  pages.set("one lot or two", `${lot}/same`);
+  for (const step of ["", "/new"]) pages.set(`kinship of founders${step}`, `/varieties/${variety}/kinship${step}`);
   for (const [part, name] of [
     ["", "a hand-over"],
     ["/slip", "a slip"],

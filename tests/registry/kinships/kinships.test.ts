@@ -52,7 +52,7 @@ onEveryEngine("how founder lots are related", (fresh) => {
 
   test("is put right with a reason, taken back and taken away", async () => {
     const { kinshipId } = granted(await record()).value;
-    const right = { kind: "coancestry", coancestry: "0,125", how: "half sibs, by the papers", why: "papers found" };
+    const right = { kind: "coancestry", coancestry: "0.125", how: "half sibs, by the papers", why: "papers found" };
     const correct = (more: Record<string, string> = {}) =>
       correctKinship(db, owner, kinshipId, granted(parseForm(CorrectKinshipSchema, { ...right, ...more })));
     const done = granted(await correct());
