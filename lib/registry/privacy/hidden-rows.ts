@@ -11,7 +11,7 @@ export interface Hanging {
 
 /**
  * By table: the columns that name a row of a table whose rows can be hidden. What hangs on a hidden variety, lot or grow-out is hidden with it,
- * link by link; where the row says something of its own, only the naming is left out. A test holds this list against the foreign keys.
+ * link by link; where the row says something of its own, it stays, and what it names is not there. A test holds this list against the foreign keys.
  */
 export const hanging: Readonly<Partial<Record<SeenTable, Hanging>>> = {
   VarietyName: { hide: { varietyId: "Variety" } },

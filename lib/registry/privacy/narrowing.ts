@@ -12,6 +12,8 @@ export function narrowingsOf(viewer: Viewer): { readonly read: Narrowing; readon
   };
 }
 
+const leftOut: ReadonlySet<string> = new Set(["NeighbourSource.varietyId", "Container.placeId", "ChangeSet.undoesId"]);
+
 function narrowing(
   viewer: Viewer,
   hidden: HiddenByItself,
@@ -78,8 +80,14 @@ function seenRows(table: SeenTable, hidden: HiddenByItself, hideable: ReadonlySe
   ];
 }
 
+/**
+ * A naming that is left out altogether. Other namings of a hidden row stay, an id that leads nowhere: what they name is not there, and a value
+ * worked out in their place could not be looked up by its index.
+ */
 function blanked(table: SeenTable, hideable: ReadonlySet<SeenTable>): Record<string, string> {
-  const naming = Object.entries(hanging[table]?.blank ?? {}).filter(([, to]) => hideable.has(to));
+  const naming = Object.entries(hanging[table]?.blank ?? {}).filter(
+    ([column, to]) => hideable.has(to) && leftOut.has(`${table}.${column}`),
+  );
   return Object.fromEntries(
     naming.map(([column, to]) => [
       column,
