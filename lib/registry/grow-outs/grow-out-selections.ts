@@ -174,8 +174,8 @@ export function harvestedSelection(
   return {
     columns: { id: "text", number: "text", year: "text", yearFirst: "text", yearLast: "text" },
     rows: sql`
-      SELECT DISTINCT l."id", l."number", l."year", l."yearFirst", l."yearLast" FROM "Lot" m
-      JOIN "Lot" l ON l."id" = COALESCE(m."sameAsId", m."id") WHERE m."growOutId" = ${id} ORDER BY l."id"`,
+      SELECT l."id", l."number", l."year", l."yearFirst", l."yearLast" FROM "Lot" l
+      WHERE l."id" IN (SELECT COALESCE(m."sameAsId", m."id") FROM "Lot" m WHERE m."growOutId" = ${id}) ORDER BY l."id"`,
   };
 }
 

@@ -21,8 +21,8 @@ export async function claimIsolation(
   return perform(db, actor, { action: "decide", title, reason: reasons }, async (change, tx) => {
     if (lotIds.length === 0)
       return refused(refusal("no-lot", ["lots"], null, "is claimed of no lot", "tick one lot at least"));
-    const lots = await tx.lot.findMany({ where: { growOutId }, select: { id: true } });
-    const own = new Set(lots.map((lot) => lot.id));
+    const lots = await tx.lot.findMany({ where: { growOutId }, select: { id: true, sameAsId: true } });
+    const own = new Set(lots.map((lot) => lot.sameAsId ?? lot.id));
     const elsewhere = lotIds.filter((id) => !own.has(id));
     if (elsewhere.length > 0) {
       const needed = "tick lots that were harvested from this grow-out";

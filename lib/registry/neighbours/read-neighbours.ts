@@ -185,8 +185,8 @@ function readRest(db: Database, growOutId: string, cropId: string): Promise<Rest
     SELECT 'plot', p."id", p."name", CAST(p."areaM2" AS TEXT), COALESCE(g."fromOn", '') , g."id", NULL, NULL, NULL
     FROM "GrowOutPlot" g JOIN "Plot" p ON p."id" = g."plotId" WHERE g."growOutId" = ${growOutId}
     UNION ALL
-    SELECT DISTINCT 'lot', l."id", l."number", l."isolationGrade", l."isolationReasons", NULL, NULL, NULL, NULL
-    FROM "Lot" m JOIN "Lot" l ON l."id" = COALESCE(m."sameAsId", m."id") WHERE m."growOutId" = ${growOutId}`;
+    SELECT 'lot', l."id", l."number", l."isolationGrade", l."isolationReasons", NULL, NULL, NULL, NULL
+    FROM "Lot" l WHERE l."id" IN (SELECT COALESCE(m."sameAsId", m."id") FROM "Lot" m WHERE m."growOutId" = ${growOutId})`;
 }
 
 function grouped(rows: readonly RestRow[]): Map<string, RestRow[]> {
