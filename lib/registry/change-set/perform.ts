@@ -54,7 +54,7 @@ export async function perform<T>(
         const last = await tx.changeSet.findFirst({ orderBy: { number: "desc" }, select: { number: true } });
         const revision = (last?.number ?? 0) + 1;
         const changeSetId = uuidv7();
-        const change = new ChangeWriter(tx, db.engine, changeSetId, revision);
+        const change = new ChangeWriter(tx, db.engine, changeSetId, revision, handOfActor(actor));
         const outcome = await work(change, tx);
         if (!outcome.ok) throw new Refused(outcome.refusals);
         const notOwn = comesIn ? [] : await ownershipFaults(tx, actor, change.written);
@@ -91,6 +91,11 @@ export async function perform<T>(
 /** What the disk or another program stood against, as a refusal: the transaction was rolled back, and what was typed is still there. */
 function storageRefusal({ kind, place, message }: StorageFault): Refusal {
   return { code: kind, path: [], given: place, needed: "", sentence: message };
+}
+
+/** Who keeps seed for one steward and names nobody means that one. The owner may mean nobody. */
+function handOfActor({ role, stewardId }: Actor): string | null {
+  return role === "owner" || role === "helper" ? null : stewardId;
 }
 
 const aboutComingIn: ReadonlySet<TableName> = new Set(["Member", "MemberGrowOut", "Invitation"]);

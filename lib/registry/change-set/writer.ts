@@ -17,6 +17,11 @@ const changesAtOnce = 2000;
 /** Fields that are stored and never noted: the history of a registry tells no secret. */
 const neverNoted: Readonly<Partial<Record<string, readonly string[]>>> = { Invitation: ["codeHash"] };
 
+/** Where it is written whose a thing is. */
+const handOf: Readonly<Partial<Record<TableName, string>>> = {
+  ...{ Lot: "holderId", GrowOut: "stewardId", Plot: "stewardId", Place: "stewardId" },
+};
+
 /**
  * Writes rows of one operation and notes for each what was and what is. The notes go into the change set when the operation ends.
  */
@@ -32,6 +37,8 @@ export class ChangeWriter {
     readonly engine: Engine,
     readonly changeSetId: string,
     readonly revision: number,
+    /** the steward whose new lots, grow-outs, plots and stores are where nobody is named; null: they stay without */
+    private readonly hand: string | null = null,
   ) {}
 
   /** the title of the change set, where only the work knows it */
@@ -74,7 +81,7 @@ export class ChangeWriter {
 
   /** As create, for rows in any number. */
   async createAll<T extends TableName>(table: T, rows: readonly NewRowOf<T>[]): Promise<void> {
-    const plain = rows as readonly ({ id: string } & Record<string, unknown>)[];
+    const plain = this.inHand(table, rows as readonly ({ id: string } & Record<string, unknown>)[]);
     await insertRows(this.tx, this.engine, table, plain, (inserted) => this.onWritten(this.size + inserted));
     for (const row of plain) this.notes.push({ table, id: row.id, action: "create", before: null, after: row });
   }
@@ -139,6 +146,12 @@ export class ChangeWriter {
     if (this.touchedNothing && this.touched.size === 0 && !this.touchedAll) return;
     const where = this.touchedAll || this.touched.size === 0 ? {} : { id: { in: [...this.touched] } };
     await this.tx.variety.updateMany({ where, data: { revision: this.revision } });
+  }
+
+  private inHand<R extends Record<string, unknown>>(table: TableName, rows: readonly R[]): readonly R[] {
+    const column = handOf[table];
+    if (this.hand === null || column === undefined) return rows;
+    return rows.map((row) => (row[column] == null ? { ...row, [column]: this.hand } : row));
   }
 
   private told(json: string): string {

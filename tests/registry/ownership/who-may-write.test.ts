@@ -104,6 +104,17 @@ onEveryEngine("Who may write what", (fresh) => {
     expect(said(await moved)).toBe("not-yours");
   });
 
+  it("a steward who names nobody means the own hand", async () => {
+    const id = "01990000-0000-7000-8000-00000000abcd";
+    const entered = await perform(db, bert, { action: "record", title: "A grow-out" }, async (change) => {
+      const named = { name: "Omm 2027", nameKey: "omm 2027", varietyId: circle.varieties.shared };
+      await change.create("GrowOut", { id, ...named, stewardId: null });
+      return accepted(null);
+    });
+    expect(said(entered)).toBe("done");
+    expect((await db.read.growOut.findUniqueOrThrow({ where: { id } })).stewardId).toBe(circle.stewards.bert);
+  });
+
   it("a helper: the field's tables of the grow-outs that are named", async () => {
     const helper = actor("helper", circle.stewards.anna, [circle.growOuts.annas]);
     expect(said(await count(helper, circle.growOuts.annas))).toBe("done");
