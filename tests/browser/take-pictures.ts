@@ -40,6 +40,17 @@ const pictures: readonly {
     ground: "day",
     go: (page) => open(page, "/varieties", "Thimblewright"),
   },
+  {
+    name: "stem-chart",
+    width: 1200,
+    height: 1000,
+    ground: "day",
+    go: async (page) => {
+      await open(page, "/lots", "Night 35");
+      await page.getByRole("link", { name: "trace it on the stem chart" }).click();
+      await page.waitForURL(/\/lineage\?lot=/);
+    },
+  },
   { name: "lot-phone", width: 390, height: 844, ground: "glare", go: (page) => open(page, "/lots", "Night 30") },
   {
     name: "grow-out",

@@ -19,6 +19,7 @@ import { NamesSection, StrainsSection } from "./_components/names-section";
 import { StorySection } from "./_components/story-section";
 import { TypeSection } from "./_components/type-section";
 import { WaitsSection } from "./_components/waits-section";
+import { Ways } from "./_components/ways";
 import { YearsSection } from "./_components/years-section";
 import { varietyOfPage } from "./read";
 
@@ -79,6 +80,7 @@ export default async function VarietyPage({ params }: Parameters) {
           </p>
         ) : null}
       </PageHead>
+      <Ways varietyId={id} />
       {variety.cautions ? (
         <Notice kind="caution" title="Cautions">
           <p>{variety.cautions} Your local rules stand above this.</p>

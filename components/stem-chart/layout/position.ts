@@ -66,7 +66,7 @@ export interface StemPicture {
 export const axisHeight = 26;
 /** The row of a band's name, which no label enters, and the room for labels over its first lane. */
 const nameRow = 22;
-const heading = nameRow + 18;
+const heading = nameRow + 24;
 const underLane = 21;
 const markHalf = 9;
 

@@ -35,11 +35,10 @@ export interface Thorn {
   readonly open: boolean;
 }
 
-/** What is only told: a dotted way between two lots, or a dotted root where a claim says that nothing is known before. */
+/** What is only told: a dotted way between two lots, or a dotted root. */
 export interface ToldWay {
   readonly claim: StemClaim;
   readonly path: string;
-  readonly at: { readonly x: number; readonly y: number };
 }
 
 /** How wide a stalk is. */
@@ -117,7 +116,7 @@ export function thornOf(grown: Grown, curve: Curve | undefined, width: number): 
   const foot = along(curve, 1 - back);
   const way = direction(curve, 1 - back);
   const up = way.x >= 0 ? { x: way.y, y: -way.x } : { x: -way.y, y: way.x };
-  const long = 11 + Math.min(9, 40 * Math.sqrt(foreign.rate ?? 0));
+  const long = 10 + Math.min(8, 36 * Math.sqrt(foreign.rate ?? 0));
   const edge = width / 2 - 1;
   const point = (out: number, onward: number) => ({
     x: foot.x + up.x * out + way.x * onward,
@@ -133,17 +132,20 @@ export function toldWay(claim: StemClaim, turn: number, place: ReadonlyMap<strin
   const own = place.get(claim.lotId);
   if (!own) return null;
   const from = claim.parentId === null ? undefined : place.get(claim.parentId);
-  if (claim.kind === "unknown before" || !from) {
-    if (claim.kind !== "unknown before") return null;
-    const start = { x: own.left - 34, y: own.y };
-    return { claim, path: `M${text(start)}H${own.left - 9}`, at: { x: start.x, y: own.y } };
+  if (!from) {
+    // A lot that is not here is shown by a root of its own: rival stories fan out, and that nothing is known goes straight on.
+    const fan = claim.kind === "unknown before" ? 0 : (turn % 2 === 0 ? -1 : 1) * (9 + 8 * Math.floor(turn / 2));
+    const start = { x: own.left - 36, y: own.y + fan };
+    return {
+      claim,
+      path: `M${text(start)}Q${text({ x: own.left - 18, y: own.y + fan })} ${text({ x: own.left - 8, y: own.y })}`,
+    };
   }
   const lift = (turn % 2 === 0 ? -1 : 1) * (14 + 12 * Math.floor(turn / 2));
   const level = Math.abs(from.y - own.y) < 4;
   const middle = { x: (from.x + own.x) / 2, y: (from.y + own.y) / 2 + (level ? 2 * lift : lift) };
   const path = `M${text(from)}Q${text(middle)} ${text(own)}`;
-  const at = { x: (from.x + own.x + 2 * middle.x) / 4, y: (from.y + own.y + 2 * middle.y) / 4 };
-  return { claim, path, at };
+  return { claim, path };
 }
 
 function text({ x, y }: { readonly x: number; readonly y: number }): string {

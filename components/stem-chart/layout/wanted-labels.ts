@@ -45,9 +45,9 @@ export function wantedLabels(
         figure: foreignShare(own.foreign.rate),
         rank: 1.5,
         places: [
-          { x: x - 3, y: y + 6, anchor: "end" },
+          { x: x - 7, y: y + 7, anchor: "end" },
           { x, y: y - 4, anchor: "middle" },
-          { x: x + 9, y: y + 6, anchor: "start" },
+          { x: x + 11, y: y + 7, anchor: "start" },
         ],
       });
     }
@@ -83,7 +83,7 @@ function placesOf({ x, y, half, grown }: PlacedLot): WantedLabel["places"] {
     { x, y: y - off - 4, anchor: "middle" as const },
   ];
   if (grown.children.length > 0) return across;
-  return [{ x: x + 12, y: y + 4.5, anchor: "start" as const }, ...across];
+  return [{ x: x + 15, y: y + 4.5, anchor: "start" as const }, ...across];
 }
 
 /** The narrowest grow-out of all, and where a stem becomes much narrower than it was. */

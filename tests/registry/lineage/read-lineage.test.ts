@@ -103,9 +103,11 @@ onEveryEngine("the lineage of a variety", (fresh) => {
   it("has the size of a grow-out, what is kept, and foreign pollen with its rate", async () => {
     const { read } = await told(await fresh());
     const { lots } = await read("Mere Flint");
-    // 10 seed parents among 20 plants: 4·10·20 / (20 + 3·10) = 16
-    expect(named(lots, "M 4").effectiveSize?.low).toBeCloseTo(16, 9);
-    expect(named(lots, "M 4").effectiveSize?.high).toBeCloseTo(16, 9);
+    // 10 seed parents among 20 plants: 4·10·20 / (20 + 3·10) = 16, by 1 + F of what was sown; F of M 2: a seed of its own plant's pollen by
+    // chance, 1/80, less the foreign 2 %, and of such a seed half
+    const size = 16 / (1 + (0.98 * 0.5) / 80);
+    expect(named(lots, "M 4").effectiveSize?.low).toBeCloseTo(size, 9);
+    expect(named(lots, "M 4").effectiveSize?.high).toBeCloseTo(size, 9);
     expect(named(lots, "M 3").effectiveSize).toBeNull();
     expect(named(lots, "M 2").foreignPollen).toEqual({ rate: 0.02, how: null });
     expect(named(lots, "M 4").foreignPollen).toBeNull();
