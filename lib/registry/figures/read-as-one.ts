@@ -1,5 +1,13 @@
 import { grouped } from "../change-set/grouped";
-import type { FigureRecords, GrowOutRecord, LedgerRecord, LotRecord, ParentRecord, TestRecord } from "./records";
+import type {
+  FigureRecords,
+  GrowOutRecord,
+  KinshipRecord,
+  LedgerRecord,
+  LotRecord,
+  ParentRecord,
+  TestRecord,
+} from "./records";
 
 interface Records<Test extends TestRecord> extends FigureRecords {
   readonly ledger: readonly LedgerRecord[];
@@ -27,6 +35,7 @@ export function asOneLot<Test extends TestRecord, R extends Records<Test>>(
     ...records,
     lots: records.lots.filter(({ id }) => !leading.has(id)).map(from),
     growOuts: records.growOuts.map(from),
+    ...(records.kinships ? { kinships: kinshipsOfLots(records.kinships, led) } : {}),
     ledger: records.ledger.map(of),
     tests: records.tests.map(of),
   };
@@ -39,4 +48,15 @@ function together(parents: readonly ParentRecord[], led: (id: string) => string)
     id,
     share: own.some(({ share }) => share === null) ? null : own.reduce((sum, { share }) => sum + (share ?? 0), 0),
   }));
+}
+
+/** What was recorded of two founders holds for the lots that they are read as: once a pair, the earliest word; of one lot to itself nothing. */
+function kinshipsOfLots(kinships: readonly KinshipRecord[], led: (id: string) => string): KinshipRecord[] {
+  const byPair = new Map<string, KinshipRecord>();
+  for (const kinship of kinships) {
+    const [firstId, secondId] = [led(kinship.firstId), led(kinship.secondId)];
+    const pair = [firstId, secondId].sort().join(" ");
+    if (firstId !== secondId && !byPair.has(pair)) byPair.set(pair, { ...kinship, firstId, secondId });
+  }
+  return [...byPair.values()];
 }

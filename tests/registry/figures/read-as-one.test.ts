@@ -67,4 +67,14 @@ describe("records of which several are one lot", () => {
     const one = asOneLot({ ...records, lots: [a, b, { ...mix, parents }] }, new Map([["B", "A"]]));
     expect(one.lots[1]?.parents).toEqual([{ id: "A", share: null }]);
   });
+
+  it("hold what was recorded of two founders, once a pair, and nothing of one lot to itself", () => {
+    const kinships = [
+      { firstId: "A", secondId: "B", kind: "unrelated", coancestry: null },
+      { firstId: "C", secondId: "B", kind: "same source", coancestry: null },
+      { firstId: "A", secondId: "C", kind: "unrelated", coancestry: null },
+    ] as const;
+    const one = asOneLot({ ...records, kinships }, new Map([["B", "A"]]));
+    expect(one.kinships).toEqual([{ firstId: "C", secondId: "A", kind: "same source", coancestry: null }]);
+  });
 });
