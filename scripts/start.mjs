@@ -1,10 +1,16 @@
-// npm start: installs, prepares the data folder, builds when stale, serves on this machine alone, and prints one address.
+// npm start: installs, prepares the data folder, builds when stale, serves on this machine alone, and prints one address. With --share it is
+// opened to others (share.mjs); --new-passphrase gives an owner who has forgotten theirs a new one.
 // With --prepare it installs and makes the database clients, no more. Node's built-ins alone: nothing is installed when it begins.
 import { spawn } from "node:child_process";
 import { accessSync, constants, mkdirSync } from "node:fs";
 import net from "node:net";
 import path from "node:path";
 import { build, prepare, root, stop } from "./steps.mjs";
+
+const share = process.argv.includes("--share");
+const known = ["--prepare", "--share", "--new-passphrase"];
+const strange = process.argv.slice(2).find((word) => !known.includes(word));
+if (strange) stop(`"${strange}" is nothing that can be asked for here; npm start takes --share and --new-passphrase.`);
 
 await prepare();
 if (!process.argv.includes("--prepare")) {
@@ -39,24 +45,22 @@ async function serve(number) {
       `Port ${number} is taken by another program (perhaps Kinrow already runs: look at http://127.0.0.1:${number}); end it, or start with PORT=${number + 1}.`,
     );
   }
-  const server = spawn(
-    process.execPath,
-    ["node_modules/next/dist/bin/next", "start", "-H", "127.0.0.1", "-p", String(number)],
-    {
-      cwd: root,
-      stdio: ["ignore", "ignore", "inherit"],
-      env: {
-        ...process.env,
-        NODE_ENV: "production",
-        NEXT_TELEMETRY_DISABLED: "1",
-        KINROW_DATA: path.resolve(root, process.env.KINROW_DATA || "data"),
-      },
-    },
-  );
-  let ended = false;
+  const environment = {
+    ...process.env,
+    NODE_ENV: "production",
+    NEXT_TELEMETRY_DISABLED: "1",
+    PORT: String(number),
+    KINROW_SHARED: share ? "yes" : "no",
+    KINROW_DATA: path.resolve(root, process.env.KINROW_DATA || "data"),
+  };
+  const server = spawn(process.execPath, ["scripts/serve.mjs"], {
+    cwd: root,
+    stdio: ["ignore", "ignore", "inherit", "ipc"],
+    env: environment,
+  });
   server.on("exit", (code) => {
-    ended = true;
     process.exitCode = code ?? 0;
+    process.exit();
   });
   for (const signal of ["SIGINT", "SIGTERM", "SIGHUP"]) process.on(signal, () => server.kill(signal));
   // Where npm itself is ended, its child would live on and keep the port: then the server ends as well.
@@ -64,33 +68,43 @@ async function serve(number) {
   setInterval(() => {
     if (process.ppid !== parent) server.kill("SIGTERM");
   }, 1000).unref();
-  const address = `http://127.0.0.1:${number}`;
-  const answer = await firstAnswer(`${address}/ready`, () => ended);
-  if (!answer) stop("The server ended before it answered: see the lines above.");
-  if (answer.status !== 200) {
+  const ready = await told(server, "ready");
+  if (ready.status !== 200) {
     server.kill();
-    stop(answer.text);
+    stop(ready.text);
   }
-  console.log(`Kinrow is open at ${address}  (end it with Ctrl-C)`);
+  if (share) {
+    const { askForOwner, tellAddress } = await import("./share.mjs");
+    // Until an owner can sign in, nothing listens to the network.
+    if (ready.text === "no owner" || process.argv.includes("--new-passphrase")) await askForOwner(environment);
+    server.send("open");
+    await told(server, "open");
+    await tellAddress(number, environment.KINROW_DATA);
+  } else {
+    await told(server, "open");
+    console.log(`Kinrow is open at http://127.0.0.1:${number}  (end it with Ctrl-C)`);
+  }
+}
+
+/** Waits for a word from the server. */
+function told(server, kind) {
+  return new Promise((resolve) => {
+    const heard = (message) => {
+      if (message.kind === "refused") {
+        stop(`The port could not be opened (${message.code}); end the program that has it, or name another in PORT.`);
+      }
+      if (message.kind !== kind) return;
+      server.off("message", heard);
+      resolve(message);
+    };
+    server.on("message", heard);
+  });
 }
 
 function isFree(number) {
   return new Promise((resolve) => {
     const probe = net.createServer();
     probe.once("error", () => resolve(false));
-    probe.listen(number, "127.0.0.1", () => probe.close(() => resolve(true)));
+    probe.listen(number, share ? undefined : "127.0.0.1", () => probe.close(() => resolve(true)));
   });
-}
-
-/** Waits for the server; opening the registry (and migrating it) is part of the first answer. */
-async function firstAnswer(url, ended) {
-  while (!ended()) {
-    try {
-      const response = await fetch(url);
-      return { status: response.status, text: await response.text() };
-    } catch {
-      await new Promise((resolve) => setTimeout(resolve, 40));
-    }
-  }
-  return null;
 }

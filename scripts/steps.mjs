@@ -102,6 +102,7 @@ const built = [
   "prisma/schema.prisma",
   "package-lock.json",
   "next.config.ts",
+  "proxy.ts",
   "tsconfig.json",
 ];
 

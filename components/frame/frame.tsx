@@ -12,7 +12,8 @@ import { registryPlaces, searchPlace, workPlaces } from "./places";
 /**
  * What stands around every page: the way to the content, the name, the places, the light, and the key to doubt.
  * `demonstration` (any element: the one action that ends it) puts the line at the head that says what this is;
- * `current` marks a place other than the address says; `beforeFirst` leaves out the places while a registry is empty.
+ * `current` marks a place other than the address says; `beforeFirst` leaves out the places while a registry is empty, `outside` for who
+ * has not signed in. `person` is who has, with the way to their own account.
  */
 export function Frame({
   children,
@@ -20,13 +21,18 @@ export function Frame({
   demonstration,
   current,
   beforeFirst = false,
+  outside = false,
+  person,
 }: {
   children: ReactNode;
   ground: Ground;
   demonstration?: ReactNode;
   current?: string;
   beforeFirst?: boolean;
+  outside?: boolean;
+  person?: string;
 }) {
+  const noPlaces = beforeFirst || outside;
   return (
     <>
       <a className={styles.skip} href="#content">
@@ -43,13 +49,13 @@ export function Frame({
           <NameMark />
           Kinrow
         </Link>
-        {beforeFirst ? null : (
+        {noPlaces ? null : (
           <nav className={styles.work} aria-label="Places">
             <PlaceLinks places={workPlaces} current={current} />
           </nav>
         )}
         <div className={styles.side}>
-          {beforeFirst ? null : (
+          {noPlaces ? null : (
             <search className={styles.search}>
               <form action={searchPlace.href}>
                 <label className="heard" htmlFor="head-search">
@@ -63,12 +69,15 @@ export function Frame({
             </search>
           )}
           <button className={styles.opener} type="button" popoverTarget="registry-places">
-            Registry
+            {outside ? "Light" : "Registry"}
           </button>
           <div className={styles.drawer} id="registry-places" popover="auto">
-            <nav aria-label="Registry">
-              <PlaceLinks places={registryPlaces} current={current} />
-            </nav>
+            {outside ? null : (
+              <nav aria-label="Registry">
+                <PlaceLinks places={registryPlaces} current={current} />
+                {person ? <PlaceLinks places={[{ name: `${person}: your way in`, href: "/your-way-in" }]} /> : null}
+              </nav>
+            )}
             <GroundSwitch ground={ground} />
           </div>
         </div>

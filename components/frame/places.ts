@@ -26,6 +26,7 @@ export const registryPlaces: readonly Place[] = [
   { name: "History", href: "/history" },
   { name: "Safe keeping", href: "/safe-keeping" },
   { name: "Settings", href: "/settings" },
+  { name: "Who may come in", href: "/members" },
 ];
 
 /** True where `path` is the place itself or a page under it. */

@@ -12,8 +12,14 @@ export interface FormRefusal {
   readonly label?: string;
 }
 
-/** The summary at the head of a form that was refused; takes the focus, so that it is heard and seen first. */
-export function FormRefusals({ refusals }: { refusals: readonly FormRefusal[] }) {
+/** The summary at the head of a form that was refused; takes the focus, so that it is heard and seen first. `title` where nothing was to be stored. */
+export function FormRefusals({
+  refusals,
+  title = "Nothing was stored yet",
+}: {
+  refusals: readonly FormRefusal[];
+  title?: string;
+}) {
   const box = useRef<HTMLDivElement>(null);
   useEffect(() => {
     if (refusals.length > 0) box.current?.focus();
@@ -21,7 +27,9 @@ export function FormRefusals({ refusals }: { refusals: readonly FormRefusal[] })
   if (refusals.length === 0) return null;
   return (
     <div className={`${styles.notice} ${styles.waiting}`} role="alert" tabIndex={-1} ref={box}>
-      <p className={styles.title}>Nothing was stored yet: {counted(refusals.length, "thing")} to put right</p>
+      <p className={styles.title}>
+        {title}: {counted(refusals.length, "thing")} to put right
+      </p>
       <ul className={styles.list}>
         {refusals.map((refusal) => (
           <li key={`${refusal.name ?? ""}:${refusal.sentence}`}>

@@ -1,7 +1,9 @@
-/** What anybody may ask for before signing in, each with what lies under it. Everything else leads to the sign-in page. */
-export const openRoutes = ["/ready", "/sign-in", "/come-in", "/certificate", "/api/auth", "/icon.svg"] as const;
+import { actionOfPath } from "./routes";
 
-/** True where a path needs no sign-in. */
+/** What is asked for before anybody can have signed in and is no page of its own: the sign of the app, and the steps of a passkey. */
+const beside = ["/icon.svg", "/api/auth/"];
+
+/** True where an address needs no sign-in: what everybody may ask for, by the one list of addresses. Everything else leads to the sign-in page. */
 export function isOpenRoute(path: string): boolean {
-  return openRoutes.some((open) => path === open || path.startsWith(`${open}/`));
+  return beside.some((open) => path.startsWith(open)) || actionOfPath(path) === "come-in";
 }

@@ -65,7 +65,8 @@ async function serve(port: number, folder: string, environment: Record<string, s
   throw new Error("the built app did not answer; build it first (npm test does)");
 }
 
-function freePort(): Promise<number> {
+/** A port of this machine that nobody has. */
+export function freePort(): Promise<number> {
   return new Promise((resolve, reject) => {
     const probe = net.createServer();
     probe.once("error", reject);

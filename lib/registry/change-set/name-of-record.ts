@@ -17,6 +17,7 @@ const nouns: Readonly<Partial<Record<TableName, string>>> = {
   VarietyName: "other name",
   TypeTrait: "line of the type description",
   CropOverride: "own value of a crop",
+  TableOverride: "own value in a table",
   CrossingGroup: "crossing group",
   CrossingPair: "crossing pair",
   MoistureReading: "moisture reading",
@@ -33,6 +34,8 @@ const nouns: Readonly<Partial<Record<TableName, string>>> = {
   Member: "member",
   MemberGrowOut: "grow-out of a helper",
   Invitation: "invitation",
+  FieldDevice: "phone of the field",
+  FieldRecord: "record from the field",
 };
 
 /** The trade's word for a table's row. */

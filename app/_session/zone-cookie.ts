@@ -1,0 +1,2 @@
+/** The cookie in which the browser tells its time zone. */
+export const zoneCookie = "kinrow-zone";

@@ -1,0 +1,1 @@
+export { ScanCode } from "./scan-code";

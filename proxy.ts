@@ -1,0 +1,60 @@
+import { type NextRequest, NextResponse } from "next/server";
+import { isOurHost, isShared } from "@/app/_session/shared";
+import { siteOf } from "@/app/_session/site-of";
+import { pathHeader, signInAddress } from "@/app/_session/way-back";
+import { isOpenRoute } from "@/lib/access/open-routes";
+
+/**
+ * The first look at every request: under a name that is not ours nothing is answered; where the registry is opened to others, who has not
+ * signed in gets no further. Every page and operation asks for itself once more (app/_session/current.ts, lib/registry/change-set/perform.ts).
+ */
+export async function proxy(request: NextRequest): Promise<NextResponse> {
+  if (!isOurHost(request.headers.get("host"))) {
+    const words = "This machine goes by another name here. Ask whoever opened the registry for its address.\n";
+    return new NextResponse(words, { status: 421, headers: { "content-type": "text/plain; charset=utf-8" } });
+  }
+  if (isFromElsewhere(request)) {
+    const words = "This was sent from another place than this registry's own pages.\n";
+    return new NextResponse(words, { status: 403, headers: { "content-type": "text/plain; charset=utf-8" } });
+  }
+  if (!isShared()) return NextResponse.next();
+  const { pathname, search } = request.nextUrl;
+  const headers = new Headers(request.headers);
+  headers.set(pathHeader, pathname + search);
+  const on = NextResponse.next({ request: { headers } });
+  if (isOpenRoute(pathname) || (await isSignedIn(request)) || isForm(request)) return on;
+  if (isPage(request))
+    return NextResponse.redirect(new URL(signInAddress(pathname + search), siteOf(request.headers).origin));
+  const words = "You are not signed in (any more). Sign in, then ask for this again.\n";
+  return new NextResponse(words, { status: 401, headers: { "content-type": "text/plain; charset=utf-8" } });
+}
+
+/** Asked for only where it is needed: alone on one machine the sign-in library is never loaded. */
+async function isSignedIn(request: NextRequest): Promise<boolean> {
+  const [{ sessionMember }, { ownRegistry }] = await Promise.all([
+    import("@/lib/registry/accounts/session-member"),
+    import("@/lib/registry/open-registry"),
+  ]);
+  return (await sessionMember(await ownRegistry(), siteOf(request.headers), request.headers)) !== null;
+}
+
+/** Something sent, and by a page that is not ours: a browser says which page it was. */
+function isFromElsewhere(request: NextRequest): boolean {
+  if (request.method === "GET" || request.method === "HEAD") return false;
+  const origin = request.headers.get("origin");
+  if (origin === null) return request.headers.get("sec-fetch-site") === "cross-site";
+  return !URL.canParse(origin) || new URL(origin).host !== request.headers.get("host");
+}
+
+/** A form that is sent: its action asks who sends it, and leads to the sign-in page in a way that the page understands. */
+function isForm(request: NextRequest): boolean {
+  return request.method === "POST" && request.headers.has("next-action");
+}
+
+/** A page, looked at or gone to: not what a script or a program asks for. */
+function isPage(request: NextRequest): boolean {
+  if (request.method !== "GET" && request.method !== "HEAD") return false;
+  return request.headers.has("rsc") || (request.headers.get("accept") ?? "").includes("text/html");
+}
+
+export const config = { matcher: "/((?!_next/static/).*)" };
