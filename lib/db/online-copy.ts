@@ -22,10 +22,10 @@ function ended(program: string, args: string[], cwd: string): Promise<{ output: 
   return new Promise((resolve, reject) => {
     const child = spawn(process.execPath, [program, ...args], { cwd, stdio: ["ignore", "pipe", "pipe"] });
     const heard = { output: "", errors: "" };
-    child.stdout.on("data", (text: Buffer) => {
+    (child.stdout as NodeJS.ReadableStream).on("data", (text: Buffer) => {
       heard.output += text.toString();
     });
-    child.stderr.on("data", (text: Buffer) => {
+    (child.stderr as NodeJS.ReadableStream).on("data", (text: Buffer) => {
       heard.errors += text.toString();
     });
     child.once("error", reject);

@@ -54,7 +54,7 @@ function ended(
       env: { ...process.env, KINROW_DATA: location.folder },
     });
     let errors = "";
-    child.stderr.on("data", (text: Buffer) => {
+    (child.stderr as NodeJS.ReadableStream).on("data", (text: Buffer) => {
       errors = `${errors}${text}`.slice(-4000);
     });
     child.once("error", (error) => resolve({ code: null, errors: error.message }));

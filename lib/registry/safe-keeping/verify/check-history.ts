@@ -1,6 +1,7 @@
 import { type Database, placeholders } from "@/lib/db";
 import { grouped } from "../../change-set/grouped";
 import { delegateOf, type TableName } from "../../change-set/records";
+import { erasedMark } from "../../stewards/without-name";
 import { type Finding, fault } from "./finding";
 
 /** Tables that others than the registry's operations write; they have no history. */
@@ -101,9 +102,14 @@ function recordFinding(
     return row ? [fault("history", `${record} was removed by the history, but stands in its table.`)] : [];
   if (!row) return [fault("history", `${record} stands in the history, but not in its table.`)];
   const noted = JSON.parse(after ?? "{}") as Record<string, unknown>;
-  // A column that this release no longer has cannot be compared; the figures' revision goes on without a change of the record.
+  // A column that this release no longer has cannot be compared, nor a text out of which the history forgot a name; the figures' revision goes
+  // on without a change of the record.
   const other = Object.keys(noted).filter(
-    (field) => field !== "revision" && field in row && (row[field] ?? null) !== (noted[field] ?? null),
+    (field) =>
+      field !== "revision" &&
+      field in row &&
+      (row[field] ?? null) !== (noted[field] ?? null) &&
+      !String(noted[field] ?? "").includes(erasedMark),
   );
   return other.length === 0
     ? []
