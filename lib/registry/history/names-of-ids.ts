@@ -16,6 +16,13 @@ const named = {
   Trait: ["name"],
   NeighbourSource: ["what"],
   Transfer: ["kind"],
+  CrossingGroup: ["key"],
+  Harvest: ["on"],
+  Story: ["words"],
+  Member: ["role"],
+  User: ["name"],
+  FieldDevice: ["name"],
+  FieldRecord: ["kind"],
 } as const satisfies Record<string, readonly [string, string?]>;
 
 type Target = keyof typeof named;
@@ -48,6 +55,13 @@ const targets: Readonly<Record<string, Target | readonly Target[]>> = {
   traitId: "Trait",
   neighbourId: "NeighbourSource",
   transferId: "Transfer",
+  crossingGroupId: "CrossingGroup",
+  harvestId: "Harvest",
+  storyId: "Story",
+  memberId: "Member",
+  userId: "User",
+  deviceId: "FieldDevice",
+  fieldRecordId: "FieldRecord",
 };
 
 /** So many names of one kind of record are looked up at once; a page shows fewer. */
@@ -78,7 +92,7 @@ export async function namesOfIds(
   const parts = ids.map(([table, own]) => {
     const [name, id = "id"] = named[table] as readonly [string, string?];
     const these = places.splice(0, own.length).join(", ");
-    return `SELECT "${id}" AS "id", "${name}" AS "name" FROM "${table}" WHERE "${id}" IN (${these})`;
+    return `SELECT "${id}" AS "id", COALESCE("${name}", 'one without a name') AS "name" FROM "${table}" WHERE "${id}" IN (${these})`;
   });
   const all = ids.flatMap(([, own]) => own);
   const rows = await db.read.$queryRawUnsafe<{ id: string; name: string }[]>(parts.join(" UNION ALL "), ...all);
