@@ -93,8 +93,10 @@ function Whole({
           }
           aside={<ChooseLot lots={read.lots} chosen={lot.id} />}
         >
-          <FiguresOfLot lot={lot} />
-          <Founders lot={lot} />
+          <div className="stack">
+            <FiguresOfLot lot={lot} />
+            <Founders lot={lot} />
+          </div>
         </Section>
       ) : null}
       {lot && growOuts.length > 0 ? <Bottlenecks lot={lot} growOuts={growOuts} /> : null}

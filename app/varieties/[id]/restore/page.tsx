@@ -129,26 +129,30 @@ function Body({
       ) : null}
       {shown.length > 1 && ground.ground ? (
         <Section id="kinship" title="Kinship">
-          <KinshipTable lots={shown} all={ground.lots} ground={ground.ground} />
-          {among.length > shown.length ? (
-            <p className="quiet">{among.length - shown.length} more were compared.</p>
-          ) : null}
-          {founders.length > 1 ? (
-            <p>
-              Lots of different founders ({listed(founders)}) look far from each other. If these founders were kin, such
-              a mix adds less than it says: write down how near they are where somebody knows.
-            </p>
-          ) : null}
+          <div className="stack">
+            <KinshipTable lots={shown} all={ground.lots} ground={ground.ground} />
+            {among.length > shown.length ? (
+              <p className="quiet">{among.length - shown.length} more were compared.</p>
+            ) : null}
+            {founders.length > 1 ? (
+              <p>
+                Lots of different founders ({listed(founders)}) look far from each other. If these founders were kin,
+                such a mix adds less than it says: write down how near they are where somebody knows.
+              </p>
+            ) : null}
+          </div>
         </Section>
       ) : null}
       <Section id="among" title="Chosen among">
-        <p>
-          {among.length === 0
-            ? "No lot is left to choose among."
-            : `${listed(among.map(({ number }) => number))}: tested, weighed, and nothing stands against ${among.length === 1 ? "it" : "them"}${brought.length > 0 ? " that was not overruled" : ""}.`}
-          {ground.leftOut > 0 ? ` ${counted(ground.leftOut, "older lot")} were not compared.` : ""}
-        </p>
-        <LeftOut lots={ground.lots} asked={asked} />
+        <div className="stack">
+          <p>
+            {among.length === 0
+              ? "No lot is left to choose among."
+              : `${listed(among.map(({ number }) => number))}: tested, weighed, and nothing stands against ${among.length === 1 ? "it" : "them"}${brought.length > 0 ? " that was not overruled" : ""}.`}
+            {ground.leftOut > 0 ? ` ${counted(ground.leftOut, "older lot")} were not compared.` : ""}
+          </p>
+          <LeftOut lots={ground.lots} asked={asked} />
+        </div>
       </Section>
     </>
   );

@@ -22,18 +22,20 @@ export function Bottlenecks({ lot, growOuts }: { lot: LotOfVariety; growOuts: re
   const rest = dearest.slice(shownAtFirst);
   return (
     <Section id="bottlenecks" title="What each grow-out cost it">
-      <p>
-        {known
-          ? `How much more of its own diversity lot ${lot.number} would keep, in points of a hundred, had that grow-out alone been as large as planned.`
-          : "What a grow-out cost can be told only where the plants of every grow-out behind the lot were written down."}
-      </p>
-      <CostTable lot={lot} growOuts={dearest.slice(0, shownAtFirst)} />
-      {rest.length > 0 ? (
-        <details className="whole-on-paper">
-          <summary>{rest.length} more, which cost less</summary>
-          <CostTable lot={lot} growOuts={rest} />
-        </details>
-      ) : null}
+      <div className="stack">
+        <p>
+          {known
+            ? `How much more of its own diversity lot ${lot.number} would keep, in points of a hundred, had that grow-out alone been as large as planned.`
+            : "What a grow-out cost can be told only where the plants of every grow-out behind the lot were written down."}
+        </p>
+        <CostTable lot={lot} growOuts={dearest.slice(0, shownAtFirst)} />
+        {rest.length > 0 ? (
+          <details className="whole-on-paper">
+            <summary>{rest.length} more, which cost less</summary>
+            <CostTable lot={lot} growOuts={rest} />
+          </details>
+        ) : null}
+      </div>
     </Section>
   );
 }

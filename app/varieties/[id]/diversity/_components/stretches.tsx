@@ -20,28 +20,30 @@ const columns = [
 export function Stretches({ stretches }: { stretches: readonly Stretch<GrowOutBehind>[] }) {
   return (
     <Section id="stretches" title="Stretch by stretch">
-      <p>
-        A stretch is a run of grow-outs, each sown from the last, until lines join or part. Together they count as much
-        as if each had had this one effective size.
-      </p>
-      <SimpleTable
-        entries
-        columns={columns}
-        rows={stretches.map((stretch) => ({
-          id: stretch.growOuts[0]?.id ?? "",
-          cells: {
-            years: yearsOf(stretch.growOuts),
-            growOuts: String(stretch.growOuts.length),
-            hands: handsOf(stretch.growOuts),
-            smallest: <Smallest growOuts={stretch.growOuts} />,
-            together: (
-              <ExplainedHere explanation={stretchExplanation(stretch)}>
-                <Measured value={stretch.together ? sizeInWords(stretch.together) : null} />
-              </ExplainedHere>
-            ),
-          },
-        }))}
-      />
+      <div className="stack">
+        <p>
+          A stretch is a run of grow-outs, each sown from the last, until lines join or part. Together they count as
+          much as if each had had this one effective size.
+        </p>
+        <SimpleTable
+          entries
+          columns={columns}
+          rows={stretches.map((stretch) => ({
+            id: stretch.growOuts[0]?.id ?? "",
+            cells: {
+              years: yearsOf(stretch.growOuts),
+              growOuts: String(stretch.growOuts.length),
+              hands: handsOf(stretch.growOuts),
+              smallest: <Smallest growOuts={stretch.growOuts} />,
+              together: (
+                <ExplainedHere explanation={stretchExplanation(stretch)}>
+                  <Measured value={stretch.together ? sizeInWords(stretch.together) : null} />
+                </ExplainedHere>
+              ),
+            },
+          }))}
+        />
+      </div>
     </Section>
   );
 }

@@ -25,73 +25,77 @@ export function Advice({ ground, plan }: { ground: GroundToGrowOn; plan: PlanRec
   const { mating, usualInbreeding: inbreeding } = ground;
   return (
     <Section id="advice" title="How many plants it takes">
-      <p>
-        To keep so much of what is in the seed now for {yearsAhead} years, with a grow-out every{" "}
-        {counted(every, "year")}, seed from all plants in equal shares. Fewer grow-outs help as much as more plants.
-      </p>
-      <SimpleTable
-        columns={[
-          { key: "keep", name: "Keep" },
-          { key: "size", name: "Effective size", kind: "count" },
-          { key: "plants", name: "Plants in flower", kind: "count" },
-        ]}
-        rows={keeps.map((retain) => {
-          const input: PopulationPlanInput = {
-            ...{ retain, years: yearsAhead, yearsBetweenGrowOuts: every },
-            ...(mating.sexes === "separate" ? { sexes: "separate" } : { selfingRate: mating.selfingRate, inbreeding }),
-          };
-          const found = populationPlan(input);
-          const plants = found.ok ? wholeNumber(found.value.floweringPlants) : "too many";
-          return {
-            id: String(retain),
-            cells: {
-              keep: percent(retain, 0),
-              size: found.ok ? effectiveSize(found.value.effectiveSizeNeeded) : "",
-              plants: (
-                <ExplainedHere explanation={planExplanation(retain, every, plants, ground)}>{plants}</ExplainedHere>
-              ),
-            },
-          };
-        })}
-      />
-      <h3>To have a rare form of a gene among them</h3>
-      <p>With 95 % certainty, for one gene: a form that so many of the genes in the seed are.</p>
-      <SimpleTable
-        columns={[
-          { key: "form", name: "Genes of that form" },
-          { key: "plants", name: "Plants", kind: "count" },
-        ]}
-        rows={rare.map(({ frequency, words }) => {
-          const found = alleleCapture({ frequency, probability: 0.95, loci: 1, inbreeding });
-          const plants = found.ok ? wholeNumber(found.value.plants) : "unknown";
-          return {
-            id: words,
-            cells: {
-              form: words,
-              plants: (
-                <ExplainedHere explanation={captureExplanation(words, plants, inbreeding)}>{plants}</ExplainedHere>
-              ),
-            },
-          };
-        })}
-      />
-      <details className="whole-on-paper">
-        <summary>What has been published about it</summary>
-        <p>They answer different questions, and so they differ. None knows your variety.</p>
+      <div className="stack">
+        <p>
+          To keep so much of what is in the seed now for {yearsAhead} years, with a grow-out every{" "}
+          {counted(every, "year")}, seed from all plants in equal shares. Fewer grow-outs help as much as more plants.
+        </p>
         <SimpleTable
-          entries
           columns={[
-            { key: "what", name: "For" },
-            { key: "advice", name: "Plants" },
-            { key: "source", name: "Source" },
-            { key: "read", name: "How far it was read" },
+            { key: "keep", name: "Keep" },
+            { key: "size", name: "Effective size", kind: "count" },
+            { key: "plants", name: "Plants in flower", kind: "count" },
           ]}
-          rows={publishedAdvice.map((row) => ({ id: row.what, cells: { ...row } }))}
+          rows={keeps.map((retain) => {
+            const input: PopulationPlanInput = {
+              ...{ retain, years: yearsAhead, yearsBetweenGrowOuts: every },
+              ...(mating.sexes === "separate"
+                ? { sexes: "separate" }
+                : { selfingRate: mating.selfingRate, inbreeding }),
+            };
+            const found = populationPlan(input);
+            const plants = found.ok ? wholeNumber(found.value.floweringPlants) : "too many";
+            return {
+              id: String(retain),
+              cells: {
+                keep: percent(retain, 0),
+                size: found.ok ? effectiveSize(found.value.effectiveSizeNeeded) : "",
+                plants: (
+                  <ExplainedHere explanation={planExplanation(retain, every, plants, ground)}>{plants}</ExplainedHere>
+                ),
+              },
+            };
+          })}
         />
-      </details>
-      <p className="not-on-paper">
-        <Link href="/methods/population-plan">How numbers of plants are worked out</Link>
-      </p>
+        <h3>To have a rare form of a gene among them</h3>
+        <p>With 95 % certainty, for one gene: a form that so many of the genes in the seed are.</p>
+        <SimpleTable
+          columns={[
+            { key: "form", name: "Genes of that form" },
+            { key: "plants", name: "Plants", kind: "count" },
+          ]}
+          rows={rare.map(({ frequency, words }) => {
+            const found = alleleCapture({ frequency, probability: 0.95, loci: 1, inbreeding });
+            const plants = found.ok ? wholeNumber(found.value.plants) : "unknown";
+            return {
+              id: words,
+              cells: {
+                form: words,
+                plants: (
+                  <ExplainedHere explanation={captureExplanation(words, plants, inbreeding)}>{plants}</ExplainedHere>
+                ),
+              },
+            };
+          })}
+        />
+        <details className="whole-on-paper">
+          <summary>What has been published about it</summary>
+          <p>They answer different questions, and so they differ. None knows your variety.</p>
+          <SimpleTable
+            entries
+            columns={[
+              { key: "what", name: "For" },
+              { key: "advice", name: "Plants" },
+              { key: "source", name: "Source" },
+              { key: "read", name: "How far it was read" },
+            ]}
+            rows={publishedAdvice.map((row) => ({ id: row.what, cells: { ...row } }))}
+          />
+        </details>
+        <p className="not-on-paper">
+          <Link href="/methods/population-plan">How numbers of plants are worked out</Link>
+        </p>
+      </div>
     </Section>
   );
 }

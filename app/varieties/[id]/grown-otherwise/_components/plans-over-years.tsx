@@ -63,13 +63,18 @@ export function PlansOverYears({ lines, years }: { lines: readonly PlanLine[]; y
             const end = ends[i] ?? null;
             const other = ends[1 - i] ?? null;
             if (end === null) return null;
-            const below = other !== null && (end < other || (end === other && i === 1));
+            const above = other !== null && (end > other || (end === other && i === 0));
+            // Stairs go down to the right: above them a name keeps clear of the highest step over which it stands.
+            const over = Math.max(
+              end,
+              ...line.steps.flatMap(({ year, left }) => (year > 0.45 * years ? (left ?? 0) : [])),
+            );
             return (
               <text
                 key={line.name}
                 className={line.strong ? styles.strongName : styles.name}
                 x="100%"
-                y={up(end) + (below ? 20 : -8)}
+                y={above ? up(over) - 8 : up(end) + 20}
                 textAnchor="end"
               >
                 {line.name}, {percent(end, 0)}

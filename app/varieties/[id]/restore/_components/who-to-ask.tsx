@@ -20,38 +20,40 @@ export function WhoToAsk({
   const sum = parts.reduce((all, { seeds }) => all + seeds, 0);
   return (
     <Section id="ask" title={holders.size > 1 ? "Whom to ask, and for how much" : "What goes in"}>
-      <SimpleTable
-        entries
-        columns={[
-          { key: "lot", name: "Lot" },
-          { key: "holder", name: "Holder" },
-          { key: "share", name: "Of the mix", kind: "count" },
-          { key: "seeds", name: "Living seeds", kind: "count" },
-          { key: "grams", name: "Weigh out", kind: "count" },
-          { key: "left", name: "It can give", kind: "count" },
-        ]}
-        rows={parts.map(({ lot, share, seeds, grams }) => ({
-          id: lot.id,
-          cells: {
-            lot: <Link href={`/lots/${lot.id}`}>{lot.number}</Link>,
-            holder: lot.holder ?? "not written",
-            share: percent(share, 0),
-            seeds: wholeNumber(seeds),
-            grams: grams === null ? "unknown" : weight(grams, units),
-            left: `${wholeNumber(lot.canGive ?? 0)}${lot.keeps === "half" ? " (half of it)" : ""}`,
-          },
-        }))}
-        foot={{ lot: "Together", share: "100 %", seeds: wholeNumber(sum) }}
-      />
-      <p className="row not-on-paper">
-        <ButtonLink kind="chief" href={blendAddress(parts)}>
-          Blend these lots
-        </ButtonLink>
-        <ButtonLink href={`/sharing/holders/${varietyId}`}>Ask their holders</ButtonLink>
-      </p>
-      <p className="quiet">
-        Nothing is mixed or asked for yet: a blend is never parted again, and each holder decides.
-      </p>
+      <div className="stack">
+        <SimpleTable
+          entries
+          columns={[
+            { key: "lot", name: "Lot" },
+            { key: "holder", name: "Holder" },
+            { key: "share", name: "Of the mix", kind: "count" },
+            { key: "seeds", name: "Living seeds", kind: "count" },
+            { key: "grams", name: "Weigh out", kind: "count" },
+            { key: "left", name: "It can give", kind: "count" },
+          ]}
+          rows={parts.map(({ lot, share, seeds, grams }) => ({
+            id: lot.id,
+            cells: {
+              lot: <Link href={`/lots/${lot.id}`}>{lot.number}</Link>,
+              holder: lot.holder ?? "not written",
+              share: percent(share, 0),
+              seeds: wholeNumber(seeds),
+              grams: grams === null ? "unknown" : weight(grams, units),
+              left: `${wholeNumber(lot.canGive ?? 0)}${lot.keeps === "half" ? " (half of it)" : ""}`,
+            },
+          }))}
+          foot={{ lot: "Together", share: "100 %", seeds: wholeNumber(sum) }}
+        />
+        <p className="row not-on-paper">
+          <ButtonLink kind="chief" href={blendAddress(parts)}>
+            Blend these lots
+          </ButtonLink>
+          <ButtonLink href={`/sharing/holders/${varietyId}`}>Ask their holders</ButtonLink>
+        </p>
+        <p className="quiet">
+          Nothing is mixed or asked for yet: a blend is never parted again, and each holder decides.
+        </p>
+      </div>
     </Section>
   );
 }
