@@ -126,6 +126,7 @@ export const routes = {
   "/varieties/[id]/lineage": "read",
   "/varieties/[id]/lineage/csv": "read",
   "/varieties/[id]/mark": "record",
+  "/varieties/[id]/restore": "read",
   "/varieties/[id]/strains/[strain]": "correct",
   "/varieties/[id]/traits": "read",
   "/varieties/[id]/traits/[trait]": "correct",
