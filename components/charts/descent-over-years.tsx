@@ -3,7 +3,7 @@ import { useId } from "react";
 import { Hatch } from "@/components/doubt/hatch";
 import { uprightSpindle } from "@/components/doubt/spindle";
 import { percent } from "@/lib/display/numbers";
-import { type DescentLine, type DescentPoint, drawnLines, floorOfPoints, heightOf, yearEnds } from "./descent";
+import { type DescentLine, type DescentPoint, drawnLines, heightOf, levelsFor, yearEnds } from "./descent";
 import styles from "./descent-over-years.module.css";
 import { yearTicks } from "./points";
 
@@ -36,11 +36,10 @@ export function DescentOverYears({
   const years = points.map(({ year }) => year);
   const ticks = yearTicks(Math.min(...years), Math.max(...years), 6);
   const [first, last] = yearEnds(points, ticks);
-  const floor = floorOfPoints(points);
+  const levels = levelsFor(points);
+  const floor = levels[0] ?? 0;
   const across = (year: number) => `${Math.round((10_000 * (year - first)) / (last - first)) / 100}%`;
   const up = (share: number) => head + field * (1 - (share - floor) / (1 - floor));
-  const levels = [0, 0.25, 0.5, 0.75, 1].filter((level) => level >= floor);
-  const between = levels.length > 2 ? [] : [0.8, 0.85, 0.9, 0.95];
   return (
     <figure className={styles.figure}>
       <figcaption>
@@ -48,7 +47,7 @@ export function DescentOverYears({
         {floor > 0 ? <span className={styles.says}> The scale begins at {percent(floor)}.</span> : null}
       </figcaption>
       <div className={styles.frame} style={{ blockSize: head + field + foot }} aria-hidden="true">
-        {[...levels, ...between].map((level) => (
+        {levels.map((level) => (
           <span key={level} className={styles.level} style={{ insetBlockStart: up(level) }}>
             {percent(level)}
           </span>
@@ -57,7 +56,7 @@ export function DescentOverYears({
           <defs>
             <Hatch id={hatch} gap={3.5} />
           </defs>
-          {[...levels, ...between].map((level) => (
+          {levels.map((level) => (
             <line key={level} className={styles.rule} x1="0" x2="100%" y1={up(level)} y2={up(level)} />
           ))}
           <line className={styles.axis} x1="0" x2="100%" y1={up(floor)} y2={up(floor)} />
@@ -158,7 +157,7 @@ function Mark({
 function Name({ name, x, y, left }: { name: string; x: string; y: number; left: boolean }) {
   return (
     <svg x={x} overflow="visible" aria-hidden="true">
-      <text className={styles.name} x={left ? -14 : 14} y={y - 10} textAnchor={left ? "end" : "start"}>
+      <text className={styles.name} x={left ? -14 : 14} y={y + 26} textAnchor={left ? "end" : "start"}>
         {name}
       </text>
     </svg>

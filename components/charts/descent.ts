@@ -39,10 +39,18 @@ export function drawnLines(points: readonly DescentPoint[], lines: readonly Desc
   });
 }
 
-/** Where the upright scale begins: at the quarter below the least, and never above three quarters. */
-export function floorOfPoints(points: readonly DescentPoint[]): number {
+/** Where the upright scale may begin, and the levels that are drawn from there. */
+const scales: readonly (readonly number[])[] = [
+  [0.9, 0.92, 0.94, 0.96, 0.98, 1],
+  [0.75, 0.8, 0.85, 0.9, 0.95, 1],
+  [0.5, 0.6, 0.7, 0.8, 0.9, 1],
+  [0, 0.25, 0.5, 0.75, 1],
+];
+
+/** The levels of the upright scale: as close as can be below the least that is drawn. */
+export function levelsFor(points: readonly DescentPoint[]): readonly number[] {
   const least = Math.min(1, ...points.flatMap(({ value, low }) => [value ?? 1, low ?? 1]));
-  return Math.min(0.75, Math.max(0, Math.floor((least - 0.01) * 4) / 4));
+  return scales.find(([floor = 0]) => floor <= least - 0.01) ?? (scales.at(-1) as readonly number[]);
 }
 
 /** The ends of the axis of years, with room for half a year on either side. */

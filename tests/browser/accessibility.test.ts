@@ -60,6 +60,9 @@ beforeAll(async () => {
     ["crops", "/crops"],
     ["methods", "/methods"],
     ["a method", "/methods/germination-test"],
+    ["published tables", "/methods/tables"],
+    ["a published table", "/methods/tables/pollen-models"],
+    ["an own value in a table", "/methods/tables/pollen-models/own/maize-2dt/a"],
     ["stewards", "/stewards"],
     ["a page that is not there", "/nowhere"],
   ];
@@ -75,6 +78,8 @@ beforeAll(async () => {
   for (const step of ["", "/new"]) pages.set(`traits of a variety${step}`, `/varieties/${variety}/traits${step}`);
   for (const step of ["", `?lot=${pages.get("a lot")?.split("/").at(-1)}&way=forward`])
     pages.set(`lineage of a variety${step === "" ? "" : ", followed"}`, `/varieties/${variety}/lineage${step}`);
+  for (const step of ["diversity", "grown-otherwise", "grown-otherwise?plants=40&seedParents=12&every=2", "restore"])
+    pages.set(`a variety, ${step}`, `/varieties/${variety}/${step}`);
   pages.set("blending lots", `/lots/blend?variety=${variety}`);
   pages.set("splitting a lot", `${pages.get("a lot")}/split`);
   for (const step of ["dry", "dry/moisture"]) pages.set(`a lot, ${step}`, `${pages.get("a lot")}/${step}`);

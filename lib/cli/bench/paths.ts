@@ -18,7 +18,7 @@ export async function benchPages(db: Database): Promise<{ lotIds: string[]; path
     "/season?rule=test-overdue",
     "/season?left=tests",
     "/varieties",
-    ...of("/varieties", variety.id, ["", "/traits", "/lineage"]),
+    ...of("/varieties", variety.id, ["", "/traits", "/lineage", "/diversity", "/grown-otherwise", "/restore"]),
     "/lots",
     "/lots?filter=bench%207",
     "/lots/new",
