@@ -76,8 +76,10 @@ async function sharedDoor() {
   const { key, cert } = await certificateFor(process.env.KINROW_DATA, names);
   const secure = https.createServer({ key, cert, minVersion: "TLSv1.2" }, answer);
   const plain = http.createServer((request, response) => {
-    const { pathname } = new URL(request.url ?? "/", "http://kinrow");
-    if (beforeTrust.some((place) => pathname === place || pathname.startsWith(`${place}/`)))
+    const asked = request.url ?? "/";
+    const pathname = URL.canParse(asked, "http://kinrow") ? new URL(asked, "http://kinrow").pathname : "/";
+    const looks = request.method === "GET" || request.method === "HEAD";
+    if (looks && beforeTrust.some((place) => pathname === place || pathname.startsWith(`${place}/`)))
       return answer(request, response);
     response.writeHead(307, { location: "/certificate", "cache-control": "no-store" }).end();
   });
