@@ -94,8 +94,9 @@ function isWaist(
   narrowest: number,
 ): boolean {
   const size = grown.lot.size;
-  if (!size || size.low > wide) return false;
+  if (!size) return false;
   if (size.low === narrowest) return true;
+  if (size.low > wide) return false;
   const own = widths.get(grown.lot.id)?.low ?? 0;
   const before = Math.max(0, ...grown.links.map(({ parent }) => widths.get(parent)?.low ?? 0));
   return before > 0 && own <= narrowed * before && picture.full > 0;
