@@ -1,4 +1,6 @@
+import type { Jar } from "../telling/jar";
 import { tellYears } from "../telling/ordinary-years";
+import type { Telling } from "../telling/telling";
 import type { Keeper, VarietyHistory } from "../telling/variety-history";
 
 const keepers: readonly Keeper[] = [
@@ -49,6 +51,7 @@ export const beanSaltgate: VarietyHistory = {
       notes: "never bought in; the uncle's own row for forty years",
     });
     tell.detail(carters, { origin: "received", founder_lines: "many" });
+    tellTwice(tell, carters);
     tellYears(tell, [1996, 2026], keepers, {
       2008: {
         spring: () =>
@@ -89,3 +92,20 @@ export const beanSaltgate: VarietyHistory = {
     });
   },
 };
+
+/** Ambrey Stallwood had written the same jar into her own list of who has what: two records of one lot. */
+function tellTwice(tell: Telling, carters: Jar): void {
+  const lot = "Pocket of the carters";
+  tell.book.write("lots.csv", {
+    ...{ lot, variety: tell.variety.name, holder: "Corvane Ashlock", year: "1994", kind: "founder" },
+    notes: "from Ambrey’s list of who has what, 1998",
+  });
+  tell.book.write("lot_details.csv", { lot, origin: "received", founder_lines: "many", same_as: carters.lot });
+  tell.book.write("tests.csv", {
+    ...{ test: `${lot} test`, lot, date: "1998-03", replicate: "1", sown: 10, day: 10, normal: 6 },
+  });
+  tell.story("He let me count ten out of his jar on the kitchen table, and six came up.", "Ambrey Stallwood", {
+    lot,
+    told: "1998",
+  });
+}

@@ -1,6 +1,7 @@
 import type { GrowOut } from "../telling/grow-out";
 import type { Jar } from "../telling/jar";
 import { tellYears } from "../telling/ordinary-years";
+import type { Telling } from "../telling/telling";
 import type { Keeper, VarietyHistory } from "../telling/variety-history";
 import { thirzaHandsOver } from "./hand-over";
 
@@ -51,6 +52,15 @@ export const beanThimblewright: VarietyHistory = {
       notes: "a jam jar from the harvest table; unknown before here",
     });
     tell.detail(first, { origin: "received", founder_lines: "many" });
+    tell.book.write("lineage_claims.csv", {
+      ...{
+        lot: first.lot,
+        kind: "unknown before",
+        words: "It stood on the harvest table; the chapel ladies are dead.",
+      },
+      ...{ teller: "Thirza Orrick", told_on: "2006-12-09", how_sure: "first hand", standing: "believed" },
+      standing_reason: "nobody else remembers a giver",
+    });
     let away: Jar | undefined;
     let home: GrowOut | undefined;
     let returned: Jar | undefined;
@@ -104,6 +114,7 @@ export const beanThimblewright: VarietyHistory = {
             "Ottoline Frayle",
             { lot: returned.lot, writtenBy: "Edda Sallowby", told: "2023-11-12", about: "1999/2022" },
           );
+          tellReturned(tell, { returned, away, first });
           tell.book.write("transfers.csv", {
             kind: "return",
             lot: away?.lot,
@@ -176,3 +187,26 @@ export const beanThimblewright: VarietyHistory = {
     });
   },
 };
+
+/** Two tell where the seed that came home had been: the traveller herself, and one who thinks she took hers from the table. */
+function tellReturned(
+  tell: Telling,
+  { returned, away, first }: { readonly returned: Jar; readonly away: Jar | undefined; readonly first: Jar },
+): void {
+  const claim = { lot: returned.lot, kind: "descends from", steward: "Edda Sallowby", standing: "open" };
+  tell.book.write("lineage_claims.csv", {
+    ...claim,
+    ...{
+      parent_lot: away?.lot,
+      words: "The same seed all the way, eleven times or twelve, out of the tin she gave me.",
+    },
+    ...{ teller: "Ottoline Frayle", told_on: "2023-11-12", how_sure: "first hand" },
+    ...{ generations_first: 11, generations_last: 12 },
+  });
+  tell.book.write("lineage_claims.csv", {
+    ...claim,
+    ...{ parent_lot: first.lot, words: "She had a jar of her own off the harvest table, the year before she left." },
+    ...{ teller: "Nan of the chapel house", told_on: "2024", how_sure: "told by another" },
+    ...{ generations_first: 12, generations_last: 14 },
+  });
+}

@@ -2,6 +2,7 @@ import type { GrowOut } from "../telling/grow-out";
 import type { Jar } from "../telling/jar";
 import { tellYears } from "../telling/ordinary-years";
 import { scorePlants } from "../telling/plants-scored";
+import type { Telling } from "../telling/telling";
 import type { Keeper, VarietyHistory } from "../telling/variety-history";
 import { thirzaHandsOver } from "./hand-over";
 
@@ -61,6 +62,7 @@ export const maizeNightwatch: VarietyHistory = {
       "Thirza Orrick",
       { lot: loft.lot, writtenBy: "Mirabeth Undercroft", told: "2006-12-09", about: "195X" },
     );
+    tellLoft(tell, loft);
     let crossed: GrowOut | undefined;
     let wide: Jar | undefined;
     tellYears(tell, [1996, 2026], keepers, {
@@ -150,6 +152,7 @@ export const maizeNightwatch: VarietyHistory = {
             plot: "mill field",
             plants: 190,
             foreign: 0.045,
+            foreignHow: "kernels of another colour counted: 52 of 1150; most of them on the ears of the west rows",
             shares: "equal",
             note: "Yellow fodder maize stood beyond the weir that year; nobody had asked.",
           });
@@ -269,3 +272,24 @@ export const maizeNightwatch: VarietyHistory = {
     });
   },
 };
+
+/** Where the ears in the loft had come from, two people tell in two ways. */
+function tellLoft(tell: Telling, { lot }: Jar): void {
+  const written = { lot, kind: "descends from", steward: "Mirabeth Undercroft", standing: "open" };
+  tell.book.write("lineage_claims.csv", {
+    ...written,
+    words: "My mother had it from the drovers’ wives who wintered at Cleavehead, before the first war.",
+    teller: "Thirza Orrick",
+    told_on: "2006-12-09",
+    how_sure: "told by the person",
+    generations_first: 8,
+    generations_last: 20,
+  });
+  tell.book.write("lineage_claims.csv", {
+    ...written,
+    words: "Her mother bought that seed of my father, out of the shop, and he had it off a boat.",
+    teller: "the son of the shop at Gannerby",
+    told_on: "2011",
+    how_sure: "told by another",
+  });
+}

@@ -46,6 +46,7 @@ export const folderFiles = {
     "isolation_grade",
     "isolation_reasons",
     "how_sure",
+    "same_as",
   ],
   "variety_details.csv": [
     "variety",
@@ -68,6 +69,7 @@ export const folderFiles = {
     "seed_parents_detasselled",
     "neighbours_looked_on",
     "ended_on",
+    "foreign_pollen_how",
   ],
   "grow_out_plots.csv": ["grow_out", "plot", "from_on", "to_on"],
   "traits.csv": [
@@ -134,6 +136,20 @@ export const folderFiles = {
   "promises.csv": ["variety", "lot", "steward", "words", "due", "kept_on"],
   "confirmations.csv": ["variety", "steward", "lot", "on", "still", "grams", "note"],
   "warnings.csv": ["variety", "lot", "kind", "reason", "on", "steward", "closed_on", "closed_how"],
+  "lineage_claims.csv": [
+    "lot",
+    "kind",
+    "parent_lot",
+    "words",
+    "teller",
+    "steward",
+    "told_on",
+    "how_sure",
+    "generations_first",
+    "generations_last",
+    "standing",
+    "standing_reason",
+  ],
   "questions.csv": ["kind", "sentence", "variety", "lot", "grow_out", "raised_at", "answer", "answered_at"],
 } as const;
 

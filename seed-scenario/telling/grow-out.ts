@@ -31,6 +31,8 @@ export interface Sowing {
   readonly detasselled?: { readonly plants: number; readonly seedParents: number };
   readonly selfing?: number;
   readonly foreign?: number;
+  /** how the foreign pollen was found */
+  readonly foreignHow?: string;
   /** why no seed came */
   readonly outcome?: string;
   readonly purpose?: "renew" | "food" | "compare" | "teach" | "increase";

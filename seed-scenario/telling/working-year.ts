@@ -27,6 +27,7 @@ export function tellPlan(tell: Telling, growOut: GrowOut, lookedOn: CivilDay | n
     seed_parents_detasselled: sowing.detasselled?.seedParents ?? null,
     neighbours_looked_on: lookedOn,
     ended_on: over && yearOf(growOut.sown) >= 2000 ? ends : null,
+    foreign_pollen_how: sowing.foreignHow ?? null,
   };
   if (Object.values(line).some((value) => value !== null))
     tell.book.write("grow_out_details.csv", { grow_out: name, ...line });

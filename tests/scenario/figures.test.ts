@@ -26,7 +26,10 @@ function figuresOf(lot: string): LotFigures {
 
 describe("the demonstration circle, brought in", () => {
   it("stands in the registry with all its lots", () => {
-    expect(figures.size).toBe(rowsOf("lots.csv").length);
+    // a second record of a lot is read as the first
+    const twice = rowsOf("lot_details.csv").filter((row) => row.same_as !== "");
+    expect(twice.length).toBeGreaterThan(0);
+    expect(figures.size).toBe(rowsOf("lots.csv").length - twice.length);
   });
 
   it("says nothing new when it is brought in again", async () => {
