@@ -1,6 +1,6 @@
 import { stringify } from "csv-stringify/sync";
 import { current } from "@/app/_session/current";
-import { followed, kinOf } from "@/components/stem-chart";
+import { followed, kinOf } from "@/components/stem-chart/trace";
 import { readLineage } from "@/lib/registry/lineage/read-lineage";
 import { kindInWords } from "../_words/cards";
 import { treeOf } from "../_words/tree";
