@@ -11,6 +11,7 @@ import { benchLineage } from "./bench/lineage";
 import { measurePages } from "./bench/pages";
 import { benchPages } from "./bench/paths";
 import { type BenchRow, medianMilliseconds, printRows } from "./bench/rows";
+import { benchStemChart } from "./bench/stem-chart";
 
 // npm run bench [-- PART ...]: one run, printed; of the pages those whose address has one of the parts in it, all where none is named.
 // Absolute times are this machine's; the ratios travel. Pages need a built server (npm start builds it).
@@ -23,6 +24,7 @@ const db = await prepareRegistry({
 });
 try {
   printRows("Science", await benchLineage());
+  printRows("Drawing", await benchStemChart());
 
   const from = performance.now();
   const brought = await importFolder(db, ownerHere(), largeFolder(2000));
