@@ -1,5 +1,6 @@
 import type { Cell, Column, Row } from "@/components/tables";
 import { dateInWords } from "@/lib/display/dates";
+import { keptSpan } from "@/lib/display/kept-span";
 import { kOfN, percent, percentSpan, plainNumber } from "@/lib/display/numbers";
 import { type UnitSettings, weight } from "@/lib/display/units";
 import type { LotRow } from "@/lib/registry/lots/lot-row";
@@ -77,9 +78,10 @@ function liveCell({ live, lastTest, usualLifeYears }: LotRow, today: string): Ce
 }
 
 /** A pure line has nothing to lose; of a crop kept by division there is no such figure. */
-function diversityCell({ standing, diversityRetained: share }: LotRow): Cell {
+function diversityCell({ standing, diversityRetained: share, diversitySpan: span }: LotRow): Cell {
   if (standing === "clonal") return "";
   if (standing === "uniform") return "uniform";
+  if (span) return { kind: "count", words: keptSpan(span), sort: span.low, grade: "assumed" };
   if (standing !== "counted" || share === null) return null;
   return { kind: "count", words: percent(share, 0), sort: share };
 }

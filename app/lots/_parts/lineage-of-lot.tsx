@@ -1,15 +1,20 @@
+import Link from "next/link";
 import { Explained } from "@/components/numbers";
 import { dateInWords } from "@/lib/display/dates";
 import type { LotRead } from "@/lib/registry/lots/read-lot";
 import type { NoteOfLot } from "@/lib/registry/lots/read-notes";
+import { spanShown } from "@/lib/registry/varieties/span-shown";
 import { diversityExplanation, diversityInWords, diversitySentence } from "../_words/explain-lineage";
+import { narrowsHref, narrowsInWords } from "../_words/span-in-words";
 import { ClaimsOfLot } from "./claims-of-lot";
 import { KinOfLotPart } from "./kin-of-lot";
 
 /** What a lot still holds of its variety's diversity, where it comes from, and what came of it. */
 export function LineageOfLot({ read }: { read: LotRead }) {
   const diversity = diversityExplanation(read);
-  const counted = read.standing === "counted";
+  const shown = spanShown(read.standing, read.figures);
+  const counted = read.standing === "counted" || shown !== null;
+  const narrows = shown?.narrows ?? null;
   const making = read.notes.find((note) => note.what === "making");
   return (
     <div className="stack">
@@ -19,6 +24,11 @@ export function LineageOfLot({ read }: { read: LotRead }) {
         </Explained>
       ) : null}
       {counted ? null : <p>{diversitySentence(read)}</p>}
+      {narrows ? (
+        <p className="measure">
+          {narrowsInWords(narrows)} <Link href={narrowsHref(narrows)}>look it up</Link>
+        </p>
+      ) : null}
       {making ? <p className="measure">{makingInWords(making)}</p> : null}
       <KinOfLotPart read={read} />
       <ClaimsOfLot read={read} />

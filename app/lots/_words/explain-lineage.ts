@@ -1,18 +1,25 @@
 import type { Explanation } from "@/lib/display/explanation";
+import { keptSpan } from "@/lib/display/kept-span";
 import { effectiveSize, percent, plainNumber } from "@/lib/display/numbers";
 import { listed } from "@/lib/display/plurals";
 import type { LotRead } from "@/lib/registry/lots/read-lot";
+import { spanShown } from "@/lib/registry/varieties/span-shown";
+import { spanExplanation, spanSentence } from "./span-in-words";
 
 /** What of the variety's diversity a lot still holds, in a word or two. */
 export function diversityInWords({ standing, figures }: LotRead): string {
   if (standing === "clonal") return "no such figure";
   if (standing === "uniform") return "uniform";
+  const shown = spanShown(standing, figures);
+  if (shown) return keptSpan(shown.diversityRetained);
   if (standing !== "counted") return "unknown";
   return percent(figures?.diversityRetained ?? null, 0);
 }
 
 /** What that means, or what would make it known. */
-export function diversitySentence({ standing, lot }: LotRead): string {
+export function diversitySentence({ standing, lot, figures }: LotRead): string {
+  const shown = spanShown(standing, figures);
+  if (shown) return spanSentence(shown);
   if (standing === "clonal")
     return "This crop is kept by division: every plant is the mother again, and nothing drifts.";
   if (standing === "uniform") return "A single pure line: its plants are all alike, and there is nothing to lose.";
@@ -29,6 +36,8 @@ export function diversitySentence({ standing, lot }: LotRead): string {
 export function diversityExplanation(read: LotRead): Explanation | null {
   const { figures, lot, standing } = read;
   if (!figures || standing === "clonal") return null;
+  const shown = spanShown(standing, figures);
+  if (shown) return spanExplanation(lot.number, figures.founders, shown);
   return {
     title: `Diversity kept in lot ${lot.number}`,
     answer: diversityInWords(read),

@@ -33,7 +33,13 @@ const columnsOf: Readonly<Record<LotColumn, readonly FileColumn[]>> = {
   ],
   diversity: [
     number("diversity_kept_share", "1 − coancestry, share 0 to 1", (row) =>
-      row.standing === "counted" ? row.diversityRetained : null,
+      row.standing === "counted" && row.diversitySpan === null ? row.diversityRetained : null,
+    ),
+    number("diversity_kept_low_share", "the least of it that the records allow, where they are incomplete", (row) =>
+      row.diversitySpan ? row.diversitySpan.low : null,
+    ),
+    number("diversity_kept_high_share", "the most of it that the records allow, where they are incomplete", (row) =>
+      row.diversitySpan ? row.diversitySpan.high : null,
     ),
     text("lineage", "whether that can be put in a figure", (row) => row.standing),
   ],

@@ -1,5 +1,6 @@
 import type { Cell, Column, Row } from "@/components/tables";
 import { dateInWords } from "@/lib/display/dates";
+import { keptSpan } from "@/lib/display/kept-span";
 import { kOfN, percent, percentSpan } from "@/lib/display/numbers";
 import { type UnitSettings, weight } from "@/lib/display/units";
 import type { VarietyRow } from "@/lib/registry/varieties/list-varieties";
@@ -87,8 +88,10 @@ function testCell({ bestTest, lots, standing }: VarietyRow, renewal: number): Ce
   };
 }
 
-function keptCell({ standing, diversityRetained, lots, foundersMayBeKin }: VarietyRow): Cell {
+function keptCell({ standing, diversityRetained, diversitySpan, lots, foundersMayBeKin }: VarietyRow): Cell {
   if (standing === "clonal" || standing === "uniform") return keptWords(standing, null);
+  if (diversitySpan)
+    return { kind: "count", words: keptSpan(diversitySpan), sort: diversitySpan.low, grade: "assumed" };
   if (standing !== "counted") return lots === 0 ? "" : null;
   const words = keptWords(standing, diversityRetained);
   return { kind: "count", words, sort: diversityRetained, grade: foundersMayBeKin ? "assumed" : "counted" };

@@ -1,8 +1,10 @@
 import type { YearPoint, YearSeries } from "@/components/charts";
 import { dateInWords } from "@/lib/display/dates";
+import { keptSpan } from "@/lib/display/kept-span";
 import { kOfN, percent, percentSpan } from "@/lib/display/numbers";
 import { mayHoldSeed } from "@/lib/registry/varieties/holders";
 import type { LotOfVariety } from "@/lib/registry/varieties/read-variety";
+import { spanShown } from "@/lib/registry/varieties/span-shown";
 import type { TestOfVariety } from "@/lib/registry/varieties/tests-of-variety";
 import { keptWords } from "./kept-words";
 
@@ -25,8 +27,14 @@ export function diversityByYear(lots: readonly LotOfVariety[]): readonly YearSer
   const points = lots.flatMap((lot): YearPoint[] => {
     const year = middleYear(lot.yearFirst, lot.yearLast);
     if (year === null || lot.standing === "clonal" || lot.standing === "uniform") return [];
-    const value = lot.standing === "counted" ? (lot.figures?.diversityRetained ?? null) : null;
     const when = dateInWords(lot.year ?? "");
+    const shown = spanShown(lot.standing, lot.figures);
+    if (shown) {
+      const { low, high } = shown.diversityRetained;
+      const words = `${lot.number}, ${when}: ${keptSpan(shown.diversityRetained)}`;
+      return [{ year, value: null, low, high, grade: "unknown", words }];
+    }
+    const value = lot.standing === "counted" ? (lot.figures?.diversityRetained ?? null) : null;
     const assumed = (lot.figures?.assumed.length ?? 0) > 0;
     const grade = value === null ? "unknown" : assumed ? "assumed" : "counted";
     return [{ year, value, grade, words: `${lot.number}, ${when}: ${keptWords(lot.standing, value)}` }];
@@ -78,5 +86,7 @@ export function floorOf(series: readonly YearSeries[]): number {
 
 /** "98 %" or what stands in its place. */
 export function keptOf(lot: LotOfVariety): string {
+  const shown = spanShown(lot.standing, lot.figures);
+  if (shown) return keptSpan(shown.diversityRetained);
   return lot.standing === "counted" ? percent(lot.figures?.diversityRetained ?? null) : keptWords(lot.standing, null);
 }

@@ -4,6 +4,7 @@ import { keptUntilChange } from "../change-set/kept-until-change";
 import { profileOfCrop } from "../crops/profile-of-crop";
 import { figuresOfAll, type LotFigures } from "../figures/read-figures";
 import { type FounderLines, founderLinesOf, lineageStanding } from "../varieties/lineage-standing";
+import { spanShown } from "../varieties/span-shown";
 import { liveSeeds, seedsIn } from "./live-seeds";
 import type { LotRow } from "./lot-row";
 
@@ -20,7 +21,15 @@ interface CropProfile {
   readonly matingSystem: string | null;
 }
 
-type Figured = "grams" | "live" | "lastTest" | "standing" | "diversityRetained" | "generations" | "usualLifeYears";
+type Figured =
+  | "grams"
+  | "live"
+  | "lastTest"
+  | "standing"
+  | "diversityRetained"
+  | "diversitySpan"
+  | "generations"
+  | "usualLifeYears";
 
 interface LotSql extends Omit<LotRow, "otherNames" | "places" | "otherNumbers" | "otherCodes" | Figured>, CropProfile {
   readonly cropId: string;
@@ -130,6 +139,7 @@ function rowOf(
 ): LotRow {
   const grams = figures?.gramsOnHand ?? null;
   const lastTest = figures?.lastTest ?? null;
+  const standing = figures ? lineageStanding(figures, crop.matingSystem, lines) : "plants not known";
   const perGram = { min: crop.seedsPerGramMin, max: crop.seedsPerGramMax };
   return {
     otherNames: more.otherNames,
@@ -140,9 +150,10 @@ function rowOf(
     live: liveSeeds(seedsIn(grams, lot.thousandSeedGrams, perGram), lastTest),
     lastTest,
     diversityRetained: figures?.diversityRetained ?? null,
+    diversitySpan: spanShown(standing, figures)?.diversityRetained ?? null,
     generations: figures?.generations ?? null,
     usualLifeYears: crop.seedLifeYearsMax,
-    standing: figures ? lineageStanding(figures, crop.matingSystem, lines) : "plants not known",
+    standing,
     ...lot,
   };
 }

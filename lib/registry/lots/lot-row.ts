@@ -34,6 +34,8 @@ export interface LotRow {
   /** years that seed of its crop usually lives at most */
   readonly usualLifeYears: number | null;
   readonly diversityRetained: number | null;
+  /** what the records allow of it, where a span stands in its place */
+  readonly diversitySpan: { readonly low: number; readonly high: number } | null;
   readonly generations: number | null;
   /** whether the diversity can be put in a figure */
   readonly standing: LineageStanding;

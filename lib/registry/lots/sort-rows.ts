@@ -34,7 +34,7 @@ const keys: Record<LotColumn, (row: LotRow) => Key> = {
   grams: (row) => row.grams,
   live: (row) => (row.live === null ? null : (row.live.value ?? (row.live.low + row.live.high) / 2)),
   test: (row) => row.lastTest?.germination ?? null,
-  diversity: (row) => (row.standing === "counted" ? row.diversityRetained : null),
+  diversity: (row) => row.diversitySpan?.low ?? (row.standing === "counted" ? row.diversityRetained : null),
   generations: (row) => row.generations,
   status: (row) => row.status,
   places: (row) => row.places[0]?.toLowerCase() ?? null,

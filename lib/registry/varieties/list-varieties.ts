@@ -9,6 +9,7 @@ import { storedRows } from "../season/stored-rows";
 import { waitingByVariety, waitingItems } from "../season/waiting";
 import { mayHoldSeed } from "./holders";
 import { founderLinesOf, type LineageStanding, lineageStanding } from "./lineage-standing";
+import { spanShown } from "./span-shown";
 
 /** A variety as the list shows it. Null is unknown. */
 export interface VarietyRow {
@@ -35,6 +36,8 @@ export interface VarietyRow {
   readonly standing: LineageStanding;
   /** of the newest lot that may hold seed: what would be grown on; `standing` is that lot's */
   readonly diversityRetained: number | null;
+  /** what the records allow of it, where a span stands in its place */
+  readonly diversitySpan: { readonly low: number; readonly high: number } | null;
   /** several founders, counted as unrelated because nobody wrote how they are related */
   readonly foundersMayBeKin: boolean;
   readonly waiting: number;
@@ -113,6 +116,7 @@ function keptOf(
   return {
     standing,
     diversityRetained: standing === "counted" ? (of?.diversityRetained ?? null) : null,
+    diversitySpan: spanShown(standing, of)?.diversityRetained ?? null,
     foundersMayBeKin: standing === "counted" && (of?.founders.length ?? 0) > 1,
   };
 }

@@ -77,14 +77,27 @@ function endsAt(
 ): DriftEnds {
   const own = 1 - foreign;
   const inside = (s: number, { crossTerm }: SameParentTerms) => s + (canSelf ? (1 - s) * own * crossTerm : 0);
+  const passing = (s: number) => 1 - ((1 - s) * foreign) / 2;
+  if (worst === best && rate.low === rate.high) {
+    const s = rate.low;
+    return {
+      passing: same(passing(s)),
+      fromOnePlant: same(fromOnePlant(worst, s, own)),
+      insideOnePlant: same(inside(s, worst)),
+    };
+  }
   return {
-    passing: { low: 1 - ((1 - rate.low) * foreign) / 2, high: 1 - ((1 - rate.high) * foreign) / 2 },
+    passing: { low: passing(rate.low), high: passing(rate.high) },
     fromOnePlant: {
       low: Math.min(...[rate.low, rate.high, leastAt(best, own, rate)].map((s) => fromOnePlant(best, s, own))),
       high: Math.max(fromOnePlant(worst, rate.low, own), fromOnePlant(worst, rate.high, own)),
     },
     insideOnePlant: { low: inside(rate.low, best), high: inside(rate.high, worst) },
   };
+}
+
+function same(value: number): Ends {
+  return { low: value, high: value };
 }
 
 function fromOnePlant({ seedParentTerm, crossTerm, pollenParentTerm }: SameParentTerms, s: number, own: number) {

@@ -33,6 +33,7 @@ const row = (more: Partial<LotRow> = {}): LotRow => ({
   lastTest: { testId: "t", test: "T", date: "2020", germination: 0.9, low: 0.683, high: 0.988, sown: 20, normal: 18 },
   usualLifeYears: 4,
   diversityRetained: null,
+  diversitySpan: null,
   generations: null,
   standing: "plants not known",
   ...more,

@@ -31,6 +31,7 @@ const row = (more: Partial<LotRow> = {}): LotRow => ({
   lastTest: null,
   usualLifeYears: null,
   diversityRetained: 0.9,
+  diversitySpan: null,
   generations: 3,
   standing: "lines not known",
   ...more,
@@ -52,7 +53,15 @@ test("text stays text: numbers that look like dates or sums come back as written
 });
 
 test("a share of diversity that says nothing is left out, and why stands beside it", () => {
-  expect(read(lotsCsv([row()], ["diversity"]))[0]).toEqual({ diversity_kept_share: "", lineage: "lines not known" });
+  expect(read(lotsCsv([row()], ["diversity"]))[0]).toEqual({
+    ...{ diversity_kept_share: "", diversity_kept_low_share: "", diversity_kept_high_share: "" },
+    lineage: "lines not known",
+  });
+  const span = row({ standing: "plants not known", diversityRetained: null, diversitySpan: { low: 0.48, high: 0.95 } });
+  expect(read(lotsCsv([span], ["diversity"]))[0]).toEqual({
+    ...{ diversity_kept_share: "", diversity_kept_low_share: "0.48", diversity_kept_high_share: "0.95" },
+    lineage: "plants not known",
+  });
   expect(read(lotsCsv([row({ standing: "counted" })], ["diversity"]))[0]?.diversity_kept_share).toBe("0.9");
 });
 

@@ -33,6 +33,7 @@ const row = (number: string, more: Partial<LotRow> = {}): LotRow => ({
   lastTest: null,
   usualLifeYears: null,
   diversityRetained: null,
+  diversitySpan: null,
   generations: null,
   standing: "counted",
   ...more,

@@ -10,6 +10,8 @@ import { type UnitSettings, weight } from "@/lib/display/units";
 import { pairsNotKnown } from "@/lib/registry/kinships/read-kinships";
 import { mayHoldSeed } from "@/lib/registry/varieties/holders";
 import type { LotOfVariety, VarietyRead } from "@/lib/registry/varieties/read-variety";
+import { spanShown } from "@/lib/registry/varieties/span-shown";
+import { spanExplanation } from "../../../lots/_words/span-in-words";
 import { diversityExplanation } from "../../_words/explanations";
 import { keptOf } from "../../_words/years";
 import narrow from "./narrow-tables.module.css";
@@ -116,6 +118,13 @@ function Generations({ lot }: { lot: LotOfVariety }) {
 
 function KeptCell({ lot }: { lot: LotOfVariety }) {
   if (lot.standing === "clonal" || lot.standing === "uniform") return keptOf(lot);
+  const shown = spanShown(lot.standing, lot.figures);
+  if (shown)
+    return (
+      <ExplainedHere explanation={spanExplanation(lot.number, lot.figures?.founders ?? [], shown)}>
+        <Measured value={null} span={keptOf(lot)} />
+      </ExplainedHere>
+    );
   const grade =
     lot.standing === "counted" ? ((lot.figures?.assumed.length ?? 0) > 0 ? "assumed" : "counted") : "unknown";
   const figure = <Measured value={lot.standing === "counted" ? keptOf(lot) : null} grade={grade} />;

@@ -3,6 +3,7 @@ import { OverYears } from "@/components/charts";
 import { Section } from "@/components/frame";
 import { counted, listed } from "@/lib/display/plurals";
 import type { VarietyRead } from "@/lib/registry/varieties/read-variety";
+import { spanShown } from "@/lib/registry/varieties/span-shown";
 import { whyNotKept } from "../../_words/kept-words";
 import { diversityByYear, floorOf, germinationByYear, lotsToShow, withoutYear } from "../../_words/years";
 
@@ -10,7 +11,7 @@ import { diversityByYear, floorOf, germinationByYear, lotsToShow, withoutYear } 
 export function YearsSection({ read, renewal }: { read: VarietyRead; renewal: number }) {
   const all = diversityByYear(read.lots);
   // A chart of unknowns alone says nothing that the sentence below does not.
-  const kept = all.some((each) => each.points.some((point) => point.value !== null)) ? all : [];
+  const kept = all.some((each) => each.points.some((point) => point.value !== null || point.low != null)) ? all : [];
   const shown = lotsToShow(read.lots, read.tests);
   const ids = new Set(shown.map((lot) => lot.id));
   const germination = germinationByYear(read.tests.filter((test) => ids.has(test.lotId)));
@@ -60,6 +61,11 @@ export function YearsSection({ read, renewal }: { read: VarietyRead; renewal: nu
   );
 }
 
+const SPANS =
+  "Where plants or shares up the line were not written down, the lot stands as a span: from the worst to the best that the records allow.";
+
 function reasons({ lots }: VarietyRead): string[] {
-  return [...new Set(lots.flatMap((lot) => whyNotKept(lot.standing) ?? []))];
+  const without = lots.filter((lot) => spanShown(lot.standing, lot.figures) === null);
+  const spans = without.length < lots.length ? [SPANS] : [];
+  return [...new Set([...without.flatMap((lot) => whyNotKept(lot.standing) ?? []), ...spans])];
 }
