@@ -2,6 +2,8 @@ import { type Database, readRows, type Selection, sql } from "@/lib/db";
 import type { Settings } from "@/lib/schemas/settings";
 import type { MixGround } from "@/lib/science/blend/ground-of-mix";
 import type { CivilDay } from "@/lib/science/dates/civil-day";
+import { cautiousKinship } from "../figures/cautious-kinship";
+import { readRecords } from "../figures/read-records";
 import { readLotsToSow } from "../grow-outs/read-lots-to-sow";
 import type { LotToSow } from "../grow-outs/sowing-plan";
 import { seedsIn } from "../lots/live-seeds";
@@ -52,7 +54,7 @@ export interface LotToRestoreWith {
 /** All that the advice is reckoned from. */
 export interface RestoreGround {
   readonly lots: readonly LotToRestoreWith[];
-  /** in the order of the lots; null where no lineage can be followed */
+  /** in the order of the lots, founders as near as their records allow; null where no lineage can be followed */
   readonly ground: MixGround | null;
   /** living seeds that bring up one grow-out as the variety or the crop wants it; null not known */
   readonly seedsWanted: { readonly seeds: number; readonly plants: number } | null;
@@ -92,9 +94,14 @@ export async function readRestore(
     };
   });
   const plants = variety.plantsWanted ?? crop.plantsMin;
+  const records = await readRecords(db, [crop.id]);
+  const cautious = cautiousKinship(
+    records,
+    lots.map(({ id }) => id),
+  );
   return {
     lots,
-    ground: blend.ground,
+    ground: blend.ground && cautious ? { ...blend.ground, coancestry: cautious } : blend.ground,
     seedsWanted: plants === null ? null : { plants, seeds: Math.ceil(plants / assumedEmergence) },
     leftOut: blend.leftOut,
   };

@@ -29,6 +29,7 @@ export function pointOrSpan(
   of: "inbreeding" | "coancestry" | "diversityRetained",
 ): { readonly low: number; readonly high: number } | null {
   const value = figures?.[of] ?? null;
-  if (value !== null) return { low: value, high: value };
-  return figures?.span?.[of] ?? null;
+  const span = figures?.span?.[of] ?? null;
+  if (span !== null || value === null) return span;
+  return { low: value, high: value };
 }
