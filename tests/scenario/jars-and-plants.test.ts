@@ -28,6 +28,9 @@ const cropOf = (variety: string | undefined) => crops.get(varieties.get(variety)
 const ledger = new Map<string, CsvRow[]>();
 for (const line of rowsOf("ledger.csv")) ledger.set(line.lot ?? "", [...(ledger.get(line.lot ?? "") ?? []), line]);
 
+// One lot was written down twice: the second record has the jar's ledger in the first.
+const secondRecords = new Set(rowsOf("lot_details.csv").flatMap(({ lot, same_as }) => (same_as === "" ? [] : [lot])));
+
 describe("a jar of the demonstration circle", () => {
   it("never gives more than it holds", () => {
     const inDebt = [...ledger].filter(([, lines]) => steps(lines).some((held) => held < 0)).map(([lot]) => lot);
@@ -44,7 +47,7 @@ describe("a jar of the demonstration circle", () => {
     };
     for (const [lot, lines] of ledger) expect(lines[0]?.kind, lot).toBe(beginnings[lots.get(lot)?.kind ?? ""]);
     // One jar was left on a counter, and nobody has weighed it.
-    expect([...lots.keys()].filter((lot) => !ledger.has(lot))).toHaveLength(1);
+    expect([...lots.keys()].filter((lot) => !ledger.has(lot) && !secondRecords.has(lot))).toHaveLength(1);
   });
 
   it("gives to a split what the split receives, and to a blend what the blend takes in", () => {
@@ -75,7 +78,7 @@ describe("a jar of the demonstration circle", () => {
     for (const { grow_out, parents = "" } of rowsOf("grow_outs.csv"))
       for (const part of parents.split(";"))
         expect(sown.has(`${part.replace(/:[\d.]+$/, "")} ${grow_out}`), grow_out).toBe(true);
-    const tests = new Set(rowsOf("tests.csv").map(({ test }) => test));
+    const tests = new Set(rowsOf("tests.csv").flatMap(({ test, lot }) => (secondRecords.has(lot) ? [] : [test])));
     expect(rowsOf("ledger.csv").filter(({ kind }) => kind === "tested")).toHaveLength(tests.size);
   });
 
