@@ -24,6 +24,10 @@ export default async function Methods() {
           </Figure>
         }
       />
+      <p className="measure">
+        Some read <Way href="/methods/tables">published tables</Way>: what stands in them, from where, and your own
+        values in their place.
+      </p>
       {subjects.map(({ id, title, names }) => (
         <Section key={id} id={id} title={title}>
           <dl className={styles.list}>

@@ -55,6 +55,7 @@ export const serverActions: Readonly<Record<string, Readonly<Record<string, Acti
   },
   "app/lots/_actions/part-and-mix.ts": { mixLots: "desk", partLot: "desk" },
   "app/lots/_actions/record.ts": { enterLot: "desk" },
+  "app/methods/tables/_actions/table-value.ts": { storeTableValue: "settings", dropTableValue: "settings" },
   "app/members/_actions/members.ts": {
     inviteSomebody: "members",
     giveWayIn: "members",

@@ -4,10 +4,13 @@ import { notFound } from "next/navigation";
 import { PageHead, Section } from "@/components/frame";
 import { SeedCoat } from "@/components/seed-coat";
 import { Notice } from "@/components/ui";
+import { ownTableValues } from "@/lib/registry/tables/own-table-values";
 import { storedSeedCoat } from "@/lib/schemas/varieties/seed-coat";
+import { current } from "../../_session/current";
 import { HistoryOf } from "../../history/_components/history-of";
 import { cropParts } from "../_words/crop-words";
 import { ProfilePart } from "./_components/profile-part";
+import { TablePart } from "./_components/table-part";
 import { cropOfPage } from "./read";
 
 type Parameters = { params: Promise<{ key: string }> };
@@ -20,6 +23,8 @@ export async function generateMetadata({ params }: Parameters): Promise<Metadata
 export default async function CropPage({ params }: Parameters) {
   const crop = await cropOfPage((await params).key);
   if (!crop) notFound();
+  const { db } = await current();
+  const inTables = await ownTableValues(db);
   const own = crop.fields.flatMap((field) => field.own ?? []);
   const cautions = crop.fields.find((field) => field.field === "cautions");
   const caution = cautions?.own?.value ?? cautions?.listed;
@@ -64,6 +69,7 @@ export default async function CropPage({ params }: Parameters) {
           fields={fields.flatMap((name) => crop.fields.find((field) => field.field === name) ?? [])}
         />
       ))}
+      <TablePart crop={crop} own={inTables} />
       {crop.crossingGroup ? (
         <p className="measure quiet">
           It stands in the crossing group “{crop.crossingGroup}”: what of it crosses with what is read pair by pair.

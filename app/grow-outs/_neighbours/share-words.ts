@@ -1,8 +1,10 @@
 import type { Explanation } from "@/lib/display/explanation";
 import { foreignShare, foreignShareSpan } from "@/lib/display/foreign-share";
 import { plainNumber } from "@/lib/display/numbers";
+import { ownValuesInWords } from "@/lib/display/own-values";
 import { distance, type UnitSettings } from "@/lib/display/units";
 import type { NeighboursRead } from "@/lib/registry/neighbours/read-neighbours";
+import type { PollenKernel } from "@/lib/science/isolation/pollen-kernel";
 import type { ShareOfNeighbours } from "@/lib/science/isolation/share-of-neighbours";
 import type { Refusal } from "@/lib/science/outcome";
 
@@ -52,6 +54,11 @@ function bandOf(share: number): string {
   return share <= 0.01 ? "what ordinary keeping reaches" : "crosses are likely to be seen";
 }
 
+/** The numbers of the kernel of which the formula is written out. */
+function kernelInWords(kernel: PollenKernel): string {
+  return kernel.model === "2dt" ? `, a ${plainNumber(kernel.a, 4)} m, b ${plainNumber(kernel.b, 4)}` : "";
+}
+
 /** How the share came about. */
 export function shareExplanation(read: NeighboursRead, share: ShareOfNeighbours, units: UnitSettings): Explanation {
   const { model, risk, input } = share;
@@ -62,7 +69,7 @@ export function shareExplanation(read: NeighboursRead, share: ShareOfNeighbours,
     answer: `${foreignShare(risk.foreignShare)}, ${foreignShareSpan(risk.range.low, risk.range.high)}`,
     formula:
       model.form === "plane"
-        ? "share = Σ source / (own + Σ source) over the plane; source = synchrony · crossing factor · ∫ g over its square; g = (b − 1)/(π a²) · (1 + r²/a²)^(−b), a 1.55 m, b 1.45"
+        ? `share = Σ source / (own + Σ source) over the plane; source = synchrony · crossing factor · ∫ g over its square; g = (b − 1)/(π a²) · (1 + r²/a²)^(−b)${kernelInWords(model.kernel)}`
         : `share = Σ term / (1 + Σ term); term = P/(1 − P) · clamp(size/ours, 0.1, 10) · synchrony · crossing factor; P = min(${model.curve.cap}, ${model.curve.a} · d^${model.curve.b})`,
     inputs: [
       { name: "our plot", value: plot?.areaM2 ? `${plainNumber(plot.areaM2, 1)} m²` : "by plants" },
@@ -77,6 +84,7 @@ export function shareExplanation(read: NeighboursRead, share: ShareOfNeighbours,
       }),
     ],
     assumed: [
+      ...ownValuesInWords(model.own),
       model.form === "plane"
         ? "Plot and sources are squares of the areas written, face to face, on flat ground."
         : "One measured curve stands for all places.",

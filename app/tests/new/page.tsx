@@ -7,6 +7,7 @@ import { ButtonLink, Notice } from "@/components/ui";
 import { dateInWords } from "@/lib/display/dates";
 import { lotOfTest } from "@/lib/registry/germination-tests/read-germination-test";
 import { storedTestsOfLot, summedUp } from "@/lib/registry/germination-tests/tests-of-lot";
+import { ownTableValues } from "@/lib/registry/tables/own-table-values";
 import { storedSeedCoat } from "@/lib/schemas/varieties/seed-coat";
 import { current } from "../../_session/current";
 import { TestForm } from "../_forms/test-form";
@@ -20,11 +21,15 @@ export default async function NewTest({ searchParams }: { searchParams: Promise<
   const { db, today } = await current("desk");
   const { lot: lotId, find = "" } = await searchParams;
   if (!lotId) return <ChooseLot db={db} find={find} />;
-  const [lot, stored] = await Promise.all([lotOfTest(db, lotId), storedTestsOfLot(db.read, lotId)]);
+  const [lot, stored, ownInTables] = await Promise.all([
+    lotOfTest(db, lotId),
+    storedTestsOfLot(db.read, lotId),
+    ownTableValues(db),
+  ]);
   if (!lot) notFound();
   const { variety } = lot;
   const last = stored.map(summedUp).findLast((test) => test.germination !== null);
-  const { start, hints } = newTest({ today, cropKey: variety.crop.key, lastBasis: last?.basis ?? null });
+  const { start, hints } = newTest({ today, cropKey: variety.crop.key, lastBasis: last?.basis ?? null, ownInTables });
   return (
     <div className="sheet">
       <PageHead

@@ -111,7 +111,7 @@ function nearestOf(neighbours: readonly AssessedNeighbour[]): AssessedNeighbour 
 }
 
 function shareOf(
-  { ground }: NeighboursRead,
+  { ground, ownInTables }: NeighboursRead,
   neighbours: readonly AssessedNeighbour[],
   known: { readonly looked: boolean; readonly plotM2: number | null; readonly stigma: KnownWindow | null },
 ): Outcome<ShareOfNeighbours> {
@@ -122,6 +122,7 @@ function shareOf(
     return none("not-assessed", "a source could not be judged", "its crop");
   return shareOfNeighbours({
     cropKey: ground.cropKey,
+    own: ownInTables,
     plotM2: known.plotM2,
     plants: ground.plantsStanding,
     stigma: curveOfWindow(known.stigma),

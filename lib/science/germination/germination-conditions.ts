@@ -1,5 +1,6 @@
 import conditions from "@/lib/science/germination/germination-conditions.json";
 import { kindOfCrop } from "@/lib/science/germination/kind-of-crop";
+import { type OwnInTable, type OwnOfRow, ownAmong, withOwn } from "@/lib/science/tables/own-in-table";
 
 /** How an official germination test of a kind is set up. Orientation for a home test, which is never official. */
 export interface GerminationConditions {
@@ -16,11 +17,20 @@ export interface GerminationConditions {
   readonly freshOrDormant: string | null;
   readonly source: string;
   readonly verified: boolean;
+  /** the steward's own values among them */
+  readonly own: readonly OwnOfRow[];
 }
 
-/** Conditions for a crop of the crop list, or null. Source: 7 CFR 201.58, table 2, edition of 2015. */
-export function germinationConditions(cropKey: string): GerminationConditions | null {
+/**
+ * Conditions for a crop of the crop list, or null. A steward's own values stand in their places where `own` has any.
+ * Source: 7 CFR 201.58, table 2, edition of 2015.
+ */
+export function germinationConditions(cropKey: string, own: readonly OwnInTable[] = []): GerminationConditions | null {
   const kind = kindOfCrop(cropKey);
   const row = conditions.rows.find((each) => each.kind === kind);
-  return row ? { ...row, source: conditions.source, verified: conditions.verified } : null;
+  if (!row) return null;
+  const { temperatureC, firstCountDay, finalCountDay } = row;
+  const instead = ownAmong(own, "germination-conditions", row.kind, { temperatureC, firstCountDay, finalCountDay });
+  const { source, verified } = conditions;
+  return { ...withOwn(row, instead), source, verified, own: instead };
 }

@@ -1,4 +1,5 @@
 import { accepted, type Outcome, type Path, refusal, refused } from "../outcome";
+import type { OwnInTable } from "../tables/own-in-table";
 import type { FloweringCurve } from "./flowering-curve";
 import { type PollenModel, pollenModelOf } from "./pollen-models";
 import { type PollenRisk, type PollenRiskInput, pollenRisk } from "./pollen-risk";
@@ -23,6 +24,8 @@ export interface NeighbourhoodOfPlot {
   readonly plants: number | null;
   readonly stigma: FloweringCurve | null;
   readonly sources: readonly CrossingSource[];
+  /** the steward's own numbers in the place of the model's; left out: as published */
+  readonly own?: readonly OwnInTable[];
 }
 
 export interface ShareOfNeighbours {
@@ -47,7 +50,7 @@ const farthestBeyond = 3;
  * The distance rule decides in any case.
  */
 export function shareOfNeighbours(place: NeighbourhoodOfPlot): Outcome<ShareOfNeighbours> {
-  const model = pollenModelOf(place.cropKey);
+  const model = pollenModelOf(place.cropKey, place.own);
   if (model === null) return missing("no-model", [], "no curve was measured for this crop", "the distance rule alone");
   if (place.sources.length === 0) return missing("no-sources", [], "no source is on record", "the distance rule alone");
   const outcome = model.form === "plane" ? planeOf(place, model) : oddsOf(place, model);

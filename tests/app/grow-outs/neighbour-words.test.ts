@@ -74,6 +74,7 @@ function read(more: Partial<Omit<NeighboursRead, "ground">> & { looked?: string 
     methods: [],
     plots: [{ id: "p", name: "Low strip", areaM2: 400 }],
     lots: [],
+    ownInTables: [],
     ...rest,
   };
 }

@@ -1,5 +1,7 @@
+import Link from "next/link";
 import { Section } from "@/components/frame";
 import { kOfN, percent } from "@/lib/display/numbers";
+import { ownValuesInWords } from "@/lib/display/own-values";
 import type { ReadTest } from "@/lib/registry/germination-tests/read-germination-test";
 import { daysInWords, mediaInWords, warmthInWords } from "../../_words/conditions-in-words";
 
@@ -14,14 +16,16 @@ export function OfficialLines({ read }: { read: ReadTest }) {
       {conditions ? (
         <p>
           By {conditions.source}, {daysInWords(conditions)}, {mediaInWords(conditions)}, at {warmthInWords(conditions)},
-          with 400 seeds.
+          with 400 seeds. {ownValuesInWords(conditions.own).join(" ")}{" "}
+          <Link href="/methods/tables/germination-conditions">The table</Link>
         </p>
       ) : null}
       {minimum && totals.counted ? (
         <p>
           For vegetable seed of {minimum.kind} in trade in the United States the line is {percent(minimum.minimum)},
           normal seedlings and hard seed together ({minimum.source}). Here they are {kOfN(together, totals.sown)}
-          {hard === null ? ", hard seed not told apart" : ""}. A home test is no proof of it, one way or the other.
+          {hard === null ? ", hard seed not told apart" : ""}. A home test is no proof of it, one way or the other.{" "}
+          {ownValuesInWords(minimum.own).join(" ")} <Link href="/methods/tables/vegetable-minima">The table</Link>
         </p>
       ) : null}
     </Section>

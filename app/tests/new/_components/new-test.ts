@@ -1,5 +1,6 @@
 import type { CivilDay } from "@/lib/science/dates/civil-day";
 import { germinationConditions } from "@/lib/science/germination/germination-conditions";
+import type { OwnInTable } from "@/lib/science/tables/own-in-table";
 import type { TestDraft, TestHints } from "../../_forms/test-draft";
 import { daysInWords, mediaInWords, warmthInWords } from "../../_words/conditions-in-words";
 
@@ -10,12 +11,14 @@ export function newTest({
   today,
   cropKey,
   lastBasis,
+  ownInTables = [],
 }: {
   today: CivilDay;
   cropKey: string;
   lastBasis: string | null;
+  ownInTables?: readonly OwnInTable[];
 }): { start: TestDraft; hints: TestHints } {
-  const conditions = germinationConditions(cropKey);
+  const conditions = germinationConditions(cropKey, ownInTables);
   const days = conditions
     ? [conditions.firstCountDay, conditions.finalCountDay].filter((day) => day !== null).join(", ")
     : usualDays;
