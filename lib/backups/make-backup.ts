@@ -131,7 +131,7 @@ async function fill(half: string, wanted: BackupWanted, say: (what: string) => v
 /** Checks the copy and writes its records as plain files. */
 async function contents(db: Database, half: string, photosIn: string, say: (what: string) => void) {
   const report = await verifyRegistry(db, path.join(photosIn, photosFolder), (what) => say(`checking ${what}`));
-  const state = await migrationState(db.location).catch(() => null);
+  const state = await migrationState(db).catch(() => null);
   const readable =
     state !== null && state.pending.length === 0 && !report.findings.some((each) => each.part === "file");
   if (readable) {

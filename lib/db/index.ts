@@ -10,7 +10,7 @@ export {
   registryLocation,
   removeDatabase,
 } from "./location";
-export { MigrationRefused, type MigrationState, migrate, migrationState } from "./migrate";
+export { MigrationRefused, type MigrationState, migrate, migrationState, migrationStateOfFile } from "./migrate";
 export { type Narrowing, narrowed } from "./narrowed";
 export { copyWhileOpen, isOpenElsewhere, withoutLog } from "./online-copy";
 export { joined, rawSql, readRows, readTogether, type Selection, type Sql, sql } from "./read-together";

@@ -3,6 +3,7 @@ import { existsSync, mkdirSync, readdirSync, readFileSync } from "node:fs";
 import path from "node:path";
 import Database from "better-sqlite3";
 import pg from "pg";
+import type { Database as OpenDatabase } from "./client";
 import type { Location } from "./location";
 
 /** What stands in the way of migrating, as a sentence that says what to do. */
@@ -68,36 +69,34 @@ export interface MigrationState {
   readonly pending: readonly string[];
 }
 
-/** Looks which migrations stand in a registry, and writes nothing. Refused as migrating would be. */
-export async function migrationState(location: Location, root: string = process.cwd()): Promise<MigrationState> {
-  const select = 'SELECT migration_name, checksum, finished_at FROM "_prisma_migrations" WHERE rolled_back_at IS NULL';
-  const rows = (
-    location.engine === "sqlite" ? readSqlite(location.url, select) : await readPostgresql(location.url, select)
-  ) as Applied[];
-  const where = location.engine === "sqlite" ? location.url : "the shared database";
-  return {
-    applied: rows.map((row) => ({ name: row.migration_name, checksum: row.checksum })),
-    pending: pending(migrationsOf(location.engine, root), rows, where).map((migration) => migration.name),
-  };
-}
+const standing =
+  "SELECT migration_name, checksum, CASE WHEN finished_at IS NULL THEN NULL ELSE 'yes' END AS finished_at " +
+  'FROM "_prisma_migrations" WHERE rolled_back_at IS NULL ORDER BY migration_name';
 
-function readSqlite(file: string, select: string): unknown[] {
-  const db = new Database(file, { fileMustExist: true });
+/** Looks which migrations stand in an SQLite registry that is not open yet, and writes nothing. Refused as migrating would be. */
+export function migrationStateOfFile(location: Location, root: string = process.cwd()): MigrationState {
+  const db = new Database(location.url, { fileMustExist: true });
   try {
-    return db.prepare(select).all();
+    return stateOf(db.prepare(standing).all() as Applied[], location, root);
   } finally {
     db.close();
   }
 }
 
-async function readPostgresql(url: string, select: string): Promise<unknown[]> {
-  const client = new pg.Client({ connectionString: url });
-  await client.connect();
-  try {
-    return (await client.query(select)).rows;
-  } finally {
-    await client.end();
-  }
+/** Looks which migrations stand in an open registry, through its own connection. Refused as migrating would be. */
+export async function migrationState(
+  db: Pick<OpenDatabase, "read" | "location">,
+  root: string = process.cwd(),
+): Promise<MigrationState> {
+  return stateOf(await db.read.$queryRawUnsafe<Applied[]>(standing), db.location, root);
+}
+
+function stateOf(rows: Applied[], location: Location, root: string): MigrationState {
+  const where = location.engine === "sqlite" ? location.url : "the shared database";
+  return {
+    applied: rows.map((row) => ({ name: row.migration_name, checksum: row.checksum })),
+    pending: pending(migrationsOf(location.engine, root), rows, where).map((migration) => migration.name),
+  };
 }
 
 /** Brings a registry's tables up to this release. Returns the names of the migrations that were applied. */

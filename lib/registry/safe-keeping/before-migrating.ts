@@ -1,5 +1,5 @@
 import { existsSync } from "node:fs";
-import { type Location, migrationState } from "@/lib/db";
+import { type Location, type MigrationState, migrationStateOfFile } from "@/lib/db";
 import { runBackup } from "./run-backup";
 
 /** Before a new release changes the tables of a registry, it is backed up as the old one left it. Where that fails it is said, and the change, which is whole or not at all, goes on. */
@@ -10,8 +10,16 @@ export async function backUpBeforeMigrating(
 ): Promise<void> {
   if (location.engine !== "sqlite" || !existsSync(location.url)) return;
   // What stands in the way of looking stands in the way of migrating, and is told there.
-  const state = await migrationState(location).catch(() => null);
+  const state = stateOrNull(location);
   if (state === null || state.applied.length === 0 || state.pending.length === 0) return;
   const backup = await run(location, "before a new release");
   if (!backup.made) log(`No backup before the new release: ${backup.sentence}`);
+}
+
+function stateOrNull(location: Location): MigrationState | null {
+  try {
+    return migrationStateOfFile(location);
+  } catch {
+    return null;
+  }
 }

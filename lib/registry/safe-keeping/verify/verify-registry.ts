@@ -72,7 +72,7 @@ export async function verifyRegistry(
 
 async function releaseFindings(db: Database): Promise<Finding[]> {
   try {
-    const { pending } = await migrationState(db.location);
+    const { pending } = await migrationState(db);
     if (pending.length === 0) return [];
     return [
       note(
