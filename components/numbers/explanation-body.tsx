@@ -1,11 +1,11 @@
 import Link from "next/link";
-import type { Explanation } from "@/lib/display/explanation";
+import { type Explanation, methodOf } from "@/lib/display/explanation";
 import styles from "./explanation-body.module.css";
 
 /** The explanation itself: answer, formula, inputs, what was assumed, how unsure, sources, the command line. */
 export function ExplanationBody({ explanation }: { explanation: Explanation }) {
   const { title, answer, formula, inputs, assumed, unsure, sources, calc } = explanation;
-  const method = calc?.match(/calc -- ([a-z-]+)/)?.[1] ?? (calc?.includes("figures") ? "lineage" : undefined);
+  const method = methodOf(explanation);
   return (
     <div className={styles.body}>
       <p className={styles.title}>
@@ -37,12 +37,11 @@ export function ExplanationBody({ explanation }: { explanation: Explanation }) {
         <p className={`${styles.calc} not-on-paper`}>
           <span>The same number from the command line: </span>
           <code>{calc}</code>
-          {method ? (
-            <>
-              {" "}
-              <Link href={`/methods/${method}`}>What this calculation is, and when to doubt it</Link>
-            </>
-          ) : null}
+        </p>
+      ) : null}
+      {method ? (
+        <p className={`${styles.calc} not-on-paper`}>
+          <Link href={`/methods/${method}`}>What this calculation is, and when to doubt it</Link>
         </p>
       ) : null}
     </div>

@@ -5,8 +5,7 @@ export interface ExplanationInput {
   readonly href?: string;
 }
 
-/** How a computed figure came about, in words: what every figure on a page opens to, and what a print shows below it. */
-export interface Explanation {
+interface Told {
   /** what the figure is: "Effective size of the 1994 grow-out" */
   readonly title: string;
   /** the figure as it is shown, with its unit */
@@ -20,6 +19,32 @@ export interface Explanation {
   readonly unsure?: string;
   /** author, year, equation or table */
   readonly sources: readonly string[];
-  /** the command line that gives the same number */
-  readonly calc?: string;
+}
+
+/** What no calculation makes, each with the reason: sums, counts and rules that are read off the records. */
+export const plainFigures = {
+  "sum of the ledger": "entries of one jar, added up",
+  "count of places": "holders whose word or seed is young enough, counted",
+  "rule of distance": "metres on record, held against the metres of the crop's profile",
+  "rule of the season": "records that a rule of the settings picks out, counted",
+} as const;
+
+export type PlainFigure = keyof typeof plainFigures;
+
+/**
+ * How a computed figure came about, in words: what every figure on a page opens to, and what a print shows below it. It leads to the calculation
+ * that made it: by the command line that gives the same number (`calc`), or by the calculation's name (`method`). What no calculation makes says
+ * so (`plain`).
+ */
+export type Explanation = Told &
+  (
+    | { readonly calc: string; readonly method?: string; readonly plain?: undefined }
+    | { readonly method: string; readonly calc?: string; readonly plain?: undefined }
+    | { readonly plain: PlainFigure; readonly calc?: undefined; readonly method?: undefined }
+  );
+
+/** The name of the calculation behind a figure; null for a plain one. `figures` prints what the lineage gives. */
+export function methodOf({ calc, method }: Explanation): string | null {
+  if (method) return method;
+  return calc?.match(/calc -- ([a-z-]+)/)?.[1] ?? (calc?.includes("figures") ? "lineage" : null);
 }

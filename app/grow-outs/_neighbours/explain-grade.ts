@@ -39,6 +39,7 @@ export function gradeExplanation(read: NeighboursRead, assessment: Assessment, u
       "A grade with reasons, no pass mark: large fields reach farther, many plants of one’s own and a wood between shorten the way. " +
       "Volunteers, bolters and wild kin are overlooked most. This is no certification; local rules may ask for more.",
     sources: sourcesOfRule(ground),
+    plain: "rule of distance",
   };
 }
 
@@ -82,6 +83,7 @@ export function verdictExplanation(
       ...sourcesOfRule(ground),
       ...(pair ? [`crossing list: ${[pair.sources, pair.verified].filter(Boolean).join(", ")}`] : []),
     ],
+    plain: "rule of distance",
   };
 }
 

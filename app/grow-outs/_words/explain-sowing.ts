@@ -47,6 +47,7 @@ export function sowingExplanation(lot: LotToSow, { plants, sowing }: ProposedSow
       "Skellam 1948, J. R. Stat. Soc. B 10:257 (beta-binomial)",
       "Brown, Cai & DasGupta 2001, Stat. Sci. 16:101",
     ],
+    method: "sowing-count",
     calc: given ? `echo '${JSON.stringify(given)}' | npm run --silent calc -- sowing-count` : undefined,
   };
 }

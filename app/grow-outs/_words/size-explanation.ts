@@ -66,6 +66,7 @@ export function sizeExplanation(read: GrowOutRead): Explanation {
       "Crow & Denniston 1988, Evolution 42:482",
       "Wright 1931, Genetics 16:97",
     ],
+    method: "effective-size",
     calc: harvested[0] ? `npm run --silent figures -- ${JSON.stringify(harvested[0].number)}` : undefined,
   };
 }

@@ -28,6 +28,7 @@ export function sizeSoFarExplanation(size: SizeSoFar, { record, inbreeding }: Si
       assumed: size.assumed.map(assumedSentence),
       unsure: "Seed of very different amounts, or pollen of a few early plants, would lower it.",
       sources,
+      method: "effective-size-span",
     };
   }
   if (size.state !== "span" && size.state !== "before-seed") return null;

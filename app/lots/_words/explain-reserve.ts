@@ -46,6 +46,7 @@ export function reserveExplanation({ lot, reserve }: LotRead, settings: Settings
     assumed: reserve.assumed.map((each) => sentence(each.text)),
     unsure: unsureOfReserve(reserve),
     sources,
+    method: "reserve",
     calc: reserve.reserve ? `echo '${JSON.stringify(given)}' | npm run --silent calc -- reserve` : undefined,
   };
 }
@@ -66,6 +67,7 @@ export function giveExplanation(read: LotRead, settings: Settings): Explanation 
     assumed: whole.assumed,
     unsure: "It is answered at the cautious end: with the fewest seeds that may be there.",
     sources,
+    method: "reserve",
   };
 }
 

@@ -32,6 +32,7 @@ export function onHandExplanation({ lot, balance, figures }: LotRead, units: Uni
         ? `${counted(left, "entry")} ${left === 1 ? "has" : "have"} no weight here and ${left === 1 ? "is" : "are"} not in the sum. Weigh the jar to know.`
         : "It is as right as the last weighing. Scales and spilt seed drift apart from the book by a gram or two.",
     sources: ["the running balance of this lot's ledger"],
+    plain: "sum of the ledger",
   };
 }
 
@@ -63,6 +64,7 @@ export function liveExplanation({ lot, live, figures }: LotRead, units: UnitSett
       : ["Nobody has counted and weighed seeds of this lot: the crop's usual seeds in a gram are taken."],
     unsure: unsureOfLive(own, test),
     sources: [clopperPearson, ...(own ? [] : ["the crop list, seeds in a gram"])],
+    method: "germination-test",
   };
 }
 

@@ -30,6 +30,7 @@ function rule(
       inputs: [],
       assumed: [],
       sources: [],
+      plain: "rule of the season",
       ...more(settings),
     }),
   };

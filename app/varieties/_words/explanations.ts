@@ -57,6 +57,7 @@ export function placesExplanation(
     ],
     unsure: "At least three people in three places is the aim, one of them out of the valley.",
     sources: ["Trade practice, not verified in a source"],
+    plain: "count of places",
   };
 }
 

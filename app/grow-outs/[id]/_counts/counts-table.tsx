@@ -147,6 +147,7 @@ function Share({ row: { plants, before, stage } }: { row: Row }) {
         assumed: ["Each seed came up or not by itself, and those that came up later are not counted."],
         unsure: "It holds the germination and the bed together: what came up is not what a germination test gives.",
         sources: ["Clopper & Pearson 1934, Biometrika 26:404-413"],
+        method: "germination-test",
       }}
     >
       {words}

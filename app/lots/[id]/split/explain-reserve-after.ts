@@ -21,6 +21,7 @@ export function explainReserveAfter(number: string, kept: KeptBack, { onHand }: 
         : []),
     ],
     sources: [],
+    method: "reserve",
   };
 }
 

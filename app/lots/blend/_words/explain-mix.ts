@@ -87,6 +87,7 @@ export function liveExplanation(parts: readonly PartOfForm[], sum: Sum): Explana
       ? `Between ${span(Math.round(live.low), Math.round(live.high), "seeds", 3)} where every test lies at the low or every one at the high end of its 95 % interval. Test the blend before it is sown.`
       : "An amount, a seed weight or a test is missing.",
     sources: ["Clopper and Pearson 1934, Biometrika 26:404"],
+    method: "germination-test",
   };
 }
 
@@ -106,6 +107,7 @@ export function seedWeightExplanation(parts: readonly PartOfForm[], sum: Sum): E
     assumed: [],
     unsure: "As sure as the seed weights of the lots. Count and weigh some of the mix to know it better.",
     sources: [],
+    method: "thousand-seed-weight",
   };
 }
 

@@ -99,6 +99,7 @@ export function spreadExplanation(spread: ReplicateSpread, title: string): Expla
     assumed: [],
     unsure: "Replicates counted by hand are often too alike: well within the range is no proof of careful work.",
     sources: ["Miles 1963, Proc. ISTA 28:525", "counts multivariate hypergeometric under one germination"],
+    method: "germination-test",
   };
 }
 

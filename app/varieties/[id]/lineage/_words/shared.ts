@@ -27,6 +27,7 @@ export function sharedExplanation(one: LotOfLineage, other: LotOfLineage, shared
     ],
     unsure: "It is an expectation from the records, not a measurement of this seed.",
     sources: ["Cockerham 1967, Genetics 56:89", "Lindgren & Mullin 1998, Can. J. For. Res. 28:276"],
+    method: "lineage",
   };
 }
 
