@@ -2,6 +2,7 @@ import type { Metadata } from "next";
 import { notFound } from "next/navigation";
 import { PageHead, Parts, Section } from "@/components/frame";
 import { Way } from "@/components/ui/offered";
+import { changeTitle } from "@/lib/display/change-title";
 import { dayInWords } from "@/lib/display/dates";
 import { counted } from "@/lib/display/plurals";
 import { changesOnAPage, readChangeSet } from "@/lib/registry/history/read-change-set";
@@ -30,7 +31,7 @@ export default async function ChangeSet({
   const parts = Math.ceil(set.total / changesOnAPage);
   return (
     <div className="sheet stack">
-      <PageHead title={set.title} kind={`Change ${set.number}`}>
+      <PageHead title={changeTitle(set.title)} kind={`Change ${set.number}`}>
         <p>
           {dayInWords(set.day)}, {set.time}, by {set.actor} ({kindWords[set.kind] ?? set.kind}):{" "}
           {countsInWords(set.counts)}.
@@ -38,7 +39,7 @@ export default async function ChangeSet({
         {set.reason ? <p className="told">{set.reason}</p> : null}
         {set.undoes ? (
           <p>
-            It takes back <Way href={`/history/${set.undoes.number}`}>{set.undoes.title}</Way>.
+            It takes back <Way href={`/history/${set.undoes.number}`}>{changeTitle(set.undoes.title)}</Way>.
           </p>
         ) : null}
         {set.undoneBy ? (
@@ -48,7 +49,7 @@ export default async function ChangeSet({
         ) : null}
       </PageHead>
       {set.undoneBy === null && set.kind !== "start" ? (
-        <TakeBack changeSetId={set.id} title={set.title} consequences={undoInWords(set.counts)} />
+        <TakeBack changeSetId={set.id} title={changeTitle(set.title)} consequences={undoInWords(set.counts)} />
       ) : null}
       <Section id="records" title="What was written" aside={counted(set.total, "record")}>
         <ol className={styles.records}>

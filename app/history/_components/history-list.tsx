@@ -1,4 +1,5 @@
 import { Way } from "@/components/ui/offered";
+import { changeTitle } from "@/lib/display/change-title";
 import { dayInWords } from "@/lib/display/dates";
 import { grouped } from "@/lib/registry/change-set/grouped";
 import type { ChangeSetInList } from "@/lib/registry/history/list-change-sets";
@@ -30,7 +31,7 @@ function HistoryEntry({ set }: { set: ChangeSetInList }) {
       <span className={styles.time}>{set.time}</span>
       <div>
         <p className={styles.title}>
-          <Way href={`/history/${set.number}`}>{set.title}</Way>
+          <Way href={`/history/${set.number}`}>{changeTitle(set.title)}</Way>
           {set.reason ? <span className="told"> {set.reason}</span> : null}
         </p>
         <p className={styles.what}>
@@ -44,7 +45,7 @@ function HistoryEntry({ set }: { set: ChangeSetInList }) {
       </div>
       <div className={styles.back}>
         {set.undoneBy === null && set.kind !== "start" ? (
-          <TakeBack quiet changeSetId={set.id} title={set.title} consequences={undoInWords(set.counts)} />
+          <TakeBack quiet changeSetId={set.id} title={changeTitle(set.title)} consequences={undoInWords(set.counts)} />
         ) : null}
       </div>
     </li>

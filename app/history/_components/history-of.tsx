@@ -1,5 +1,6 @@
 import { Section } from "@/components/frame";
 import { Way } from "@/components/ui/offered";
+import { changeTitle } from "@/lib/display/change-title";
 import { dayInWords } from "@/lib/display/dates";
 import { counted } from "@/lib/display/plurals";
 import { recordHistory } from "@/lib/registry/history/record-history";
@@ -35,7 +36,7 @@ export async function HistoryOf({ ids, asOf }: { ids: readonly string[]; asOf?: 
                 <span className={styles.when}>
                   {dayInWords(entry.day)}, {entry.time}
                 </span>{" "}
-                {entry.title}, by {entry.actor}
+                {changeTitle(entry.title)}, by {entry.actor}
                 {entry.reason ? <span className={styles.reason}>: {entry.reason}</span> : null}
               </summary>
               <div className={styles.changes}>

@@ -2,6 +2,7 @@ import type { Metadata } from "next";
 import { notFound } from "next/navigation";
 import { PageHead } from "@/components/frame";
 import { ButtonLink, Steps } from "@/components/ui";
+import { changeTitle } from "@/lib/display/change-title";
 import { readChangeSet } from "@/lib/registry/history/read-change-set";
 import { current } from "../../../_session/current";
 import { importSteps } from "../../_components/steps";
@@ -15,7 +16,7 @@ export default async function BroughtIn({ params }: { params: Promise<{ changeSe
   return (
     <div className="sheet stack">
       <PageHead title="Brought in" kind="Bring files in">
-        <p className="lead measure">{changeSet.title}.</p>
+        <p className="lead measure">{changeTitle(changeSet.title)}.</p>
       </PageHead>
       <Steps steps={importSteps} now={2} />
       <p className="row">
