@@ -1,5 +1,4 @@
 import { current } from "@/app/_session/current";
-import { may } from "@/lib/access/permissions";
 import { type Outcome, refusal, refused } from "@/lib/science/outcome";
 import { longCalculations } from "@/lib/worker/long-calculations";
 
@@ -11,9 +10,7 @@ const mostBytes = 8 * 1024 * 1024;
  * told ({state: "waiting", before}, {state: "working", done, of}), the last with {answer}. Who stops listening stops the calculation.
  */
 export async function POST(request: Request): Promise<Response> {
-  const { actor } = await current();
-  const allowed = may(actor, "read");
-  if (!allowed.ok) return onlyAnswer(allowed, 403);
+  await current("read");
   const asked = await readAsked(request);
   if (!asked.ok) return onlyAnswer(asked, 400);
   const { name, input } = asked.value;

@@ -1,15 +1,21 @@
 "use client";
 
 import { useId, useMemo, useState } from "react";
+import { LongCalculation, useLongCalculation } from "@/components/long-calculation";
 import { SimpleTable } from "@/components/tables";
-import { Notice } from "@/components/ui";
+import { Button, Notice } from "@/components/ui";
 import { refusalSentence } from "@/lib/display/refusals";
 import { calculationNamed } from "@/lib/schemas/calculations";
 import type { CalculationKey } from "@/lib/schemas/calculations/calculation";
+import { takesLong } from "@/lib/schemas/calculations/takes-long";
+import type { Outcome } from "@/lib/science/outcome";
 import { answerText, inputOf, laidOut, textsOf } from "./inputs";
 import styles from "./try-it.module.css";
 
-/** An example with fields to change; the answer follows as they are typed, worked out in the browser by the same code. */
+/**
+ * An example with fields to change; the answer follows as they are typed, worked out in the browser by the same code. What would hold the browser
+ * up is worked out by the server, once it is asked to.
+ */
 export function TryIt({
   name,
   example,
@@ -23,9 +29,12 @@ export function TryIt({
 }) {
   const start = useMemo(() => ({ ...blank(keys), ...textsOf(example) }), [keys, example]);
   const [texts, setTexts] = useState<Record<string, string>>(start);
-  const input = inputOf(texts);
-  const outcome = calculationNamed(name)?.run(input);
-  const line = `echo '${JSON.stringify(input).replaceAll("'", "'\\''")}' | npm run --silent calc -- ${name}`;
+  const { input, outcome } = useMemo(() => {
+    const typed = inputOf(texts);
+    return { input: typed, outcome: takesLong(name, typed) ? undefined : calculationNamed(name)?.run(typed) };
+  }, [name, texts]);
+  const asJson = JSON.stringify(input);
+  const line = `echo '${asJson.replaceAll("'", "'\\''")}' | npm run --silent calc -- ${name}`;
   return (
     <div className={styles.tried}>
       <form className="stack-near" onSubmit={(event) => event.preventDefault()} onReset={() => setTexts(start)}>
@@ -45,22 +54,47 @@ export function TryIt({
         </p>
       </form>
       <div className="stack-near" aria-live="polite">
-        {outcome?.ok ? (
-          <Answer of={outcome.value} keys={answers} />
+        {outcome ? (
+          <AnswerOrWhy of={outcome} keys={answers} />
         ) : (
-          <Notice kind="waiting" title="It cannot be worked out so">
-            {(outcome?.refusals ?? []).map((each) => (
-              <p key={`${each.path.join(".")} ${each.code}`}>
-                {each.path.length > 0 ? <code>{each.path.join(".")}</code> : null} {refusalSentence(each)}
-              </p>
-            ))}
-          </Notice>
+          <AnsweredByServer key={asJson} name={name} input={input} keys={answers} />
         )}
         <p className={styles.line}>
           The same from the command line: <code>{line}</code>
         </p>
       </div>
     </div>
+  );
+}
+
+/** What takes long: nothing is worked out before it is asked for; a changed input begins anew. */
+function AnsweredByServer({ name, input, keys }: { name: string; input: unknown; keys: readonly CalculationKey[] }) {
+  const { state, start, stop } = useLongCalculation();
+  if (state.state === "answered") return <AnswerOrWhy of={state.answer} keys={keys} />;
+  if (state.state !== "idle")
+    return <LongCalculation of={state} unit={name === "gene-drop" ? "runs" : "steps"} onStop={stop} />;
+  return (
+    <div className="stack-near">
+      <p>This is much to work out: it would hold your browser up. The server does it beside its other work.</p>
+      <p>
+        <Button kind="plain" onClick={() => start(name, input)}>
+          Work it out
+        </Button>
+      </p>
+    </div>
+  );
+}
+
+function AnswerOrWhy({ of, keys }: { of: Outcome<object>; keys: readonly CalculationKey[] }) {
+  if (of.ok) return <Answer of={of.value} keys={keys} />;
+  return (
+    <Notice kind="waiting" title="It cannot be worked out so">
+      {of.refusals.map((each) => (
+        <p key={`${each.path.join(".")} ${each.code}`}>
+          {each.path.length > 0 ? <code>{each.path.join(".")}</code> : null} {refusalSentence(each)}
+        </p>
+      ))}
+    </Notice>
   );
 }
 
