@@ -6,11 +6,13 @@ import { importFolder } from "@/lib/exchange/bring-in/import-folder";
 import { figuresOfRecords } from "@/lib/registry/figures/figures-of-records";
 import { readRecords } from "@/lib/registry/figures/read-records";
 import { prepareRegistry } from "@/lib/registry/open-registry";
+import { benchEdges } from "./bench/edges";
 import { largeFolder } from "./bench/large-folder";
 import { benchLineage } from "./bench/lineage";
 import { measurePages } from "./bench/pages";
 import { benchPages } from "./bench/paths";
 import { type BenchRow, medianMilliseconds, printRows } from "./bench/rows";
+import { benchChoosing, benchLines, benchSingle } from "./bench/science";
 import { benchStemChart } from "./bench/stem-chart";
 
 // npm run bench [-- PART ...]: one run, printed; of the pages those whose address has one of the parts in it, all where none is named.
@@ -23,7 +25,9 @@ const db = await prepareRegistry({
   demonstration: false,
 });
 try {
-  printRows("Science", await benchLineage());
+  const parts = process.argv.slice(2);
+  // The memory of the lineage is the growth of the whole process: it comes first.
+  printRows("Science", [...(await benchLineage()), ...(parts.length === 0 ? await scienceRows() : [])]);
   printRows("Drawing", await benchStemChart());
 
   const from = performance.now();
@@ -53,10 +57,13 @@ try {
   printRows("Registry", rows);
 
   const { lotIds, paths: all } = await benchPages(db);
-  const parts = process.argv.slice(2);
   const paths = parts.length === 0 ? all : all.filter((page) => parts.some((part) => page.includes(part)));
   printRows("Pages at 2,000 lots", await measurePages(db, folder, lotIds, paths));
 } finally {
   await db.close();
   rmSync(folder, { recursive: true, force: true });
+}
+
+async function scienceRows(): Promise<BenchRow[]> {
+  return [...benchSingle(), ...benchEdges(), ...(await benchChoosing()), ...(await benchLines())];
 }
