@@ -1,6 +1,7 @@
 import type { GroundToGrowOn, LotToGrowOn } from "@/lib/registry/varieties/read-grown-otherwise";
 import { count, decimal } from "@/lib/schemas/lots/form-fields";
 import type { PlotParents } from "@/lib/science/effective-size/plot-parents";
+import { plotParentsFaults } from "@/lib/science/effective-size/plot-parents-faults";
 import type { LineageLot, ParentShare } from "@/lib/science/lineage/lots";
 import { accepted, type Outcome, type Refusal, refusal, refused } from "@/lib/science/outcome";
 import { type GrownOnStep, grownOn } from "@/lib/science/population/grown-on";
@@ -57,6 +58,9 @@ export function readPlan(plan: PlanTyped, ground: GroundToGrowOn): Outcome<PlanR
     seedShares: cv > 0 ? { cv } : "equal",
     pollenShares: "equal",
   };
+  // Refused here, once and at its field: the lineage would refuse it of every grow-out to come.
+  const ofPlants = plotParentsFaults(plot);
+  if (ofPlants.length > 0) return refused(...ofPlants);
   return accepted({ lots, parents: parents.filter(({ share }) => share > 0), plot, plants, every, evenShares });
 }
 
