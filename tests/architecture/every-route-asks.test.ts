@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { openRoutes } from "@/lib/access/open-routes";
+import { isOpenRoute } from "@/lib/access/open-routes";
 import { permissions } from "@/lib/access/permissions";
 import { actionOfPath, routes } from "@/lib/access/routes";
 import { serverActions } from "@/lib/access/server-actions";
@@ -35,15 +35,15 @@ test("every page and answer asks for the permission that the list names", () => 
   }
 });
 
-test("what may be asked for before signing in is what everybody may", () => {
-  const open = Object.entries(routes).filter(([, action]) => action === "come-in");
-  for (const [route] of open)
-    expect(
-      [...openRoutes, "/health"].some((each) => route === each || route.startsWith(`${each}/`)),
-      route,
-    ).toBe(true);
-  for (const route of openRoutes.filter((each) => !each.startsWith("/api") && each !== "/icon.svg"))
-    expect(actionOfPath(route), route).toBe("come-in");
+test("what may be asked for before signing in is this, and nothing else", () => {
+  const open = Object.entries(routes).flatMap(([route, action]) => (action === "come-in" ? [route] : []));
+  expect(open.sort()).toEqual([
+    ...["/api/auth/[...step]", "/certificate", "/certificate/authority", "/come-in", "/come-in/[code]"],
+    ...["/health", "/ready", "/sign-in"],
+  ]);
+  for (const route of open) expect(isOpenRoute(route), route).toBe(true);
+  for (const route of ["/", "/lots", "/members", "/take-out/folder", "/history", "/search/quick"])
+    expect(isOpenRoute(route), route).toBe(false);
 });
 
 test("every form is in the list of forms and asks for the permission that it names", () => {
