@@ -33,7 +33,7 @@ export async function startShared(
     env: { ...process.env, KINROW_DATA: folder, PORT: String(port), KINROW_NAMES: names, KINROW_OWNER: "odalind" },
   });
   let said = "";
-  for (const stream of [command.stdout, command.stderr]) {
+  for (const stream of [command.stdout, command.stderr] as (NodeJS.ReadableStream | null)[]) {
     stream?.setEncoding("utf8");
     stream?.on("data", (text: string) => {
       said += text;
@@ -84,11 +84,12 @@ export function ask(
   return new Promise((resolve, reject) => {
     const heard = (response: http.IncomingMessage) => {
       let text = "";
-      response.setEncoding("utf8");
-      response.on("data", (part: string) => {
+      const body: NodeJS.ReadableStream = response;
+      body.setEncoding("utf8");
+      body.on("data", (part: string) => {
         text += part;
       });
-      response.on("end", () => resolve({ status: response.statusCode ?? 0, headers: response.headers, text }));
+      body.on("end", () => resolve({ status: response.statusCode ?? 0, headers: response.headers, text }));
     };
     const request = how.plain
       ? http.request(options, heard)

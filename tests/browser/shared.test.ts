@@ -78,7 +78,7 @@ describe("a registry without an owner", () => {
 
 describe("the certificate", () => {
   const place = () => path.join(site.folder, "sharing");
-  const read = (name: string) => new X509Certificate(readFileSync(path.join(place(), name)));
+  const read = (name: string) => new X509Certificate(readFileSync(path.join(place(), name), "utf8"));
 
   it("is the machine's own for every name of it, under an authority of its own, and only the owner reads the files", () => {
     expect(site.said()).toContain(`https://127.0.0.1:${site.port}`);
