@@ -5,7 +5,7 @@ import type { Action } from "./permissions";
  * than the one that stands here; what is written is asked once more by the operation itself.
  */
 export const serverActions: Readonly<Record<string, Readonly<Record<string, Action>>>> = {
-  "app/_session/demonstration.ts": { startDemonstration: "read", endDemonstration: "read" },
+  "app/_session/demonstration.ts": { startDemonstration: "demonstration", endDemonstration: "demonstration" },
   "app/bring-in/actions.ts": { bringIn: "import" },
   "app/come-in/_actions/come-in.ts": { makeAccount: "come-in", makePassphrase: "come-in" },
   "app/crops/_actions/own-value.ts": { storeOwnValue: "settings", dropOwnValue: "settings" },

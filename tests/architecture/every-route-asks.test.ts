@@ -17,7 +17,7 @@ const askedIn = (text: string) =>
   [...text.matchAll(/\bcurrent\((?:"([\w-]+)")?\)/g)].map((found) => found[1] ?? "read");
 
 /** What asks by itself, in another way: who may come in, and how one comes in. */
-const asksItself = /\b(atHome|signedIn|isShared|may)\(/;
+const asksItself = /\b(atHome|signedIn|signedInOrAsked|isShared|may)\(/;
 
 test("every page and answer is in the list of addresses, and every address of the list is there", () => {
   expect(Object.keys(routes).sort()).toEqual([...new Set(routeFiles.map(addressOf))].sort());

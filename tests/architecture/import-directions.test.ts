@@ -10,7 +10,7 @@ interface Layer {
 const layers: Readonly<Record<string, Layer>> = {
   "lib/science": { may: ["lib/science"], packages: ["@stdlib/"] },
   "lib/schemas": { may: ["lib/science", "lib/schemas"], packages: ["zod"] },
-  "lib/worker": { may: ["lib/science", "lib/schemas", "lib/worker"], packages: ["node:"] },
+  "lib/worker": { may: ["lib/science", "lib/schemas", "lib/worker"], packages: ["node:", "tsx"] },
   "lib/access": { may: ["lib/science", "lib/schemas", "lib/access"], packages: [] },
   "lib/db": { may: ["lib/db", "prisma/generated"] },
   "lib/registry": {

@@ -10,6 +10,7 @@ import { furtherSpecs } from "@/lib/registry/notebook/further/specs";
 import { accepted } from "@/lib/science/outcome";
 import { onEveryEngine } from "@/tests/setup/engines";
 import { granted } from "@/tests/setup/registry";
+import { emptyColumns } from "./empty-columns";
 import { fillLineage } from "./fill-lineage";
 import { fillNeighbours } from "./fill-neighbours";
 import { fillPlants } from "./fill-plants";
@@ -390,15 +391,3 @@ onEveryEngine("the further files", (fresh) => {
     expect(await db.read.lot.count()).toBe(0);
   });
 });
-
-/** Columns that stand empty in every row: then nothing was tried of them. */
-function emptyColumns(file: string, columns: readonly string[], text: string): string[] {
-  const rows = text
-    .trim()
-    .split("\r\n")
-    .slice(1)
-    .map((row) => row.match(/("(?:[^"]|"")*"|[^,]*)(?:,|$)/g) ?? []);
-  return columns.flatMap((column, index) =>
-    rows.some((row) => (row[index] ?? "").replace(/,$/, "") !== "") ? [] : [`${file} ${column}`],
-  );
-}
