@@ -38,10 +38,10 @@ function parentsAsked({ lot, share }: SearchParameters, lots: readonly { readonl
 }
 
 export default async function NewGrowOut({ searchParams }: { searchParams: Promise<SearchParameters> }) {
+  const { db, settings, today } = await current("record");
   const asked = await searchParams;
   const { variety: varietyId } = asked;
   if (typeof varietyId !== "string" || varietyId === "") return <ChooseVariety />;
-  const { db, settings, today } = await current("record");
   const ground = await readPlanGround(db, varietyId, { settings, today });
   if (!ground) notFound();
   const { variety, crop, wanted } = ground;

@@ -12,10 +12,10 @@ import type { FormAnswer } from "../../varieties/_forms/field-spec";
 
 /** Stores the settings; percentages become shares. */
 export async function storeSettings(_before: FormAnswer, form: FormData): Promise<FormAnswer> {
+  const { db, actor } = await current("settings");
   const typed = textsOfForm(form);
   const read = parseForm(SettingsFormSchema, typed);
   if (!read.ok) return refusedForm(read.refusals, typed);
-  const { db, actor } = await current("settings");
   const stored = await changeSettings(db, actor, read.value);
   if (!stored.ok) return refusedForm(stored.refusals, typed);
   revalidatePath("/", "layout");

@@ -115,9 +115,12 @@ async function ask(route: string, role: Role, held = false, search: Record<strin
   const params = subjectsOf(route, held);
   const page = pages[`${at}/page.tsx`];
   if (page) return pageGot((await page()) as Parameters<typeof pageGot>[0], params, search);
-  const module = (await pages[`${at}/route.ts`]?.()) as { GET?: Parameters<typeof answerGot>[0] } | undefined;
-  if (!module?.GET) return { status: 405, body: "" };
-  return answerGot(module.GET, `${route}?${new URLSearchParams(search)}`, params);
+  const module = (await pages[`${at}/route.ts`]?.()) as
+    | { GET?: Parameters<typeof answerGot>[0]; POST?: Parameters<typeof answerGot>[0] }
+    | undefined;
+  const handler = module?.GET ?? module?.POST;
+  if (!handler) return { status: 405, body: "" };
+  return answerGot(handler, `${route}?${new URLSearchParams(search)}`, params);
 }
 
 function told(role: Role, body: string): string[] {
