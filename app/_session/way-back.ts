@@ -11,7 +11,8 @@ export function signInAddress(path: string | null): string {
 export function wayBack(path: string | null | undefined): string {
   if (!path?.startsWith("/") || path.startsWith("//") || /[\\\p{Cc}]/u.test(path)) return "/";
   const url = new URL(path, "http://kinrow");
-  if (url.host !== "kinrow" || url.pathname === "/sign-in") return "/";
+  // Only now are dots taken out of a path: "/.//elsewhere" was none of its own and has become one.
+  if (url.host !== "kinrow" || url.pathname.startsWith("//") || url.pathname === "/sign-in") return "/";
   // what the framework adds to an address for itself
   url.searchParams.delete("_rsc");
   return `${url.pathname}${url.search}`;
