@@ -82,3 +82,16 @@ test("a name is forgotten as a word of its own, in any letter case, and within J
   );
   expect(forgetting([])("anything")).toBeNull();
 });
+
+test("a name is forgotten at the beginning of a line too, and is never taken for the name of a field", () => {
+  const told = { note: "asked\nJo Hill\tand\r\nJo Hill", extra: JSON.stringify({ told: "by\nJo Hill" }) };
+  const without = `asked\n${erasedMark}\tand\r\n${erasedMark}`;
+  expect(JSON.parse(forgetting(["Jo Hill"], true)(JSON.stringify(told)) ?? "")).toEqual({
+    note: without,
+    extra: JSON.stringify({ told: `by\n${erasedMark}` }),
+  });
+  expect(forgetting(["Note"], true)(JSON.stringify({ note: "of Note", kind: "given" }))).toBe(
+    JSON.stringify({ note: `of ${erasedMark}`, kind: "given" }),
+  );
+  expect(forgetting(["Note"], true)(JSON.stringify({ note: "another" }))).toBeNull();
+});
