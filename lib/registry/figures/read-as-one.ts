@@ -42,7 +42,7 @@ export function asOneLot<Test extends TestRecord, R extends Records<Test>>(
 }
 
 /** Two records of one lot among the parents are one parent; its share is the sum, unknown where one is. */
-function together(parents: readonly ParentRecord[], led: (id: string) => string): ParentRecord[] {
+export function together(parents: readonly ParentRecord[], led: (id: string) => string): ParentRecord[] {
   const byLot = grouped(parents, ({ id }) => led(id));
   return [...byLot].map(([id, own]) => ({
     id,

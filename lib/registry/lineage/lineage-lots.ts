@@ -1,8 +1,10 @@
 import { compareCodePoints } from "@/lib/science/code-point-order";
 import { splitCivilDay } from "@/lib/science/dates/civil-day";
 import { grouped } from "../change-set/grouped";
+import { together } from "../figures/read-as-one";
 import type { LotFigures } from "../figures/read-figures";
 import { type FounderLines, type LineageStanding, lineageStanding } from "../varieties/lineage-standing";
+import { ownKept } from "../varieties/own-kept";
 import type { GrowOutSql, LinkSql, LotSql, MomentSql } from "./lineage-selections";
 
 /** Low and high end of a figure; a point is low = high. */
@@ -32,7 +34,7 @@ export interface LotOfLineage {
   readonly growOut: string | null;
   /** effective size of the grow-out that made it; high null: nothing bounds it */
   readonly effectiveSize: { readonly low: number; readonly high: number | null } | null;
-  /** of the founders' own diversity, what is kept, 0..1 */
+  /** of the founders' own diversity, what is kept, 0..1; a span where the records allow more than one figure */
   readonly kept: LineageEnds | null;
   readonly standing: LineageStanding;
   /** share of its genes that came in with foreign pollen, 0..1 */
@@ -57,7 +59,7 @@ export interface LineageRows {
 
 /**
  * The lots of a variety's lineage: its own, those of other varieties that were crossed into it, all that descends from them, and the grow-outs
- * that gave no seed. Records that were merged stand as the one that leads. By number.
+ * that gave no seed. Records that were merged stand as the one that leads, with the parents that it names. By number.
  */
 export function lotsOfLineage(
   varietyId: string,
@@ -66,20 +68,16 @@ export function lotsOfLineage(
   matingSystem: string | null,
   lines: FounderLines,
 ): readonly LotOfLineage[] {
-  const leads = new Map(rows.lots.flatMap(({ id, sameAsId }) => (sameAsId === null ? [] : [[id, sameAsId] as const])));
-  const lead = (id: string) => {
-    let at = id;
-    for (let steps = 0; steps < 20 && leads.has(at); steps += 1) at = leads.get(at) ?? at;
-    return at;
-  };
+  const lead = leading(rows.lots);
   const growOuts = new Map(rows.growOuts.map((growOut) => [growOut.id, growOut]));
-  const parentsOfLot = grouped(rows.ofLots, ({ of }) => lead(of));
+  const parentsOfLot = grouped(rows.ofLots, ({ of }) => of);
   const parentsOfGrowOut = grouped(rows.ofGrowOuts, ({ of }) => of);
   const moments = grouped(rows.moments, ({ lotId }) => lotId);
   const linked = (links: readonly LinkSql[] = []) =>
-    [...new Map(links.map(({ parentId, share }) => [lead(parentId), { id: lead(parentId), share }])).values()].map(
-      (parent, _, all) => ({ ...parent, share: all.length === 1 ? 1 : parent.share }),
-    );
+    together(
+      links.map(({ parentId, share }) => ({ id: parentId, share })),
+      lead,
+    ).map((parent, _, all) => ({ ...parent, share: all.length === 1 ? 1 : parent.share }));
   const whole = new Map<string, LotOfLineage>();
   for (const row of rows.lots) {
     if (row.sameAsId !== null) continue;
@@ -114,6 +112,12 @@ export function lotsOfLineage(
   return ofVariety(varietyId, whole).sort((a, b) => compareCodePoints(a.number, b.number));
 }
 
+/** The record under which one is read: of merged records the one that leads. */
+export function leading(lots: readonly Pick<LotSql, "id" | "sameAsId">[]): (id: string) => string {
+  const leads = new Map(lots.flatMap(({ id, sameAsId }) => (sameAsId === null ? [] : [[id, sameAsId] as const])));
+  return (id) => leads.get(id) ?? id;
+}
+
 /** The variety's own lots, all that descends from them, and the parents from elsewhere of any of these. */
 function ofVariety(varietyId: string, whole: ReadonlyMap<string, LotOfLineage>): LotOfLineage[] {
   const children = new Map<string, LotOfLineage[]>();
@@ -138,19 +142,13 @@ function kindOf(kind: string, parents: number): LotOfLineage["kind"] {
 
 function figured(figure: LotFigures | null, matingSystem: string | null, lines: FounderLines) {
   const standing = figure ? lineageStanding(figure, matingSystem, lines) : "plants not known";
-  const span = figure?.span ?? null;
-  const point = figure?.nativeDiversityRetained ?? figure?.diversityRetained ?? null;
   const size = figure?.effectiveSize ?? null;
-  const kept =
-    standing === "counted" && point !== null
-      ? { low: point, high: point }
-      : standing === "plants not known" && span
-        ? { low: span.diversityRetained.low, high: span.diversityRetained.high }
-        : null;
+  const own = ownKept(figure, standing);
+  const [low, high] = [own.value ?? own.low, own.value ?? own.high];
   return {
     standing,
-    kept,
-    effectiveSize: size !== null ? { low: size, high: size } : (span?.effectiveSize ?? null),
+    kept: low === null || high === null ? null : { low, high },
+    effectiveSize: size !== null ? { low: size, high: size } : (figure?.span?.effectiveSize ?? null),
     foreignAncestry: figure?.foreignAncestry ?? null,
     generations: figure?.generations ?? null,
   };
@@ -191,7 +189,7 @@ function failed(growOut: GrowOutSql, parents: LotOfLineage["parents"]): LotOfLin
   };
 }
 
-/** A harvest and a founder stand at their harvest, a split or blend where it was made; where that is not told, at what else is. */
+/** A harvest and a founder stand at their harvest, a split or blend where it was made; where no harvest is told, in the year after the sowing. */
 function momentOfLot(row: LotSql, growOut: GrowOutSql | undefined, told: MomentSql | undefined) {
   const made = row.kind === "split" || row.kind === "blend";
   const own = momentOf(row.yearFirst, row.yearLast);
@@ -206,7 +204,6 @@ function momentOfLot(row: LotSql, growOut: GrowOutSql | undefined, told: MomentS
   if (own) return { at: own, on: row.year, onWords: row.yearWords };
   const sown = growOut ? momentOf(growOut.sownFirst, growOut.sownLast) : null;
   if (sown && growOut) return { at: { first: sown.first, last: sown.last + 1 }, on: null, onWords: row.yearWords };
-  if (ofTold && row.kind === "founder") return { at: null, on: null, onWords: row.yearWords };
   return nothing;
 }
 

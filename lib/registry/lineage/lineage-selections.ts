@@ -51,7 +51,7 @@ export interface LinkSql {
   readonly share: number | null;
 }
 
-/** When a split or blend was made, or a lot first came into a ledger, as far as something tells: the making, a transfer, the first entry. */
+/** When a split or blend was made, as far as something tells: the making, a transfer, the first entry of its ledger. */
 export interface MomentSql {
   readonly lotId: string;
   readonly told: number;
@@ -67,12 +67,9 @@ export interface ClaimSql {
   readonly parentLotId: string | null;
   readonly words: string;
   readonly teller: string | null;
-  readonly toldOn: string | null;
-  readonly howSure: string | null;
   readonly generationsFirst: number | null;
   readonly generationsLast: number | null;
   readonly standing: string;
-  readonly standingReason: string | null;
 }
 
 export interface StewardSql {
@@ -127,7 +124,8 @@ export function lineageSelections(varietyId: string) {
     rows: sql`
       SELECT l."id", l."number", l."varietyId", v."name" AS "variety", s."name" AS "strain", l."holderId", l."kind", l."growOutId", l."year",
         l."yearFirst", l."yearLast", l."yearWords", l."status", l."founderLines", l."sameAsId",
-        EXISTS (SELECT 1 FROM "Warning" w WHERE w."lotId" = l."id" AND w."kind" = 'suspected cross') AS "suspected"
+        l."id" IN (SELECT COALESCE(m."sameAsId", m."id") FROM "Warning" w JOIN "Lot" m ON m."id" = w."lotId"
+          WHERE w."kind" = 'suspected cross' AND w."closedOn" IS NULL) AS "suspected"
       FROM "Lot" l JOIN "Variety" v ON v."id" = l."varietyId" LEFT JOIN "Strain" s ON s."id" = l."strainId"
       WHERE v."cropId" = ${crop} ORDER BY l."id"`,
   };
@@ -162,7 +160,7 @@ export function lineageSelections(varietyId: string) {
       SELECT x."growOutId" AS "of", x."lotId" AS "parentId", x."share" FROM "GrowOutParent" x JOIN "GrowOut" g ON g."id" = x."growOutId"
       JOIN "Variety" v ON v."id" = g."varietyId" WHERE v."cropId" = ${crop} ORDER BY x."id"`,
   };
-  // Of each lot that is a split, a blend or of no year the first that is told, the making before a transfer before the ledger.
+  // The making stands before a transfer before the ledger.
   const moments: Selection<MomentSql> = {
     columns: { lotId: "text", told: "number", on: "text", onFirst: "text", onLast: "text" },
     rows: sql`
@@ -173,8 +171,8 @@ export function lineageSelections(varietyId: string) {
       JOIN "Variety" v ON v."id" = l."varietyId" WHERE v."cropId" = ${crop}
       UNION ALL
       SELECT e."lotId", 3, e."on", e."onFirst", e."onLast" FROM "LedgerEntry" e JOIN "Lot" l ON l."id" = e."lotId"
-      JOIN "Variety" v ON v."id" = l."varietyId" WHERE v."cropId" = ${crop} AND (l."kind" IN ('split', 'blend') OR l."yearFirst" IS NULL)
-        AND e."kind" IN ('received', 'blended-in', 'harvested') AND NOT e."takenBack"
+      JOIN "Variety" v ON v."id" = l."varietyId" WHERE v."cropId" = ${crop} AND l."kind" IN ('split', 'blend')
+        AND e."kind" IN ('received', 'blended-in') AND NOT e."takenBack"
         AND NOT EXISTS (SELECT 1 FROM "LedgerEntry" r WHERE r."replacesId" = e."id")
       ORDER BY 1, 2, 4`,
   };
@@ -186,18 +184,13 @@ export function lineageSelections(varietyId: string) {
       parentLotId: "text",
       words: "text",
       teller: "text",
-      toldOn: "text",
-      howSure: "text",
       generationsFirst: "number",
       generationsLast: "number",
       standing: "text",
-      standingReason: "text",
     },
     rows: sql`
-      SELECT c."id", c."lotId", c."kind", c."parentLotId", c."words", COALESCE(c."teller", p."name") AS "teller", c."toldOn", c."howSure",
-        c."generationsFirst", c."generationsLast", c."standing", c."standingReason"
+      SELECT c."id", c."lotId", c."kind", c."parentLotId", c."words", c."teller", c."generationsFirst", c."generationsLast", c."standing"
       FROM "LineageClaim" c JOIN "Lot" l ON l."id" = c."lotId" JOIN "Variety" v ON v."id" = l."varietyId"
-      LEFT JOIN "Person" p ON p."stewardId" = c."stewardId"
       WHERE v."cropId" = ${crop} AND NOT EXISTS (SELECT 1 FROM "LineageClaim" n WHERE n."replacesId" = c."id") ORDER BY c."id"`,
   };
   const stewards: Selection<StewardSql> = {

@@ -1,7 +1,7 @@
 import { type Database, readTogether } from "@/lib/db";
 import { figuresOfCropOf } from "../figures/read-figures";
 import { founderLinesOf } from "../varieties/lineage-standing";
-import { type LotOfLineage, lotsOfLineage } from "./lineage-lots";
+import { type LotOfLineage, leading, lotsOfLineage } from "./lineage-lots";
 import { type ClaimSql, lineageSelections, type VarietyOfLineage } from "./lineage-selections";
 
 /** Who holds seed of it, with the place as far as it is to be seen. */
@@ -29,12 +29,20 @@ export async function readLineage(db: Database, varietyId: string): Promise<Line
   if (!variety) return null;
   const figures = await figuresOfCropOf(db, varietyId);
   const lots = lotsOfLineage(varietyId, rows, figures, variety.matingSystem, founderLinesOf(rows.lots));
+  const lead = leading(rows.lots);
   const drawn = new Set(lots.map(({ id }) => id));
   const holders = new Set(lots.map(({ holderId }) => holderId));
   return {
     variety,
     lots,
-    claims: claims.filter(({ lotId }) => drawn.has(lotId)),
+    claims: claims
+      .map((claim) => ({
+        ...claim,
+        lotId: lead(claim.lotId),
+        parentLotId: claim.parentLotId === null ? null : lead(claim.parentLotId),
+      }))
+      // that two records are one lot is answered where they are read as one
+      .filter(({ lotId, parentLotId }) => drawn.has(lotId) && parentLotId !== lotId),
     stewards: stewards
       .filter(({ id }) => holders.has(id))
       .map(({ id, name, place, placeGrain }) => ({ id, name, place: placeGrain === "none" ? null : place })),

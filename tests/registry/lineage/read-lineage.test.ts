@@ -146,6 +146,77 @@ onEveryEngine("the lineage of a variety", (fresh) => {
     expect(named(lots, "M 4").parents.map(({ id }) => id)).toEqual([two.id]);
   });
 
+  const blended = {
+    "stewards.csv": folder["stewards.csv"],
+    "varieties.csv": "variety,crop\nMere Flint,maize-field\n",
+    "lots.csv": [
+      "lot,variety,holder,year,kind,from",
+      ...["P 1", "P 2", "P 3"].map((number) => `${number},Mere Flint,Ada Brindle,1990,founder,`),
+      "B 1,Mere Flint,Ada Brindle,1995,blend,P 1:0.25;P 2:0.25;P 3:0.5",
+      "B 2,Mere Flint,Ada Brindle,1996,blend,P 1:0.5;P 3:0.5",
+    ].join("\n"),
+  };
+
+  it("gives the one parent that two records are the sum of their shares, and keeps what is told of either", async () => {
+    const db = await fresh();
+    granted(await importFolder(db, ownerHere(), csv(blended)));
+    const { id: varietyId } = await db.read.variety.findFirstOrThrow();
+    const read = async () => (await readLineage(db, varietyId)) ?? { lots: [], claims: [] };
+    const before = (await read()).lots;
+    const [one, two, three, made] = ["P 1", "P 2", "P 3", "B 1"].map((number) => named(before, number).id);
+    const writer = await db.read.steward.findFirstOrThrow();
+    const claim = { kind: "same as", words: "one bag", standing: "open", stewardId: writer.id };
+    await db.write.lineageClaim.create({ data: { ...claim, id: uuidv7(), lotId: two ?? "", parentLotId: three } });
+    await db.write.lot.update({ where: { id: two }, data: { sameAsId: one } });
+    // what the other record says of its parents does not stand
+    await db.write.lotParent.create({ data: { id: uuidv7(), lotId: two ?? "", parentLotId: three ?? "", share: 1 } });
+    await db.write.variety.updateMany({ data: { revision: { increment: 1 } } });
+    const { lots, claims } = await read();
+    expect(lots.find(({ id }) => id === made)?.parents).toEqual([
+      { id: one, share: 0.5 },
+      { id: three, share: 0.5 },
+    ]);
+    expect(named(lots, "P 1").parents).toEqual([]);
+    // who wrote it down is not who told it
+    expect(claims).toMatchObject([{ lotId: one, parentLotId: three, teller: null }]);
+  });
+
+  it("keeps what its founders' kinship leaves, and no more", async () => {
+    const db = await fresh();
+    granted(await importFolder(db, ownerHere(), csv(blended)));
+    const { id: varietyId, cropId } = await db.read.variety.findFirstOrThrow();
+    const lots = async () => (await readLineage(db, varietyId))?.lots ?? [];
+    const before = await lots();
+    expect(named(before, "B 2").kept).toEqual({ low: 1, high: 1 });
+    const [first, second, both] = ["P 1", "P 3", "B 2"].map((number) => named(before, number).id) as [
+      string,
+      string,
+      string,
+    ];
+    const kin = { kind: "coancestry", coancestry: 0.125, how: "a marker test" };
+    await db.write.founderKinship.create({ data: { ...kin, id: uuidv7(), firstId: first, secondId: second } });
+    await db.write.variety.updateMany({ data: { revision: { increment: 1 } } });
+    // two founders of θ = 1/8 within that share 1/8: of half and half 1/4·(1/8 + 2/8 + 1/8) = 1/8
+    const { kept } = named(await lots(), "B 2");
+    expect(kept?.low).toBeCloseTo(0.875, 12);
+    const shared = await sharedByLots(db, cropId, first, second);
+    expect(shared).toMatchObject({ atMost: true, coancestry: expect.closeTo(0.125, 12) });
+    expect((await sharedByLots(db, cropId, first, both))?.own[0]).toBeCloseTo(0.125, 12);
+  });
+
+  it("has the thorn of a suspected cross until the warning is closed", async () => {
+    const db = await fresh();
+    const { read } = await told(db);
+    const foreign = async () => named((await read("Mere Flint")).lots, "S 2").foreignPollen;
+    const { id: lotId } = named((await read("Mere Flint")).lots, "S 2");
+    expect(await foreign()).toBeNull();
+    const warning = { id: uuidv7(), lotId, kind: "suspected cross", reason: "blue grains", on: "2002-05-01" };
+    await db.write.warning.create({ data: warning });
+    expect(await foreign()).toEqual({ rate: null, how: null });
+    await db.write.warning.update({ where: { id: warning.id }, data: { closedOn: "2003-05-01" } });
+    expect(await foreign()).toBeNull();
+  });
+
   it("knows how near two lots are kin", async () => {
     const db = await fresh();
     const { read } = await told(db);

@@ -2,12 +2,11 @@ import Link from "next/link";
 import { Explained } from "@/components/numbers";
 import type { StemTree } from "@/components/stem-chart";
 import { kinOf, sharedAncestors } from "@/components/stem-chart";
-import { plainNumber } from "@/lib/display/numbers";
 import { counted, listed } from "@/lib/display/plurals";
 import type { LotOfLineage } from "@/lib/registry/lineage/lineage-lots";
 import type { LineageRead } from "@/lib/registry/lineage/read-lineage";
 import type { SharedByLots } from "@/lib/registry/lineage/shared-by-lots";
-import { sharedExplanation, sharedSentence } from "../_words/shared";
+import { coancestryInWords, sharedExplanation, sharedSentence } from "../_words/shared";
 
 const mostNamed = 6;
 
@@ -43,7 +42,7 @@ export function SharedByTwo({
       {between ? (
         <>
           <Explained explanation={sharedExplanation(one, other, between)}>
-            Coancestry {plainNumber(between.coancestry, 3)}
+            Coancestry {coancestryInWords(between)}
           </Explained>
           <p>{sharedSentence(one, other, between)}</p>
         </>

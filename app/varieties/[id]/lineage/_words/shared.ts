@@ -6,10 +6,10 @@ import type { SharedByLots } from "@/lib/registry/lineage/shared-by-lots";
 
 /** How the coancestry of two lots comes about. */
 export function sharedExplanation(one: LotOfLineage, other: LotOfLineage, shared: SharedByLots): Explanation {
-  const { coancestry, own, founders } = shared;
+  const { own, founders, atMost } = shared;
   return {
     title: `Coancestry of ${one.number} and ${other.number}`,
-    answer: plainNumber(coancestry, 3),
+    answer: coancestryInWords(shared),
     formula:
       "Θ(A, B): the chance that a gene drawn from a seed of one and a gene drawn from a seed of the other are copies of one gene of a founder; along a grow-out Θ(new, X) = Σ c·Θ(parent, X), where c is the part of the genes that a parent gave",
     inputs: [
@@ -21,14 +21,21 @@ export function sharedExplanation(one: LotOfLineage, other: LotOfLineage, shared
       })),
     ],
     assumed: [
-      ...(founders.length > 1
-        ? [`The founders were unrelated to each other: ${listed(founders.map(({ number }) => number))}.`]
-        : []),
+      ...(atMost
+        ? ["The founders are as near kin as what is written of them allows."]
+        : founders.length > 1
+          ? [`The founders were unrelated to each other: ${listed(founders.map(({ number }) => number))}.`]
+          : []),
     ],
     unsure: "It is an expectation from the records, not a measurement of this seed.",
     sources: ["Cockerham 1967, Genetics 56:89", "Lindgren & Mullin 1998, Can. J. For. Res. 28:276"],
     method: "lineage",
   };
+}
+
+/** "0.125", "at most 0.125" */
+export function coancestryInWords({ coancestry, atMost }: SharedByLots): string {
+  return `${atMost ? "at most " : ""}${plainNumber(coancestry, 3)}`;
 }
 
 /** What that means for the hand: how much two lots would bring each other. */
