@@ -50,12 +50,13 @@ def cases_of_plants(lot, separate):
     alone = not separate and lot.get("selfIncompatible")
     (mlow, mhigh), (flow, fhigh) = bounds(lot.get("pollenParents")), bounds(lot.get("seedParents"))
     flow = max(flow, fewest(shares))
-    top = max(mlow, 1 if separate else flow, 20 if mhigh is None else mhigh)
+    loose = lot.get("seedParentsMayNotShed") and not separate
+    top = max(mlow, 1 if separate or loose else flow, 20 if mhigh is None else mhigh)
     found = []
     for nm in [*range(mlow, top + 1), *([None] if mhigh is None else [])]:
         if alone and nm == 1:
             continue
-        ftop = fhigh if separate or nm is None else (nm if fhigh is None else min(nm, fhigh))
+        ftop = fhigh if separate or loose or nm is None else (nm if fhigh is None else min(nm, fhigh))
         open_end = ftop is None
         for nf in [*range(flow, (max(20, flow) if open_end else ftop) + 1), *([None] if open_end else [])]:
             for mm in seed_terms(shares, nf):
@@ -67,6 +68,9 @@ def cases_of_plants(lot, separate):
                 elif alone and not spread:
                     # p* of a plant with seed share q is (1 - q)/(n - 1): sums over the plants
                     found.append((mm, (1 - mm) / (nm - 1), (nm - 2 + mm) / Fr((nm - 1) ** 2)))
+                elif loose and nf is not None and mm == Fr(1, nf) and nf > nm:
+                    # alike seed parents, each plant that sheds pollen one of them: sum over those plants of 1/nf 1/nm
+                    found.append((mm, sum(Fr(1, nf) * Fr(1, nm) for _ in range(nm)), Fr(1, nm)))
                 else:
                     found.append((mm, Fr(1, nm), Fr(1, nm)))
     return found

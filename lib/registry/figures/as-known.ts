@@ -3,7 +3,7 @@ import { knownLotFaults } from "@/lib/science/lineage/known-lot-faults";
 import { assumedOfSpan } from "@/lib/science/lineage/span-assumed";
 import type { GrowOutAsKnown, LotAsKnown, ParentShareKnown } from "@/lib/science/lineage/span-lots";
 import type { Assumption } from "@/lib/science/outcome";
-import { plantsInBounds, tasselsOf } from "../grow-outs/plants-in-bounds";
+import { plantsInBounds, seedParentsMayNotShed } from "../grow-outs/plants-in-bounds";
 import { growOutNode, type LineageNode, lotNode } from "./lineage-nodes";
 import type { GrowOutRecord, LotRecord, ParentRecord, VarietyRecord } from "./records";
 
@@ -67,7 +67,7 @@ function toldOf(
     return { ...bare, pollenParents, seedParents, seedShares, ...(pollenShares ? { pollenShares } : {}) };
   }
   const between = plantsInBounds(record, profile, record.mostStanding ?? null);
-  const mayNotShed = bare.sexes !== "separate" && tasselsOf(record) > 0 ? { seedParentsMayNotShed: true } : {};
+  const mayNotShed = bare.sexes !== "separate" && seedParentsMayNotShed(record) ? { seedParentsMayNotShed: true } : {};
   return { ...bare, ...between, seedShares: record.seedShares ?? "unknown", ...mayNotShed };
 }
 

@@ -135,19 +135,15 @@ function variantsOf(lot: LotAsKnown): (readonly [MissingInRecord, readonly LotAs
 }
 
 function countsOf(lot: GrowOutAsKnown): (readonly [MissingInRecord, readonly LotAsKnown[]])[] {
+  const apart = lot.sexes === "separate" || lot.seedParentsMayNotShed === true;
   const found: (readonly [MissingInRecord, readonly LotAsKnown[]])[] = [];
   for (const key of ["pollenParents", "seedParents"] as const) {
     const bounds = boundsOf(lot[key]);
     if (bounds.low === bounds.high) continue;
     const other = boundsOf(lot.pollenParents).high;
     const most =
-      key === "seedParents" && lot.sexes !== "separate"
-        ? Math.min(bounds.high ?? WITHOUT_BOUND, other ?? WITHOUT_BOUND)
-        : bounds.high;
-    const least =
-      key === "pollenParents" && lot.sexes !== "separate"
-        ? Math.max(bounds.low, boundsOf(lot.seedParents).low)
-        : bounds.low;
+      key === "seedParents" && !apart ? Math.min(bounds.high ?? WITHOUT_BOUND, other ?? WITHOUT_BOUND) : bounds.high;
+    const least = key === "pollenParents" && !apart ? Math.max(bounds.low, boundsOf(lot.seedParents).low) : bounds.low;
     found.push([key, [least, most ?? WITHOUT_BOUND].map((count) => ({ ...lot, [key]: { low: count, high: count } }))]);
   }
   const { seedShares } = lot;

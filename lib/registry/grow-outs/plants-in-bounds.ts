@@ -55,8 +55,15 @@ export function plantsInBounds(record: Plants, profile: Mating, mostCounted: num
   return { pollenParents, seedParents: known(seedParents) ?? { low: 1, high: give } };
 }
 
+/** Whether tassels were taken, of some seed parents perhaps. More seed parents than plants that stand cannot be, with tassels or without. */
+export function seedParentsMayNotShed(record: Plants): boolean {
+  const { plantsStanding, roguedBeforePollen, seedParents } = record;
+  const stand = plantsStanding === null ? null : plantsStanding - (roguedBeforePollen ?? 0);
+  return tasselsOf(record) > 0 && (stand === null || (seedParents ?? 0) <= stand);
+}
+
 /** Plants whose tassels were taken. */
-export function tasselsOf(record: Pick<Plants, "detasselled" | "seedParentsDetasselled">): number {
+function tasselsOf(record: Pick<Plants, "detasselled" | "seedParentsDetasselled">): number {
   return Math.max(record.detasselled ?? 0, record.seedParentsDetasselled ?? 0);
 }
 

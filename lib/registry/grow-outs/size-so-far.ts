@@ -1,17 +1,13 @@
 import type { Mating } from "@/lib/science/crops/mating";
 import { effectiveSize } from "@/lib/science/effective-size/effective-size";
-import {
-  type EffectiveSizeSpan,
-  type EffectiveSizeSpanInput,
-  effectiveSizeSpan,
-} from "@/lib/science/effective-size/effective-size-span";
+import { type EffectiveSizeSpanInput, effectiveSizeSpan } from "@/lib/science/effective-size/effective-size-span";
 import { type Narrowing, whatNarrows } from "@/lib/science/effective-size/what-narrows";
-import { type Assumption, accepted, type Outcome, type Refusal } from "@/lib/science/outcome";
+import type { Assumption, Refusal } from "@/lib/science/outcome";
 import { plotParentsOfRecord } from "../figures/plot-parents-of-record";
 import type { GrowOutRecord } from "../figures/records";
 import type { StepNumbers } from "./counts-in-step";
 import type { FieldEvents } from "./field-records";
-import { mostStanding, plantsInBounds, tasselsOf } from "./plants-in-bounds";
+import { mostStanding, plantsInBounds, seedParentsMayNotShed } from "./plants-in-bounds";
 
 /** All that the size of a grow-out is worked out from; plain, so that the browser can work it out as counts are typed. */
 export interface SizeGround extends FieldEvents {
@@ -89,8 +85,9 @@ export function sizeSoFar(ground: SizeGround): SizeSoFar {
   }
   const seedShares = seedTaken || record.seedParents !== null ? (record.seedShares ?? "unknown") : "equal";
   const bounds = plantsInBounds(record, profile, mostStanding(ground));
-  const input: EffectiveSizeSpanInput = { ...mating, ...bounds, seedShares, inbreeding };
-  const span = spanOf(input, record);
+  const plants = { ...bounds, seedShares, seedParentsMayNotShed: seedParentsMayNotShed(record) };
+  const input: EffectiveSizeSpanInput = { ...mating, ...plants, inbreeding };
+  const span = effectiveSizeSpan(input);
   if (!span.ok) {
     const bare = span.refusals.every(({ code }) => code === "not-bounded");
     return bare ? { state: "nothing-counted" } : { state: "impossible", refusals: span.refusals };
@@ -113,20 +110,6 @@ export function sizeSoFar(ground: SizeGround): SizeSoFar {
   };
 }
 
-/**
- * Where tassels were taken, of some seed parents perhaps, the parents lie between two cases: all seed parents shed pollen, too, or none did.
- * The span holds both.
- */
-function spanOf(input: EffectiveSizeSpanInput, record: SizeGround["record"]): Outcome<EffectiveSizeSpan> {
-  const together = effectiveSizeSpan(input);
-  if (input.sexes === "separate" || tasselsOf(record) === 0) return together;
-  const apart = effectiveSizeSpan({ ...input, sexes: "separate", selfingRate: 0, selfIncompatible: false });
-  if (!together.ok || !apart.ok) return together.ok ? together : apart;
-  const [one, other] = [together.value, apart.value];
-  const high = one.high === null || other.high === null ? null : Math.max(one.high, other.high);
-  return accepted({ ...one, low: Math.min(one.low, other.low), high });
-}
-
 const inbreedingNotKnown: Assumption = {
   code: "parents-not-inbred",
   text: "the parents were not inbred (inbreeding 0); that of the lots sown is not known",
@@ -140,6 +123,7 @@ const roguesNotRecorded: Assumption = {
 function prospect(input: EffectiveSizeSpanInput, seedParents: number | null): Prospect | null {
   const most = input.seedParents.high;
   if (seedParents === null || seedParents < 1 || (most !== null && seedParents > most)) return null;
-  const span = effectiveSizeSpan({ ...input, seedParents: { low: seedParents, high: seedParents } });
+  const meant = { low: seedParents, high: seedParents };
+  const span = effectiveSizeSpan({ ...input, seedParents: meant, seedParentsMayNotShed: false });
   return span.ok && span.value.high !== null ? { seedParents, size: span.value.high } : null;
 }

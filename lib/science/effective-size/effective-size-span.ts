@@ -1,4 +1,4 @@
-import { endsOfTerms } from "@/lib/science/effective-size/ends-of-terms";
+import { endsOfTerms, mayBeApart, noneShed } from "@/lib/science/effective-size/ends-of-terms";
 import type { PlotParents, Shares } from "@/lib/science/effective-size/plot-parents";
 import { plotParentsAssumed } from "@/lib/science/effective-size/plot-parents-assumed";
 import { sameParentProbability } from "@/lib/science/effective-size/same-parent-probability";
@@ -29,6 +29,8 @@ export interface EffectiveSizeSpanInput {
   readonly seedShares?: SharesKnown;
   /** F of the parents, 0 to 1; default 0 */
   readonly inbreeding?: number;
+  /** some plants shed no pollen and nobody wrote which: all, some or none of the seed parents shed it; default false */
+  readonly seedParentsMayNotShed?: boolean;
 }
 
 export interface EffectiveSizeSpan {
@@ -49,6 +51,7 @@ export interface EffectiveSizeSpan {
  *     P_MM: 1/seed parents where shares are equal, (1 + cv²)/seed parents, Σq² where listed, sumOfSquaresBounds where only the
  *     largest is known; where nothing is known from 1/seed parents to 1 (one plant gave nearly all)
  *     pollen parents without bound: their terms go to 0, which leaves 4·seed parents for equal shares and no selfing
+ *     seed parents that may not have shed: also the case of none that did, as if the sexes were separate (see endsOfTerms)
  *
  * Both ends equal where nothing is missing: it is then effectiveSize. Refused: bounds in the wrong order or below 1 plant, more
  * seed than pollen parents of a hermaphrodite, shares that fit no possible count, neither number bounded and nothing to say.
@@ -60,9 +63,15 @@ export function effectiveSizeSpan(input: EffectiveSizeSpanInput): Outcome<Effect
   const faults = spanFaults(input);
   if (faults.length > 0) return refused(...faults);
   const { worst, best, fewestPollen, mostSeed } = endsOfTerms(input);
+  const cases = [{ of: input, worst, best }];
+  if (mayBeApart(input)) {
+    const of = noneShed(input);
+    cases.push({ of, ...endsOfTerms(of) });
+  }
+  const highs = cases.map((each) => sizeOf(each.of, each.best));
   return accepted({
-    low: sizeOf(input, worst) ?? 0,
-    high: sizeOf(input, best),
+    low: Math.min(...cases.map((each) => sizeOf(each.of, each.worst) ?? 0)),
+    high: highs.reduce((most, high) => (most === null || high === null ? null : Math.max(most, high))),
     assumed: assumedOf(input, fewestPollen, mostSeed),
   });
 }

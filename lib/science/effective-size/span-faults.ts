@@ -1,4 +1,5 @@
 import type { CountBounds, EffectiveSizeSpanInput } from "@/lib/science/effective-size/effective-size-span";
+import { mayBeApart } from "@/lib/science/effective-size/ends-of-terms";
 import { isCv, listed, type Shares } from "@/lib/science/effective-size/plot-parents";
 import { plotParentsFaults } from "@/lib/science/effective-size/plot-parents-faults";
 import { sumOfSquaresBounds } from "@/lib/science/effective-size/sum-of-squares-bounds";
@@ -33,9 +34,12 @@ function notBounded({ pollenParents, seedParents, sexes }: EffectiveSizeSpanInpu
 function atTheBestEnd(input: EffectiveSizeSpanInput): Refusal[] {
   const { sexes, selfingRate, selfIncompatible, seedShares = "unknown" } = input;
   const separate = sexes === "separate";
+  const apart = mayBeApart(input);
   const fewest = input.seedParents.low;
   // Any number will do for one without bound, as long as no rule is broken by it alone.
-  const pollenParents = input.pollenParents.high ?? Math.max(fewest, input.seedParents.high ?? fewest, 2);
+  const counted = input.pollenParents.high ?? Math.max(fewest, input.seedParents.high ?? fewest, 2);
+  // Seed parents that shed no pollen are none of the pollen parents.
+  const pollenParents = apart ? Math.max(counted, fewest, input.seedParents.high ?? fewest) : counted;
   const most = input.seedParents.high ?? Math.max(fewest, separate ? fewest : pollenParents);
   const seedParents = separate ? most : Math.max(fewest, Math.min(most, pollenParents));
   const known = sharesToJudge(seedShares);

@@ -4,7 +4,7 @@ import {
   type EffectiveSizeSpanInput,
   effectiveSizeSpan,
 } from "@/lib/science/effective-size/effective-size-span";
-import { fewestFor } from "@/lib/science/effective-size/ends-of-terms";
+import { fewestFor, mayBeApart } from "@/lib/science/effective-size/ends-of-terms";
 
 /** What may be missing of a grow-out's counts. */
 export type MissingCount = "pollenParents" | "seedParents" | "seedShares";
@@ -49,16 +49,18 @@ function widthOf({ low, high }: Ends): number {
 }
 
 /** The counts that it can be, once the other side is heeded. */
-function pollenRange({ pollenParents, seedParents, sexes, selfIncompatible, seedShares }: EffectiveSizeSpanInput) {
+function pollenRange(input: EffectiveSizeSpanInput) {
+  const { pollenParents, seedParents, sexes, selfIncompatible, seedShares } = input;
   const separate = sexes === "separate";
-  const seed = separate ? 1 : Math.max(seedParents.low, fewestFor(seedShares ?? "unknown"));
+  const seed = separate || mayBeApart(input) ? 1 : Math.max(seedParents.low, fewestFor(seedShares ?? "unknown"));
   const pair = selfIncompatible === true && !separate ? 2 : 1;
   return { low: Math.max(pollenParents.low, seed, pair), high: pollenParents.high };
 }
 
-function seedRange({ pollenParents, seedParents, sexes, seedShares }: EffectiveSizeSpanInput): CountBounds {
+function seedRange(input: EffectiveSizeSpanInput): CountBounds {
+  const { pollenParents, seedParents, sexes, seedShares } = input;
   const low = Math.max(seedParents.low, fewestFor(seedShares ?? "unknown"));
-  if (sexes === "separate" || pollenParents.high === null) return { low, high: seedParents.high };
+  if (sexes === "separate" || mayBeApart(input) || pollenParents.high === null) return { low, high: seedParents.high };
   return { low, high: Math.min(seedParents.high ?? pollenParents.high, pollenParents.high) };
 }
 

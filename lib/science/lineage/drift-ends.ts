@@ -19,7 +19,7 @@ export interface DriftEnds {
  *
  *     a and α rise with s; α rises with P_MF; κ_m rises with P_MM, P_MF and P_FF and is convex in s, since it is Σ c² with every c
  *     linear in s: its greatest lies at an end of s, its least at an end or at s = −B/2A of κ_m = ¼(A s² + B s + C)
- *     some plants shed no pollen, which is not known: both cases are taken, all seed parents shed it or none of them did
+ *     some plants shed no pollen, which is not known: both cases are taken, as many seed parents shed it as can be, or none of them
  *
  * Takes a grow-out that knownLotFaults found sound. Gives probabilities. Source: derived from the recursion of lineage.
  */
@@ -29,7 +29,7 @@ export function driftEnds(lot: GrowOutAsKnown): DriftEnds {
   const canSelf = lot.sexes !== "separate" && lot.selfIncompatible !== true;
   const together = endsAt(worst, best, rateEnds(lot.selfingRate), foreign, canSelf);
   if (lot.seedParentsMayNotShed !== true || lot.sexes === "separate") return together;
-  const apart = termsOf({ ...lot, sexes: "separate", selfIncompatible: false });
+  const apart = termsOf({ ...lot, sexes: "separate", selfIncompatible: false, seedParentsMayNotShed: false });
   return both(together, endsAt(apart.worst, apart.best, { low: 0, high: 0 }, foreign, false));
 }
 
@@ -63,9 +63,9 @@ function termsOf(lot: GrowOutAsKnown): Pick<EndsOfTerms, "worst" | "best"> {
     const terms = sameParentTerms({ pollenParents, seedParents, sexes, selfIncompatible, seedShares, pollenShares });
     return { worst: terms, best: terms };
   }
-  const { sexes, selfIncompatible, seedShares } = lot;
-  const pollenParents = boundsOf(lot.pollenParents);
-  return endsOfTerms({ pollenParents, seedParents: boundsOf(lot.seedParents), sexes, selfIncompatible, seedShares });
+  const { sexes, selfIncompatible, seedShares, seedParentsMayNotShed } = lot;
+  const [pollenParents, seedParents] = [boundsOf(lot.pollenParents), boundsOf(lot.seedParents)];
+  return endsOfTerms({ pollenParents, seedParents, sexes, selfIncompatible, seedShares, seedParentsMayNotShed });
 }
 
 function endsAt(

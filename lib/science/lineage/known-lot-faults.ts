@@ -44,11 +44,12 @@ function evenly(parents: readonly ParentShareKnown[]) {
 
 function ofSpan(lot: GrowOutAsKnown): Refusal[] {
   if (plantsKnown(lot)) return [];
-  const { sexes, selfIncompatible, seedShares } = lot;
+  const { sexes, selfIncompatible, seedShares, seedParentsMayNotShed } = lot;
   const selfingRate = lot.selfingRate === undefined ? undefined : rateEnds(lot.selfingRate).high;
   const pollenParents = boundsOf(lot.pollenParents);
   const seedParents = boundsOf(lot.seedParents);
-  return spanFaults({ pollenParents, seedParents, sexes, selfIncompatible, seedShares, selfingRate });
+  const known = { sexes, selfIncompatible, seedShares, seedParentsMayNotShed };
+  return spanFaults({ pollenParents, seedParents, selfingRate, ...known });
 }
 
 function rateFaults({ selfingRate }: GrowOutAsKnown, at: Path): Refusal[] {

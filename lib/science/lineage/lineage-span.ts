@@ -1,6 +1,7 @@
 import { equilibriumInbreeding } from "@/lib/science/crops/mating";
 import { CoancestryEnds, type Part } from "@/lib/science/lineage/coancestry-ends";
 import { type DriftEnds, driftEnds, rateEnds } from "@/lib/science/lineage/drift-ends";
+import { founderEquivalents } from "@/lib/science/lineage/founder-equivalents";
 import { founderPairFaults, pairEnds } from "@/lib/science/lineage/founder-pairs";
 import { type GroupOfLots, groupsOfLots } from "@/lib/science/lineage/groups-of-lots";
 import { forOrder, knownLotFaults, nothingBounds } from "@/lib/science/lineage/known-lot-faults";
@@ -206,13 +207,12 @@ function lotSpan(
   effectiveSize: SizeEnds | null,
   since: readonly string[],
 ): LotSpan {
-  const equivalents = (theta: number) => (theta === 0 ? null : 1 / (2 * theta));
   return {
     id,
     inbreeding,
     coancestry,
     diversityRetained: { low: 1 - coancestry.high, high: 1 - coancestry.low },
-    founderEquivalents: { low: equivalents(coancestry.high), high: equivalents(coancestry.low) },
+    founderEquivalents: { low: founderEquivalents(coancestry.high), high: founderEquivalents(coancestry.low) },
     effectiveSize,
     generations,
     since,

@@ -43,7 +43,7 @@ export interface GrowOutAsKnown {
   readonly seedShares?: SharesKnown;
   /** default equal; can be told only where both numbers of plants are known */
   readonly pollenShares?: Shares;
-  /** some plants shed no pollen and nobody wrote which: the seed parents may all have shed it, or none of them; default false */
+  /** some plants shed no pollen and nobody wrote which: all, some or none of the seed parents shed it; default false */
   readonly seedParentsMayNotShed?: boolean;
   /** m: the part of the outcross pollen that came from outside; default 0, which is then named as not assessed */
   readonly foreignPollen?: number;

@@ -142,6 +142,20 @@ describe("once seed is taken", () => {
     expect(size.high).toBeCloseTo(3200 / 60, 9);
   });
 
+  it("where fewer plants kept their tassels than gave seed, those may all be seed parents", () => {
+    const record = { plantsStanding: 12, seedParents: 10, detasselled: 9, seedShares: "equal" as const };
+    const size = sizeSoFar(
+      ground({ ...record, plantsStanding: null }, { ...taken, counts: [count("up", 12, "2026-05-20")] }),
+    );
+    expect(size).toMatchObject({ state: "span" });
+    if (size.state !== "span") return;
+    // by hand: one plant sheds and is one of the ten: c = ½(0.1 + 1) once, 0.05 nine times, Σc² = 0.325
+    expect(size.low).toBeCloseTo(1 / 0.325, 9);
+    const known = sizeSoFar(ground({ ...record, seedShares: null }, taken));
+    expect(known).toMatchObject({ state: "span" });
+    expect(sizeSoFar(ground({ ...record, seedParents: 13, seedShares: null }, taken)).state).toBe("impossible");
+  });
+
   it("says what cannot be together", () => {
     const size = sizeSoFar(ground({ plantsStanding: 30, seedParents: 40, seedShares: "equal" }, taken));
     expect(size).toMatchObject({ state: "impossible", refusals: [{ code: "more-seed-than-pollen-parents" }] });

@@ -95,6 +95,13 @@ describe("the span of a lineage, worked by hand", () => {
     near(ofLot({ lots: [founder, grown("B", "A", plants)] }, "B").effectiveSize, 16 / 3, 9.6);
   });
 
+  it("fewer plants kept their tassels than gave seed: all of them seed parents at the worst, none at the best", () => {
+    // 3 shed, 10 gave seed: c = ½(1/10 + 1/3) thrice, 1/20 seven times; apart 4·10·3/13
+    const plants = { pollenParents: 3, seedParents: 10, seedShares: "equal", seedParentsMayNotShed: true } as const;
+    const worst = 3 * (0.05 + 1 / 6) ** 2 + 7 * 0.05 ** 2;
+    near(ofLot({ lots: [founder, grown("B", "A", plants)] }, "B").effectiveSize, 1 / worst, 120 / 13);
+  });
+
   it("foreign pollen moves the kinship, not the size of the plants' own number", () => {
     // m = 0.2, 10 alike: a = 0.9, κ = ¼(1 + 1.6 + 0.64)/10 = 0.081, θ = 0.0405
     const plants = { pollenParents: 10, seedParents: 10, seedShares: "equal", foreignPollen: 0.2 } as const;
