@@ -1,5 +1,5 @@
 import { createHash, randomUUID } from "node:crypto";
-import { existsSync, mkdirSync, readdirSync, readFileSync } from "node:fs";
+import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import Database from "better-sqlite3";
 import pg from "pg";
@@ -106,6 +106,7 @@ export async function migrate(location: Location, root: string = process.cwd()):
 
 function migrateSqlite(location: Location, root: string): string[] {
   mkdirSync(path.dirname(location.url), { recursive: true, mode: 0o700 });
+  madeForOwner(location.url);
   const db = new Database(location.url);
   try {
     db.pragma("journal_mode = WAL");
@@ -136,6 +137,15 @@ function migrateSqlite(location: Location, root: string): string[] {
     return todo.map((migration) => migration.name);
   } finally {
     db.close();
+  }
+}
+
+/** A new registry is its owner's alone, and so are its logs, which take the file's rights; SQLite itself would let everybody read them. */
+function madeForOwner(file: string): void {
+  try {
+    writeFileSync(file, "", { flag: "wx", mode: 0o600 });
+  } catch {
+    // it is there already, or cannot be made, which SQLite tells next
   }
 }
 
