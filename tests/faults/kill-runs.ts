@@ -48,7 +48,7 @@ export async function killRuns(
   let stands: Extract<Said, { is: "acknowledged" }>[] = [];
   for (let run = 0; run < runs; run += 1) {
     if (run % runsAFolder === 0) {
-      if (folder) rmSync(folder, { recursive: true });
+      if (folder) removed(folder);
       folder = path.join(work, `folder-${run}`);
       cpSync(older, folder, { recursive: true });
       stands = [];
@@ -73,8 +73,13 @@ export async function killRuns(
       `run ${run + 1} of ${runs}: killed while ${heard.while}, ${heard.acknowledged.length} acknowledged, ${figures.faults.length} faults`,
     );
   }
-  rmSync(work, { recursive: true });
+  removed(work);
   return figures;
+}
+
+/** What a killed backup had begun to copy may still write for a moment. */
+function removed(folder: string): void {
+  rmSync(folder, { recursive: true, maxRetries: 5 });
 }
 
 interface Writer {
