@@ -57,8 +57,8 @@ export default async function SafeKeeping({ searchParams }: { searchParams: Prom
         <p className="measure">
           One is made each day while Kinrow runs, and made up for when the machine was off. The last seven days stay,
           the last twelve months, every year, and the last seven that were made by hand. Each holds the whole registry
-          with its history, every record as plain spreadsheet files, the photos and the server’s keys; not the
-          demonstration.
+          with its history, every record as plain spreadsheet files, and the photos; not the demonstration, nor the keys
+          by which devices know this machine.
         </p>
         {health.backups.length > 0 ? <Backups health={health} words={words} /> : null}
         <p className="measure">

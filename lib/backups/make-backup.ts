@@ -1,4 +1,4 @@
-import { chmod, mkdir, readdir, rename, rm, stat, writeFile } from "node:fs/promises";
+import { mkdir, readdir, rename, rm, stat, writeFile } from "node:fs/promises";
 import path from "node:path";
 import {
   copyWhileOpen,
@@ -11,6 +11,7 @@ import {
   withoutLog,
 } from "@/lib/db";
 import { exportFolder } from "@/lib/exchange/take-out/export-folder";
+import { freeSpaceAt } from "@/lib/registry/safe-keeping/free-space";
 import { keptBackups } from "@/lib/registry/safe-keeping/kept-backups";
 import { listBackups, type StoredBackup, storedBackup } from "@/lib/registry/safe-keeping/list-backups";
 import {
@@ -18,19 +19,18 @@ import {
   photosFolder,
   plainFilesFolder,
   registryFile,
-  secretsFolder,
   unfinished,
 } from "@/lib/registry/safe-keeping/places";
 import { release } from "@/lib/registry/safe-keeping/release";
-import { filesUnder } from "@/lib/registry/safe-keeping/verify/check-photos";
+import { filesUnder, hashOfFile } from "@/lib/registry/safe-keeping/verify/check-photos";
 import { type VerifyReport, verifyRegistry } from "@/lib/registry/safe-keeping/verify/verify-registry";
 import { type Manifest, manifestFile } from "@/lib/schemas/backups/manifest";
 import { heldForBackups } from "./held-for-backups";
 import { readMe } from "./read-me";
-import { copyWhole, fileRights, folderRights, freeBytes, hashedFiles, ontoDisk } from "./whole-files";
+import { copyWhole, fileRights, folderRights, hashedFiles, ontoDisk } from "./whole-files";
 
 export interface BackupWanted {
-  /** the registry; its photos and secrets stand in its folder */
+  /** the registry; its photos stand in its folder */
   readonly location: Location;
   /** where backups go */
   readonly backups: string;
@@ -48,9 +48,9 @@ export interface BackupMade {
 }
 
 /**
- * Makes a backup while the registry is open: its file as it is at one moment, checked; every record as plain CSV; photos; secrets; and a manifest with the
- * hash of each file. It is made beside its place under another name and put in place whole, last. Older ones that have no place any more go
- * after that. On PostgreSQL the server's own dump keeps the database: here the plain files, photos and secrets are kept.
+ * Makes a backup while the registry is open: its file as it is at one moment, checked; every record as plain CSV; photos; and a manifest with the hash of each
+ * file. It is made beside its place under another name and put in place whole, last. Older ones that have no place any more go after that. The keys of
+ * sharing stay with the machine: whoever has a copy of them could pose as it. On PostgreSQL the server's own dump keeps the database: here the plain files and photos are kept.
  *
  * @throws StorageFault where the disk is full or cannot be written; FolderHeldByAnother while another backup is being made
  */
@@ -82,8 +82,7 @@ export async function makeBackup(wanted: BackupWanted): Promise<BackupMade> {
 
 /** What a kill left behind: nobody is making it any more, since this process holds the folder. */
 async function removeUnfinished(backups: string): Promise<void> {
-  for (const name of await readdir(backups))
-    if (name.startsWith(unfinished)) await rm(path.join(backups, name), { recursive: true, force: true });
+  for (const name of await readdir(backups)) if (name.startsWith(unfinished)) await removed(path.join(backups, name));
 }
 
 async function fill(half: string, wanted: BackupWanted, say: (what: string) => void): Promise<VerifyReport> {
@@ -92,11 +91,11 @@ async function fill(half: string, wanted: BackupWanted, say: (what: string) => v
   if (whole) {
     await hasRoom(location, backups);
     say("copying the registry");
+    await writeFile(path.join(half, registryFile), "", { mode: fileRights });
     await copyWhileOpen(location.url, path.join(half, registryFile));
   }
   const [last] = await listBackups(backups);
-  await copyFolder(location.folder, half, photosFolder, say, last?.folder ?? null);
-  await copyFolder(location.folder, half, secretsFolder, say, null);
+  await copyPhotos(path.join(location.folder, photosFolder), path.join(half, photosFolder), say, last);
   const copy = whole ? { ...location, url: path.join(half, registryFile), folder: half } : location;
   const db = await openDatabase(copy);
   let made: Awaited<ReturnType<typeof contents>>;
@@ -107,7 +106,6 @@ async function fill(half: string, wanted: BackupWanted, say: (what: string) => v
   }
   if (whole) {
     withoutLog(copy.url);
-    await chmod(copy.url, fileRights);
     await ontoDisk(copy.url);
   }
   say("writing down the hash of each file");
@@ -154,24 +152,28 @@ async function contents(db: Database, half: string, photosIn: string, say: (what
   };
 }
 
-async function copyFolder(
+async function copyPhotos(
   from: string,
-  half: string,
-  folder: string,
+  to: string,
   say: (what: string) => void,
-  earlier: string | null,
+  last: StoredBackup | undefined,
 ): Promise<void> {
-  const files = await filesUnder(path.join(from, folder));
+  const files = await filesUnder(from);
   for (const [place, file] of files.entries()) {
-    if (place % 200 === 0) say(`copying ${folder}: ${place} of ${files.length}`);
-    const before = earlier === null ? null : path.join(earlier, folder, file);
-    await copyWhole(path.join(from, folder, file), path.join(half, folder, file), before);
+    if (place % 200 === 0) say(`copying photos: ${place} of ${files.length}`);
+    const before = last ? path.join(last.folder, photosFolder, file) : null;
+    await copyWhole(path.join(from, file), path.join(to, file), before && (await isWhole(before)) ? before : null);
   }
+}
+
+/** A photo is named by its hash: one that rotted in the last backup is not handed on to the next. */
+async function isWhole(photo: string): Promise<boolean> {
+  return (await hashOfFile(photo).catch(() => null)) === path.parse(photo).name;
 }
 
 /** The copy, its log while it is checked and the plain files take about three times the registry's own size. */
 async function hasRoom(location: Location, backups: string): Promise<void> {
-  const free = await freeBytes(backups);
+  const free = await freeSpaceAt(backups);
   const size = (await stat(location.url)).size;
   if (free !== null && free < 3 * size) throw new StorageFault("disk-full", backups);
 }
@@ -184,14 +186,20 @@ async function freePlace(backups: string, name: string): Promise<string> {
   }
 }
 
-/** Removes backups that have no place any more: first its manifest, so that half of one is none. */
+/** Removes backups that have no place any more: first under another name, so that half of one is none and the next backup clears it away. */
 async function letGo(backups: string, now: string): Promise<string[]> {
   const all = await listBackups(backups);
   const kept = keptBackups(all, now);
   const gone = all.filter((backup) => !kept.has(backup.name));
-  for (const { folder } of gone) {
-    await rm(path.join(folder, manifestFile), { force: true });
-    await rm(folder, { recursive: true, force: true });
+  for (const { name, folder } of gone) {
+    const going = path.join(backups, `${unfinished}${name}`);
+    await rename(folder, going);
+    await removed(going);
   }
   return gone.map((backup) => backup.name);
+}
+
+/** What a killed backup had begun to copy may still write into its folder for a moment. */
+async function removed(folder: string): Promise<void> {
+  await rm(folder, { recursive: true, force: true, maxRetries: 3 });
 }

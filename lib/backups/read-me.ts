@@ -1,4 +1,4 @@
-import { photosFolder, plainFilesFolder, registryFile, secretsFolder } from "@/lib/registry/safe-keeping/places";
+import { photosFolder, plainFilesFolder, registryFile } from "@/lib/registry/safe-keeping/places";
 import type { Manifest } from "@/lib/schemas/backups/manifest";
 
 /** What stands in READ-ME.txt of a backup: what it is, in words that need no program to be read. */
@@ -15,11 +15,10 @@ In it:
   ${registry}
   ${plainFilesFolder}/   every record as plain CSV files, to be read by any spreadsheet; figures and history are not in them
   ${photosFolder}/   the photos, each named by the SHA-256 hash of its bytes
-  ${secretsFolder}/   keys that the server signs with and its certificate, where there are any
   manifest.json   what each file has to be: its length and its SHA-256 hash
 
-It holds names and contacts of people, and secrets: keep it where only you can read it.
-Not in it: the demonstration, and the program itself.
+It holds names and contacts of people, and what proves who they are: keep it where only you can read it.
+Not in it: the demonstration, the keys and certificate by which this machine is known to others, and the program itself.
 
 ${back}
 `;

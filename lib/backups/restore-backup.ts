@@ -14,7 +14,7 @@ import {
   withoutLog,
 } from "@/lib/db";
 import type { StoredBackup } from "@/lib/registry/safe-keeping/list-backups";
-import { photosFolder, registryFile, secretsFolder } from "@/lib/registry/safe-keeping/places";
+import { photosFolder, registryFile, sharingFolder } from "@/lib/registry/safe-keeping/places";
 import { type VerifyReport, verifyRegistry } from "@/lib/registry/safe-keeping/verify/verify-registry";
 import { accepted, type Outcome, type Refusal, refused } from "@/lib/science/outcome";
 import { backupFaults } from "./check-backup";
@@ -41,8 +41,8 @@ export interface Restored {
 
 /**
  * Brings a backup back: into a new folder beside the wanted one, checked and brought up to this release there, and put in place last. What stood there
- * before is kept aside under another name; nothing is deleted. Refused, with nothing changed: a backup whose files are not what its manifest says, or that
- * does not verify; a folder that a server or another command has open, or that holds other things than a registry; a backup of a newer release.
+ * before is kept aside under another name, but for backups and the machine's certificate, which go on in the new folder; nothing is deleted. Refused, with
+ * nothing changed: a backup whose files are not what its manifest says, or that does not verify; a folder that a server or another command has open, or that holds other things than a registry; a backup of a newer release.
  */
 export async function restoreBackup(wanted: RestoreWanted): Promise<Outcome<Restored>> {
   const { backup, to, now } = wanted;
@@ -79,7 +79,7 @@ async function standsAgainst({ backup, to }: RestoreWanted, say: (what: string) 
   }
   if (!(await isNewOrEmpty(to))) {
     if (!existsSync(path.join(to, registryFile))) {
-      const others = (await readdir(to)).filter((name) => !standsWithoutRegistry.has(name));
+      const others = (await readdir(to)).filter((name) => !standsWithoutRegistry.test(name));
       if (others.length > 0)
         return [
           no(
@@ -97,16 +97,8 @@ async function standsAgainst({ backup, to }: RestoreWanted, say: (what: string) 
 }
 
 /** What a data folder may hold although no registry was made in it yet, or its file was lost. */
-const standsWithoutRegistry: ReadonlySet<string> = new Set([
-  ...["backups", photosFolder, secretsFolder, "safe-keeping.json", "in-use.lock", "in-use.json"],
-  ...[
-    "registry.sqlite-wal",
-    "registry.sqlite-shm",
-    "demonstration.sqlite",
-    "demonstration.sqlite-wal",
-    "demonstration.sqlite-shm",
-  ],
-]);
+const standsWithoutRegistry =
+  /^(backups|photos|sharing|uploads|(registry|demonstration)\.sqlite(-\w+)?|in-use\.\w+(-journal)?|safe-keeping\.json(\.\d+)?)$/;
 
 /** The sentence of who has the folder open, or null. */
 function heldElsewhere(folder: string): string | null {
@@ -130,8 +122,7 @@ async function fill(
   root?: string,
 ): Promise<Outcome<Pick<Restored, "migrated" | "report">>> {
   await mkdir(half, { recursive: true, mode: folderRights });
-  const belongs = (file: string) =>
-    file === registryFile || file.startsWith(`${photosFolder}/`) || file.startsWith(`${secretsFolder}/`);
+  const belongs = (file: string) => file === registryFile || file.startsWith(`${photosFolder}/`);
   const files = backup.manifest.files.filter((file) => belongs(file.path));
   for (const [place, file] of files.entries()) {
     if (place % 200 === 0) say(`copying files: ${place} of ${files.length}`);
@@ -173,7 +164,7 @@ function missingRows({ manifest }: StoredBackup, counts: Readonly<Record<string,
     .map(([table, count]) => `${table} has ${counts[table]} records where the backup's list says ${count}.`);
 }
 
-/** Puts the new folder in place; what stood there goes aside. Backups that lie in the data folder stay in it. */
+/** Puts the new folder in place; what stood there goes aside. Backups that lie in the data folder stay in it, and the machine's certificate. */
 async function putInPlace(half: string, to: string, aside: string): Promise<Outcome<string | null>> {
   const stands = existsSync(to);
   if (stands && (await isNewOrEmpty(to))) await rm(to, { recursive: true });
@@ -190,8 +181,20 @@ async function putInPlace(half: string, to: string, aside: string): Promise<Outc
     }
   }
   await rename(half, to);
-  if (kept !== null && existsSync(path.join(kept, "backups")))
-    await rename(path.join(kept, "backups"), path.join(to, "backups"));
+  if (kept !== null) {
+    if (existsSync(path.join(kept, "backups"))) await rename(path.join(kept, "backups"), path.join(to, "backups"));
+    await keepCertificate(path.join(kept, sharingFolder), path.join(to, sharingFolder));
+  }
   await ontoDisk(path.dirname(to));
   return accepted(kept);
+}
+
+/**
+ * Devices go on trusting this machine. The secret that signs cookies stays aside and is made anew: with it, whoever was signed out since the backup was made
+ * would be in again.
+ */
+async function keepCertificate(from: string, to: string): Promise<void> {
+  const files = (await readdir(from).catch(() => [])).filter((name) => /\.(key|crt)$/.test(name));
+  if (files.length > 0) await mkdir(to, { recursive: true, mode: folderRights });
+  for (const name of files) await rename(path.join(from, name), path.join(to, name));
 }

@@ -1,6 +1,7 @@
-import { constants } from "node:fs";
-import { copyFile, link, mkdir, open, readdir, stat, statfs } from "node:fs/promises";
+import { createReadStream, createWriteStream } from "node:fs";
+import { link, mkdir, open, readdir, stat } from "node:fs/promises";
 import path from "node:path";
+import { pipeline } from "node:stream/promises";
 import { filesUnder, hashOfFile } from "@/lib/registry/safe-keeping/verify/check-photos";
 
 /** A file of a backup with its hash. */
@@ -10,11 +11,14 @@ export interface HashedFile {
   readonly sha256: string;
 }
 
-/** Owner alone: backups hold contacts and secrets. */
+/** Owner alone: backups hold contacts, and the hashes of passphrases. */
 export const folderRights = 0o700;
 export const fileRights = 0o600;
 
-/** Copies a file and sees it onto the disk. Where `earlier` is the same file of an earlier backup, the disk keeps it once (a hard link). */
+/**
+ * Copies a file and sees it onto the disk. Where `earlier` is the same file of an earlier backup, the disk keeps it once (a hard link). Its rights are given as
+ * it is made and never changed: disks that know no rights refuse a change of them.
+ */
 export async function copyWhole(from: string, to: string, earlier: string | null = null): Promise<void> {
   await mkdir(path.dirname(to), { recursive: true, mode: folderRights });
   if (earlier !== null) {
@@ -24,17 +28,16 @@ export async function copyWhole(from: string, to: string, earlier: string | null
     );
     if (linked) return;
   }
-  await copyFile(from, to, constants.COPYFILE_EXCL);
-  await ontoDisk(to, fileRights);
+  await pipeline(createReadStream(from), createWriteStream(to, { flags: "wx", mode: fileRights }));
+  await ontoDisk(to);
 }
 
 /** Waits until a file, or the names in a folder, stand on the disk. A system that cannot do it for folders is left alone. */
-export async function ontoDisk(place: string, rights?: number): Promise<void> {
+export async function ontoDisk(place: string): Promise<void> {
   const folder = (await stat(place)).isDirectory();
   try {
     const handle = await open(place, folder ? "r" : "r+");
     try {
-      if (rights !== undefined) await handle.chmod(rights);
       await handle.sync();
     } finally {
       await handle.close();
@@ -53,16 +56,6 @@ export async function hashedFiles(folder: string, leave: readonly string[] = [])
     files.push({ path: file, bytes: (await stat(place)).size, sha256: await hashOfFile(place) });
   }
   return files;
-}
-
-/** Bytes that may still be written where a folder stands; null where the system does not say. */
-export async function freeBytes(folder: string): Promise<number | null> {
-  try {
-    const { bavail, bsize } = await statfs(folder);
-    return bavail * bsize;
-  } catch {
-    return null;
-  }
 }
 
 /** True where there is nothing, or an empty folder. */

@@ -18,6 +18,8 @@ import { accepted } from "@/lib/science/outcome";
 import { emptyRegistry, granted, temporaryFolder } from "@/tests/setup/registry";
 
 const photo = new TextEncoder().encode("the bytes of a picture of a pod");
+const photoPath = (hash: string) => `photos/${hash.slice(0, 2)}/${hash}.jpg`;
+const sharing = ["authority.crt", "authority.key", "secret", "server.crt", "server.key"];
 const photoHash = createHash("sha256").update(photo).digest("hex");
 
 function hashOf(file: string): string {
@@ -55,8 +57,8 @@ describe("the restore drill", () => {
     granted(await importFolder(db, ownerHere(), files));
     mkdirSync(path.join(folder, "photos", photoHash.slice(0, 2)), { recursive: true });
     writeFileSync(path.join(folder, "photos", photoHash.slice(0, 2), `${photoHash}.jpg`), photo);
-    mkdirSync(path.join(folder, "secrets"), { mode: 0o700 });
-    writeFileSync(path.join(folder, "secrets", "signing"), "a key", { mode: 0o600 });
+    mkdirSync(path.join(folder, "sharing"), { mode: 0o700 });
+    for (const name of sharing) writeFileSync(path.join(folder, "sharing", name), `the ${name}`, { mode: 0o600 });
     const variety = await db.read.variety.findFirstOrThrow();
     const row = { id: "p1", hash: photoHash, varietyId: variety.id, width: 10, height: 10, bytes: photo.length };
     const stored = await perform(db, ownerHere(), { action: "record", title: "a photo" }, async (change) => {
@@ -79,8 +81,7 @@ describe("the restore drill", () => {
     expect(backup.manifest.check).toEqual({ sound: true, faults: [], notes: 0 });
     const paths = backup.manifest.files.map((file) => file.path);
     expect(paths).toContain("registry.sqlite");
-    expect(paths).toContain(`photos/${photoHash.slice(0, 2)}/${photoHash}.jpg`);
-    expect(paths).toContain("secrets/signing");
+    expect(paths).toContain(photoPath(photoHash));
     expect(paths).toContain("READ-ME.txt");
     expect(paths.filter((each) => each.startsWith("plain-files/")).length).toBe(before.files.length);
     expect(backup.manifest.counts.Lot).toBe(await db.read.lot.count());
@@ -88,6 +89,11 @@ describe("the restore drill", () => {
     for (const file of backup.manifest.files) {
       expect([file.path, hashOf(path.join(backup.folder, file.path))]).toEqual([file.path, file.sha256]);
     }
+  });
+
+  it("leaves with the machine what it shares by", () => {
+    const all = readdirSync(backup.folder, { recursive: true }).map(String);
+    expect(all.filter((name) => /sharing|authority|secret|\.key$/.test(name))).toEqual([]);
   });
 
   it("leaves the open registry as it was, and itself for the owner alone", async () => {
@@ -123,7 +129,12 @@ describe("the restore drill", () => {
       await again.close();
     }
     expect(hashOf(path.join(folder, "photos", photoHash.slice(0, 2), `${photoHash}.jpg`))).toBe(photoHash);
-    expect(statSync(path.join(folder, "secrets", "signing")).mode & 0o077).toBe(0);
+    for (const file of ["registry.sqlite", photoPath(photoHash)])
+      expect([file, statSync(path.join(folder, file)).mode & 0o077]).toEqual([file, 0]);
+    // Devices go on trusting it; a cookie of before signs nobody in.
+    expect(readdirSync(path.join(folder, "sharing")).sort()).toEqual(sharing.filter((name) => name !== "secret"));
+    expect(statSync(path.join(folder, "sharing")).mode & 0o077).toBe(0);
+    expect(readdirSync(path.join(restored.aside as string, "sharing"))).toEqual(["secret"]);
     expect((await listBackups(backups)).map((each) => each.name)).toEqual([backup.name]);
     rmSync(restored.aside as string, { recursive: true });
   });
@@ -158,14 +169,38 @@ describe("the restore drill", () => {
 
   it("is refused with the name of the file where a backup was damaged", async () => {
     const [kept] = await listBackups(backups);
-    const file = path.join((kept as StoredBackup).folder, "secrets", "signing");
-    writeFileSync(file, "b key");
+    const file = path.join((kept as StoredBackup).folder, photoPath(photoHash));
+    writeFileSync(file, photo.toReversed());
     const to = path.join(temporaryFolder(), "elsewhere");
     const refusedTo = await restoreBackup({ backup: kept as StoredBackup, to, now: new Date() });
     expect(refusedTo.ok).toBe(false);
-    if (!refusedTo.ok) expect(refusedTo.refusals[0]?.sentence).toContain("secrets/signing");
+    if (!refusedTo.ok) expect(refusedTo.refusals[0]?.sentence).toContain(photoPath(photoHash));
     expect(existsSync(to)).toBe(false);
-    writeFileSync(file, "a key");
+    writeFileSync(file, photo);
+  });
+
+  it("keeps a photo once in all backups, but takes it anew where it rotted in the last", async () => {
+    const next = async (day: string) =>
+      (await makeBackup({ location: db.location, backups, now: new Date(`${day}T08:00:00Z`), why: "daily" })).backup;
+    const photoOf = (made: StoredBackup) => path.join(made.folder, photoPath(photoHash));
+    const second = await next("2026-05-03");
+    expect(statSync(photoOf(second)).ino).toBe(statSync(photoOf(backup)).ino);
+    writeFileSync(photoOf(second), photo.toReversed());
+    const third = await next("2026-05-04");
+    expect([third.sound, hashOf(photoOf(third))]).toEqual([true, photoHash]);
+    writeFileSync(photoOf(second), photo);
+  });
+
+  it("goes into a folder whose registry was lost, though other things of it stand there", async () => {
+    const [kept] = await listBackups(backups);
+    const to = temporaryFolder();
+    for (const name of ["photos", "sharing", "uploads"]) mkdirSync(path.join(to, name));
+    for (const name of ["registry.sqlite-wal", "in-use.lock-journal", "safe-keeping.json"])
+      writeFileSync(path.join(to, name), "");
+    const now = new Date("2026-05-05T08:00:00Z");
+    const restored = granted(await restoreBackup({ backup: kept as StoredBackup, to, now }));
+    expect(existsSync(path.join(to, "registry.sqlite"))).toBe(true);
+    rmSync(restored.aside as string, { recursive: true });
   });
 
   it("is refused for a folder that holds other things", async () => {

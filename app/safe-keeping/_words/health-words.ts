@@ -44,7 +44,7 @@ const concernWords: Readonly<Record<HealthConcern, (health: Health, zone: string
   "no-backup-yet": () => "There is no backup yet. The first is made a minute after the start, or now by the button.",
   "space-low": (health) => `Space is getting low: ${spaceOf(health)}. Free some before it runs out.`,
   "database-apart": () =>
-    "The database is kept by a PostgreSQL server: see that its own dump (pg_dump) is made every day, too. The backups here hold the plain files, photos and secrets.",
+    "The database is kept by a PostgreSQL server: see that its own dump (pg_dump) is made every day, too. The backups here hold the plain files and the photos.",
   "one-disk": () =>
     "Backups lie on the same disk as the registry, and one disk is no backup. Name a folder on another disk in KINROW_BACKUPS, or copy the newest backup to another disk now and then.",
 };

@@ -1,8 +1,8 @@
-import { stat, statfs } from "node:fs/promises";
-import path from "node:path";
+import { stat } from "node:fs/promises";
 import type { Database } from "@/lib/db";
 import { backupDue } from "./backup-due";
 import { type BackupSummary, backupSummaries } from "./backup-summaries";
+import { freeSpaceAt } from "./free-space";
 import { type KeptAs, keptBackups } from "./kept-backups";
 import { backupsBesideData, backupsFolder } from "./places";
 import { release } from "./release";
@@ -60,8 +60,8 @@ export async function readHealth(db: Database, now: Date): Promise<Health> {
   const failure = state.failure && (newest === null || state.failure.at > newest.at) ? state.failure : null;
   const [answers, freeForData, freeForBackups, size] = await Promise.all([
     answersNow(db),
-    freeAt(folder),
-    freeAt(place),
+    freeSpaceAt(folder),
+    freeSpaceAt(place),
     sizeOf(db),
   ]);
   const verified = latestCheck(state.verified, newest);
@@ -120,15 +120,6 @@ async function answersNow(db: Database): Promise<boolean> {
     () => true,
     () => false,
   );
-}
-
-/** Bytes that may still be written where a folder is, or will be made. */
-async function freeAt(folder: string): Promise<number | null> {
-  for (let at = folder; ; at = path.dirname(at)) {
-    const found = await statfs(at).catch(() => null);
-    if (found) return found.bavail * found.bsize;
-    if (at === path.dirname(at)) return null;
-  }
 }
 
 async function sizeOf(db: Database): Promise<number> {

@@ -14,10 +14,11 @@ export function backupsBesideData(environment: NodeJS.ProcessEnv = process.env):
   return !environment.KINROW_BACKUPS;
 }
 
-/** Names in a data folder and in a backup alike. */
+/** in a data folder and in a backup alike */
 export const registryFile = "registry.sqlite";
 export const photosFolder = "photos";
-export const secretsFolder = "secrets";
+/** in a data folder alone: certificate, keys and the secret of the cookies */
+export const sharingFolder = "sharing";
 /** in a backup: every record as plain CSV */
 export const plainFilesFolder = "plain-files";
 /** in a data folder: what is remembered of backups and checks */
