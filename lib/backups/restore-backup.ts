@@ -42,7 +42,8 @@ export interface Restored {
 /**
  * Brings a backup back: into a new folder beside the wanted one, checked and brought up to this release there, and put in place last. What stood there
  * before is kept aside under another name, but for backups and the machine's certificate, which go on in the new folder; nothing is deleted. Refused, with
- * nothing changed: a backup whose files are not what its manifest says, or that does not verify; a folder that a server or another command has open, or that holds other things than a registry; a backup of a newer release.
+ * nothing changed: a backup whose files are not what its manifest says, or that does not verify; a folder that a server or another command has open, or
+ * that holds other things than a registry; a backup of a newer release.
  */
 export async function restoreBackup(wanted: RestoreWanted): Promise<Outcome<Restored>> {
   const { backup, to, now } = wanted;
