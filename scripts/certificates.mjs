@@ -1,6 +1,6 @@
 // The certificate of a registry that is opened to others: a small authority of its own, trusted once on each phone, and under it a
 // certificate for the names and addresses that this machine has today. All of it lies in the data folder, for its owner alone.
-import { X509Certificate } from "node:crypto";
+import { createPrivateKey, X509Certificate } from "node:crypto";
 import { chmodSync, existsSync, mkdirSync, readFileSync, renameSync, writeFileSync } from "node:fs";
 import net from "node:net";
 import os from "node:os";
@@ -93,8 +93,8 @@ function readPair(place, name) {
   for (const file of [key, cert]) chmodSync(file, 0o600);
   const pair = { key: readFileSync(key, "utf8"), cert: readFileSync(cert, "utf8") };
   try {
-    new X509Certificate(pair.cert);
-    return pair;
+    // A power cut between the two files leaves a key without its certificate: then both are made anew.
+    return new X509Certificate(pair.cert).checkPrivateKey(createPrivateKey(pair.key)) ? pair : null;
   } catch {
     return null;
   }
@@ -117,7 +117,6 @@ function daysLeft(cert, now) {
   return (Date.parse(new X509Certificate(cert).validTo) - now.getTime()) / day;
 }
 
-/** False too where a key was swapped without its certificate: then both are made anew. */
 function isUnder(cert, authority) {
   const above = new X509Certificate(authority);
   return new X509Certificate(cert).verify(above.publicKey);

@@ -42,7 +42,7 @@ export const LotMark = memo(function LotMark({
       {right - left > 6 ? (
         <path className={styles.fuzzy} d={spindle(left, right, x, y, 15)} fill={`url(#${hatch})`} />
       ) : null}
-      {grown.links.length === 0 ? <Root lot={lot} /> : null}
+      {grown.links.length === 0 && (variety === null || kind === "founder") ? <Root lot={lot} /> : null}
       {kind === "failed" ? (
         <path className={styles.stub} d={`M${x} ${y - 7}V${y + 7}`} />
       ) : variety !== null ? (

@@ -122,6 +122,7 @@ const Stem = memo(function Stem({ stem, ids, faint }: { stem: PlacedStem; ids: P
           key={kind}
           className={styles[kind]}
           d={path}
+          data-toneless={(kind === "core" && stem.tones.includes(null)) || undefined}
           fill={kind === "sleeve" ? `url(#${ids.hatch})` : kind === "core" ? fill : undefined}
         />
       ))}

@@ -33,7 +33,7 @@ export function StemLegend({ tones, seed }: { tones: ToneScale | null; seed: Rea
           A stem is a line of seed, from left to right through the years. It is as wide as the <b>effective size</b> of
           the grow-out that it came through: the number of plants that, all giving alike, would lose as little by
           chance. Half as wide is twice the chance loss. The thinnest place is the narrowest point; a small figure at it
-          gives the size.
+          gives the size where it was counted.
         </Sign>
         <Sign
           drawing={
@@ -57,7 +57,8 @@ export function StemLegend({ tones, seed }: { tones: ToneScale | null; seed: Rea
           height={42}
         >
           It is as deep in tone as the <b>diversity</b> it still has of what its founders brought; the tone spans this
-          variety’s own least and most. Behind the name of a lot with seed stands the figure.
+          variety’s own least and most; an outline without tone has no figure. Behind the name of a lot with seed stands
+          the figure, or the span of what the records allow.
         </Sign>
         <Sign drawing={<g transform="translate(0 2)">{seed}</g>} width={20} height={22}>
           A lot with seed in the jar.

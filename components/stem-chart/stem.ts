@@ -32,8 +32,6 @@ export interface StemLot {
   readonly kind: StemKind;
   /** the harvest; of a split or blend the day it was parted or mixed; null: nobody knows when */
   readonly at: Moment | null;
-  /** the same as it was told */
-  readonly when: string;
   /** the key of the band in which it stands: who holds it */
   readonly band: string;
   readonly parents: readonly StemParent[];
@@ -47,8 +45,6 @@ export interface StemLot {
   readonly living: boolean | null;
   /** the name of its variety where it is another one (a cross) */
   readonly variety: string | null;
-  readonly strain: string | null;
-  readonly href: string;
 }
 
 export type ClaimKind = "descends from" | "same as" | "unknown before";
@@ -59,9 +55,6 @@ export interface StemClaim {
   readonly lotId: string;
   readonly kind: ClaimKind;
   readonly parentId: string | null;
-  readonly words: string;
-  readonly teller: string | null;
-  readonly generations: { readonly first: number; readonly last: number } | null;
   readonly standing: "open" | "believed" | "set aside";
 }
 

@@ -3,9 +3,9 @@ import { toneSteps } from "./layout/tones";
 
 type Tones = PlacedStem["tones"];
 
-/** The colour of a step of the tone; null: not known. */
+/** The colour of a step of the tone; null: no figure, and so none: the outline stands alone. */
 export function toneColour(step: number | null): string {
-  if (step === null) return "var(--unknown)";
+  if (step === null) return "var(--paper)";
   return `color-mix(in oklch, var(--stem-full) ${Math.round((step / toneSteps) * 100)}%, var(--stem-spent))`;
 }
 

@@ -3,8 +3,8 @@ import type { Actor, Role } from "./actor";
 
 /**
  * What can be done with a registry, as fine as the work is shared out. Every page, every answer to a request, every form and every operation
- * asks for one of these. The table below says which roles may try; whose lots, grow-outs and varieties they may touch says `ownership.ts`, and
- * what of the records they get to see says `privacy.ts`.
+ * asks for one of these. The table below says which roles may try; whose lots, grow-outs and varieties they may touch says
+ * `lib/registry/ownership`, and what of the records they get to see says `lib/registry/privacy`.
  */
 export type Action =
   /** look at varieties, lots, grow-outs and what is worked out of them */
@@ -78,7 +78,7 @@ export function may(actor: Actor, action: Action): Outcome<Actor> {
   return refused(refusal("not-allowed", [], roleWords[actor.role], "may not do this", whoMay(action)));
 }
 
-/** Who may, in words: "the owner, or a steward". */
+/** Who may, in words: "the owner or a steward may". */
 export function whoMay(action: Action): string {
   const words = permissions[action].map((role) => roleWords[role]);
   const [last, ...others] = [words.at(-1), ...words.slice(0, -1)];

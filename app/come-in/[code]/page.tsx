@@ -11,7 +11,8 @@ import { ownRegistry } from "@/lib/registry/open-registry";
 import { roleAllows } from "../../members/_words/roles";
 import { makeAccount, makePassphrase } from "../_actions/come-in";
 
-export const metadata: Metadata = { title: "Come in", referrer: "no-referrer" };
+// The code stands in the address: no other place is told of it. With "no-referrer" a browser would not tell us either that the form is ours.
+export const metadata: Metadata = { title: "Come in", referrer: "same-origin" };
 
 const passphrases: readonly AccountField[] = [
   {

@@ -74,7 +74,7 @@ export function stemsTo(
       child: own.grown.lot.id,
       middle: middleOf(curve),
       curve,
-      tones: [from.tone ?? own.tone, own.tone ?? from.tone] as const,
+      tones: [from.tone, own.tone] as const,
     };
     if (own.grown.lot.kind === "split" || own.grown.lot.kind === "failed") {
       if (own.grown.children.length === 0 || end === null)

@@ -1,5 +1,7 @@
 import { foreignShare } from "@/lib/display/foreign-share";
+import { keptSpan } from "@/lib/display/kept-span";
 import { effectiveSize, percent } from "@/lib/display/numbers";
+import type { Ends, SizeEnds } from "../stem";
 import type { Box } from "./boxes";
 import type { Widths } from "./carried";
 import { rankOfLot, type WantedLabel } from "./labels";
@@ -17,7 +19,7 @@ export function wantedLabels(
   widths: Widths,
 ): WantedLabel[] {
   const lastYear = Math.max(...picture.lots.map(({ grown }) => grown.year));
-  const narrowest = Math.min(...picture.lots.map(({ grown }) => grown.lot.size?.low ?? Number.POSITIVE_INFINITY));
+  const narrowest = Math.min(...picture.lots.map(({ grown }) => counted(grown.lot.size) ?? Number.POSITIVE_INFINITY));
   const thorns = new Map(picture.thorns.map((thorn) => [thorn.lot, thorn]));
   return picture.lots.flatMap((lot) => {
     const { grown } = lot;
@@ -29,7 +31,7 @@ export function wantedLabels(
         id: own.id,
         kind: "lot",
         name: nameOf(own.number, measures.withoutWord),
-        figure: own.living && own.kept ? percent((own.kept.low + own.kept.high) / 2, 0) : null,
+        figure: own.living && own.kept ? keptInFew(own.kept) : null,
         rank: rankOfLot(grown, measures, lastYear),
         places: placesOf(lot),
         mark,
@@ -51,12 +53,13 @@ export function wantedLabels(
         ],
       });
     }
-    if (own.size && isWaist(lot, picture, widths, narrowest)) {
+    const size = counted(own.size);
+    if (size !== null && isWaist(lot, size, widths, narrowest)) {
       labels.push({
         ...common(own.id, mark),
         kind: "waist",
-        figure: effectiveSize(own.size.low),
-        rank: own.size.low === narrowest ? 1.4 : 2.5 + own.size.low / 1000,
+        figure: effectiveSize(size),
+        rank: size === narrowest ? 1.4 : 2.5 + size / 1000,
         places: [
           { x: lot.x, y: lot.y - Math.max(10, lot.half + 3), anchor: "middle" },
           { x: lot.x, y: lot.y + Math.max(20, lot.half + 13), anchor: "middle" },
@@ -75,6 +78,16 @@ function nameOf(number: string, word: string | undefined): string {
   return word && number.startsWith(word) ? number.slice(word.length) : number;
 }
 
+/** A size that stands as one figure; null where the records allow several, which no single one may stand for. */
+function counted(size: SizeEnds | null): number | null {
+  return size !== null && size.low === size.high ? size.low : null;
+}
+
+/** "94 %", or the span of what the records allow. */
+function keptInFew(kept: Ends): string {
+  return kept.low < kept.high ? keptSpan(kept) : percent(kept.low, 0);
+}
+
 /** Below, above, and of a lot that ends here first to its right. */
 function placesOf({ x, y, half, grown }: PlacedLot): WantedLabel["places"] {
   const off = Math.max(8, half);
@@ -87,17 +100,10 @@ function placesOf({ x, y, half, grown }: PlacedLot): WantedLabel["places"] {
 }
 
 /** The narrowest grow-out of all, and where a stem becomes much narrower than it was. */
-function isWaist(
-  { grown }: PlacedLot,
-  picture: Omit<StemPicture, "labels">,
-  widths: Widths,
-  narrowest: number,
-): boolean {
-  const size = grown.lot.size;
-  if (!size) return false;
-  if (size.low === narrowest) return true;
-  if (size.low > wide) return false;
+function isWaist({ grown }: PlacedLot, size: number, widths: Widths, narrowest: number): boolean {
+  if (size === narrowest) return true;
+  if (size > wide) return false;
   const own = widths.get(grown.lot.id)?.low ?? 0;
   const before = Math.max(0, ...grown.links.map(({ parent }) => widths.get(parent)?.low ?? 0));
-  return before > 0 && own <= narrowed * before && picture.full > 0;
+  return before > 0 && own <= narrowed * before;
 }

@@ -23,7 +23,6 @@ export function manyStems(): StemTree {
       number: `Bench ${i}`,
       kind,
       at: { first: year, last: year + 1 },
-      when: String(year),
       band: `hand ${(i * 3) % hands}`,
       parents: kind === "founder" ? [] : from.map((id) => ({ id, share: 1 / from.length })),
       size: kind === "harvest" ? { low: size, high: size } : null,
@@ -31,8 +30,6 @@ export function manyStems(): StemTree {
       foreign: i % 41 === 0 ? { rate: 0.02, how: null } : null,
       living: i > lots - 60,
       variety: null,
-      strain: null,
-      href: "/lots",
     });
     if (kind !== "failed") bearing.push(`lot ${i}`);
   }

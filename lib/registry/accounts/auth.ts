@@ -12,6 +12,8 @@ import { passkeyName, type Site } from "./site";
 /** How long a device stays signed in: a growing season. */
 export const signedInDays = 90;
 
+const mostOrigins = 100;
+
 const made = new WeakMap<Client, Map<string, Auth>>();
 
 type Auth = ReturnType<typeof make>;
@@ -21,6 +23,8 @@ export function authOf(db: Database, site: Site): Auth {
   const own = made.get(db.write) ?? new Map<string, Auth>();
   made.set(db.write, own);
   const auth = own.get(site.origin) ?? make(db, site);
+  // A machine has few names; who asks under ever new ports must not fill its memory.
+  if (own.size >= mostOrigins) own.clear();
   own.set(site.origin, auth);
   return auth;
 }

@@ -19,7 +19,6 @@ export interface MemberInList {
   readonly endedAt: string | null;
   readonly note: string | null;
   readonly devices: number;
-  readonly passkeys: number;
 }
 
 /** An invitation that waits for its person. */
@@ -50,7 +49,6 @@ export async function listMembers(
           name: true,
           username: true,
           sessions: { where: { expiresAt: { gt: now } }, select: { id: true } },
-          passkeys: { select: { id: true } },
         },
       },
       steward: { select: { person: { select: { name: true } } } },
@@ -73,7 +71,6 @@ export async function listMembers(
       endedAt,
       note,
       devices: row.user?.sessions.length ?? 0,
-      passkeys: row.user?.passkeys.length ?? 0,
     };
   });
   const open = await db.read.invitation.findMany({

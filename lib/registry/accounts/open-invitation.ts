@@ -43,7 +43,7 @@ export interface InvitationShown {
   readonly expiresAt: string;
 }
 
-/** Shows an invitation to whoever holds its code. Each look is a try: codes cannot be gone through. */
+/** Shows an invitation to whoever holds its code. A look that finds none is a try: codes cannot be gone through. */
 export async function showInvitation(
   db: Database,
   site: Site,

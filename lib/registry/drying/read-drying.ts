@@ -1,7 +1,8 @@
 import { type Database, readTogether, type Selection, sql } from "@/lib/db";
 import type { RowOf } from "../change-set/records";
+import { recordsOfLot } from "../lots/same-lot";
 
-/** Moisture readings and dryings of a lot, each in the order of their days. */
+/** Moisture readings and dryings of a lot, those of its other records among them, each in the order of their days. */
 export interface DryingRead {
   readonly readings: readonly RowOf<"MoistureReading">[];
   readonly dryings: readonly RowOf<"Drying">[];
@@ -18,7 +19,7 @@ function readingsSelection(lotId: string): Selection<RowOf<"MoistureReading">> {
       ...{ id: "text", lotId: "text", on: "text", onFirst: "text", onLast: "text", method: "text", note: "text" },
       ...{ percent: "number", relativeHumidityPercent: "number", temperatureC: "number" },
     },
-    rows: sql`SELECT m.* FROM "MoistureReading" m WHERE m."lotId" = ${lotId} ORDER BY m."onFirst", m."id"`,
+    rows: sql`SELECT m.* FROM "MoistureReading" m WHERE m."lotId" IN ${recordsOfLot(lotId)} ORDER BY m."onFirst", m."id"`,
   };
 }
 
@@ -28,6 +29,6 @@ function dryingsSelection(lotId: string): Selection<RowOf<"Drying">> {
       ...{ id: "text", lotId: "text", on: "text", onFirst: "text", onLast: "text", note: "text" },
       ...{ startGrams: "number", startPercent: "number", targetPercent: "number", endGrams: "number", days: "number" },
     },
-    rows: sql`SELECT d.* FROM "Drying" d WHERE d."lotId" = ${lotId} ORDER BY d."onFirst", d."id"`,
+    rows: sql`SELECT d.* FROM "Drying" d WHERE d."lotId" IN ${recordsOfLot(lotId)} ORDER BY d."onFirst", d."id"`,
   };
 }

@@ -4,6 +4,7 @@ import { assumedOfSpan } from "@/lib/science/lineage/span-assumed";
 import type { GrowOutAsKnown, LotAsKnown, ParentShareKnown } from "@/lib/science/lineage/span-lots";
 import type { Assumption } from "@/lib/science/outcome";
 import { plantsInBounds, seedParentsMayNotShed } from "../grow-outs/plants-in-bounds";
+import { founderHolding } from "./founders-of-span";
 import { growOutNode, type LineageNode, lotNode } from "./lineage-nodes";
 import type { GrowOutRecord, LotRecord, ParentRecord, VarietyRecord } from "./records";
 
@@ -21,7 +22,7 @@ export function lotAsKnown({ lot, assumed }: LineageNode, record: LotRecord, wit
   if (lot.kind === "founder") {
     if (within === 0) return { lot, assumed };
     return {
-      lot: { ...lot, coancestry: within },
+      lot: founderHolding(lot, within),
       assumed: assumed.filter(({ code }) => code !== "founder-seeds-unrelated"),
     };
   }

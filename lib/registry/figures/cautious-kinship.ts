@@ -1,7 +1,7 @@
 import { ancestryOf } from "@/lib/science/lineage/ancestry-of";
 import { lineageSpan } from "@/lib/science/lineage/lineage-span";
 import type { LotAsKnown } from "@/lib/science/lineage/span-lots";
-import { foundersOfSpan } from "./founders-of-span";
+import { founderHolding, foundersOfSpan } from "./founders-of-span";
 import { lineageNodes, lotNode } from "./lineage-nodes";
 import type { FigureRecords } from "./records";
 
@@ -22,7 +22,7 @@ export function cautiousKinship(records: FigureRecords, lotIds: readonly string[
   const lots = ancestryOf(
     nodes.map(({ lot }) => lot),
     ids,
-  ).map((lot): LotAsKnown => (lot.kind === "founder" ? { ...lot, coancestry: inside.get(lot.id) ?? 0 } : lot));
+  ).map((lot): LotAsKnown => (lot.kind === "founder" ? founderHolding(lot, inside.get(lot.id) ?? 0) : lot));
   const known = new Set(lots.map(({ id }) => id));
   const mixed = ids.flatMap((a, i) =>
     ids.slice(i + 1).map((b, k): LotAsKnown => {

@@ -1,3 +1,4 @@
+import type { FounderLot } from "@/lib/science/lineage/lots";
 import type { FounderPair } from "@/lib/science/lineage/span-lots";
 import { grouped } from "../change-set/grouped";
 import { type LineageNode, lotNode } from "./lineage-nodes";
@@ -33,6 +34,11 @@ export function foundersOfSpan(records: FigureRecords, nodes: readonly LineageNo
     for (const id of [firstId, secondId]) within.set(id, Math.max(within.get(id) ?? 0, coancestry ?? 0));
   }
   return { within, pairs: [...told.map((each) => toldPair(each, within)), ...untoldPairs(founders, within, told)] };
+}
+
+/** A founder that holds so much within itself; seeds that are so alike are at least as inbred as that takes: θ ≤ ½(1 + F). */
+export function founderHolding(lot: FounderLot, within: number): FounderLot {
+  return { ...lot, coancestry: within, inbreeding: Math.max(lot.inbreeding ?? 0, 2 * within - 1) };
 }
 
 function toldPair(

@@ -1,6 +1,10 @@
 import type { Mating } from "@/lib/science/crops/mating";
 import { effectiveSize } from "@/lib/science/effective-size/effective-size";
-import { type EffectiveSizeSpanInput, effectiveSizeSpan } from "@/lib/science/effective-size/effective-size-span";
+import {
+  type EffectiveSizeSpanInput,
+  effectiveSizeSpan,
+  type SharesKnown,
+} from "@/lib/science/effective-size/effective-size-span";
 import { type Narrowing, whatNarrows } from "@/lib/science/effective-size/what-narrows";
 import type { Assumption, Refusal } from "@/lib/science/outcome";
 import { plotParentsOfRecord } from "../figures/plot-parents-of-record";
@@ -83,7 +87,7 @@ export function sizeSoFar(ground: SizeGround): SizeSoFar {
     if (size === null) return { state: "nothing-counted" };
     return { state: "known", size, assumed: [...assumed, ...ofInbreeding, ...whole.value.assumed] };
   }
-  const seedShares = seedTaken || record.seedParents !== null ? (record.seedShares ?? "unknown") : "equal";
+  const seedShares: SharesKnown = seedTaken || record.seedParents !== null ? (record.seedShares ?? "unknown") : "equal";
   const bounds = plantsInBounds(record, profile, mostStanding(ground));
   const plants = { ...bounds, seedShares, seedParentsMayNotShed: seedParentsMayNotShed(record) };
   const input: EffectiveSizeSpanInput = { ...mating, ...plants, inbreeding };

@@ -34,7 +34,7 @@ export async function recordKinship(
       const wrong = `is of ${other.variety.name}, another crop than ${one.variety.name}`;
       return refused(refusal("other-crop", ["second"], input.second, wrong, "lots of different crops are no kin"));
     }
-    if (await tx.founderKinship.count({ where: pairOf(one.id, other.id) })) {
+    if (await tx.founderKinship.count({ where: pairOf(recordIds(one), recordIds(other)) })) {
       const needed = "put that right instead";
       return refused(
         refusal("recorded-already", ["second"], input.second, "has a kinship to the first already", needed),
@@ -51,21 +51,27 @@ export async function recordKinship(
   });
 }
 
-function pairOf(one: string, other: string) {
+/** A kinship may stand under another record of either lot. */
+function pairOf(one: string[], other: string[]) {
   return {
     OR: [
-      { firstId: one, secondId: other },
-      { firstId: other, secondId: one },
+      { firstId: { in: one }, secondId: { in: other } },
+      { firstId: { in: other }, secondId: { in: one } },
     ],
   };
+}
+
+function recordIds({ id, otherRecords }: { readonly id: string; readonly otherRecords: readonly { id: string }[] }) {
+  return [id, ...otherRecords.map((each) => each.id)];
 }
 
 /** The founder lot of a number; of several records of one lot the leading one. */
 async function founderNamed(tx: Transaction, number: string, field: string) {
   const variety = { select: { name: true, cropId: true } };
+  const otherRecords = { select: { id: true } };
   const found = await tx.lot.findMany({
     where: { numberKey: foldName(number) },
-    include: { variety, sameAs: { include: { variety } } },
+    include: { variety, otherRecords, sameAs: { include: { variety, otherRecords } } },
   });
   const record = oneMeant(number, found, (each) => each.number);
   const lot = record?.sameAs ?? record;

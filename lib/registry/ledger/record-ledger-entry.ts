@@ -28,7 +28,7 @@ export async function recordLedgerEntry(
   input: LedgerEntryInput,
   today: CivilDay,
 ): Promise<Outcome<Performed<RecordedEntry>>> {
-  const lot = await db.read.lot.findUnique({ where: { id: lotId }, include: { ledger: true } });
+  const lot = await db.read.lot.findUnique({ where: { id: lotId } });
   if (!lot) return refused(unknownLot(lotId));
   const title = `Lot ${lot.number}: ${input.kind} ${input.amount} ${input.unit}, ${input.on.text}`;
   return perform(db, actor, { action: "desk", title }, async (change, tx) => {

@@ -13,6 +13,7 @@ export async function idsOfLot(db: Client, lotId: string): Promise<string[]> {
     UNION ALL SELECT p."id" FROM "LotParent" p WHERE p."lotId" IN ${these}
     UNION ALL SELECT m."id" FROM "LotMaking" m WHERE m."lotId" IN ${these}
     UNION ALL SELECT m."id" FROM "MoistureReading" m WHERE m."lotId" IN ${these}
+    UNION ALL SELECT d."id" FROM "Drying" d WHERE d."lotId" IN ${these}
     UNION ALL SELECT s."id" FROM "Story" s WHERE s."lotId" IN ${these}
     UNION ALL SELECT o."id" FROM "Observation" o WHERE o."lotId" IN ${these}
     UNION ALL SELECT w."id" FROM "Warning" w WHERE w."lotId" IN ${these}

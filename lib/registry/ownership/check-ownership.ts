@@ -169,9 +169,11 @@ class Ground {
 
   private isOwnLink(table: TableName, id: unknown): boolean | null {
     if (typeof id !== "string") return null;
-    if (table === "Variety") return this.actor.role !== "helper" && (this.kept.get(id) ?? false);
     const row = this.rows.get(table, id);
-    return row !== null && this.isOwn(table, row);
+    // One that is hidden shows no keepers either, and is not for that kept by nobody.
+    if (row === null) return false;
+    if (table === "Variety") return this.actor.role !== "helper" && (this.kept.get(id) ?? false);
+    return this.isOwn(table, row);
   }
 
   private get everyDesk(): boolean {

@@ -18,6 +18,8 @@ const written: Readonly<Partial<Record<TableName, readonly string[]>>> = {
   Story: ["teller"],
   LineageClaim: ["teller"],
   Steward: ["note"],
+  Member: ["note"],
+  Invitation: ["words"],
 };
 
 export interface ErasedPerson {
@@ -28,7 +30,8 @@ export interface ErasedPerson {
 
 /**
  * Erases a person: name, contact and address go for good, "a steward" stays with the seed. What was noted of them by name, and every entry of the
- * history that holds the name, the contact or the address, carries a mark instead. It cannot be taken back. Copies made before hold the name until
+ * history that holds the name, the contact or the address, carries a mark instead. An account that acted for the steward, and whose way in was ended,
+ * goes too. It cannot be taken back. Copies made before hold the name until
  * they are so old that they go.
  * Refused: nobody of that name here; an account that acts for the steward; seed lent to them, or by them, of which an answer is still waited for.
  */
@@ -45,11 +48,15 @@ export async function erasePerson(
     }
     const faults = await unsafe(tx, stewardId, person.name);
     if (faults.length > 0) return refused(...faults);
-    const words = await everWritten(tx, person);
+    const ended = await tx.member.findMany({ where: { stewardId }, include: { user: true } });
+    const accounts = ended.flatMap(({ user }) => user ?? []);
+    const words = [...(await everWritten(tx, person)), ...accounts.map((account) => account.name)];
     change.forget(forgetting(words, true));
     await change.remove("Person", [person.id]);
     for (const [table, columns] of Object.entries(written))
       await forgetIn(change, tx, table as TableName, columns, forgetting(words));
+    for (const member of ended) await change.update("Member", member.id, { userId: null });
+    await tx.user.deleteMany({ where: { id: { in: accounts.map((account) => account.id) } } });
     const forgotten = await forgetInHistory(tx, words);
     change.touchNothing();
     return accepted({ stewardId, forgotten });

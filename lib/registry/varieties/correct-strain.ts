@@ -23,7 +23,10 @@ export async function correctStrain(
   const read = parseForm(strainSchema((await readSettings(db.read)).hemisphere), input);
   if (!read.ok) return read;
   const { name, steward, keptFrom, keptTo, ...rest } = read.value;
-  const strain = await db.read.strain.findUnique({ where: { id: strainId }, include: { variety: true } });
+  const strain = await db.read.strain.findUnique({
+    where: { id: strainId },
+    include: { variety: true, steward: { include: { person: true } } },
+  });
   if (!strain)
     return refused(refusal("unknown-strain", [], strainId, "is no strain here", "look at the variety’s page again"));
   const crossed = keepingCrossed(keptFrom, keptTo);
@@ -38,7 +41,9 @@ export async function correctStrain(
     const taken = await tx.strain.findFirst({ where: { varietyId: strain.varietyId, nameKey, id: { not: strainId } } });
     if (taken)
       return refused(refusal("name-taken", ["name"], name, "is another strain of this variety", "write another name"));
-    const keeper = steward === null ? accepted(null) : await stewardNamed(tx, steward);
+    // a keeper without a name (erased) cannot be typed: an empty field leaves them
+    const nameless = strain.steward !== null && strain.steward.person === null ? strain.stewardId : null;
+    const keeper = steward === null ? accepted(nameless) : await stewardNamed(tx, steward);
     if (!keeper.ok) return keeper;
     await change.update("Strain", strainId, {
       ...{ name: sameName(name), nameKey, stewardId: keeper.value },

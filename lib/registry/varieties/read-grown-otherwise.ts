@@ -15,7 +15,6 @@ import { lineageNodes, lotNode } from "../figures/lineage-nodes";
 import { figuresOfVariety } from "../figures/read-figures";
 import { readRecords } from "../figures/read-records";
 import { readPlanGround } from "../grow-outs/read-plan-ground";
-import type { LotToSow } from "../grow-outs/sowing-plan";
 import { founderLinesOf, type LineageStanding, lineageStanding } from "./lineage-standing";
 import { type PlannedSize, plannedSize } from "./planned-size";
 
@@ -104,7 +103,7 @@ export async function readGrownOtherwise(
     lineage: ancestryOf(nodes, known),
     mating: matingOf(crop),
     usualInbreeding: equilibriumInbreeding(defaultSelfingRate(crop)),
-    today: planOfToday(plan.lots, lots, planned, { ...variety, cropFewest: crop.plantsMin }, separateSexes(crop)),
+    today: planOfToday(lots, planned, { ...variety, cropFewest: crop.plantsMin }, separateSexes(crop)),
   };
 }
 
@@ -139,8 +138,8 @@ function plannedGrowOuts(varietyId: string): Selection<PlannedRow> {
   return {
     columns: { id: "text", name: "text", plantsPlanned: "number", seedParentsPlanned: "number", lotId: "text" },
     rows: sql`
-      SELECT g."id", g."name", g."plantsPlanned", g."seedParentsPlanned", x."lotId" FROM "GrowOut" g
-      LEFT JOIN "GrowOutParent" x ON x."growOutId" = g."id"
+      SELECT g."id", g."name", g."plantsPlanned", g."seedParentsPlanned", COALESCE(m."sameAsId", m."id") AS "lotId" FROM "GrowOut" g
+      LEFT JOIN "GrowOutParent" x ON x."growOutId" = g."id" LEFT JOIN "Lot" m ON m."id" = x."lotId"
       WHERE g."varietyId" = ${varietyId} AND g."sown" IS NULL AND g."outcome" IS NULL AND g."endedOn" IS NULL AND g."plantsPlanned" IS NOT NULL
         AND NOT EXISTS (SELECT 1 FROM "Lot" l WHERE l."growOutId" = g."id") ORDER BY g."id" DESC, x."id"`,
   };
@@ -153,7 +152,6 @@ interface Wanted {
 }
 
 function planOfToday(
-  all: readonly LotToSow[],
   lots: readonly LotToGrowOn[],
   planned: readonly PlannedRow[],
   wanted: Wanted,
@@ -172,14 +170,12 @@ function planOfToday(
   const own = new Set(lots.map(({ id }) => id));
   const sown = planned.flatMap(({ id, lotId }) => (id === next?.id && lotId !== null && own.has(lotId) ? [lotId] : []));
   const growOut = next && sown.length > 0 ? { id: next.id, name: next.name } : null;
-  const usual = usualLot(all, lots);
+  const usual = usualLot(lots);
   return { lots: growOut ? sown : usual ? [usual] : [], size, growOut };
 }
 
 /** The newest lot that nothing stands against, of those with a figure first. */
-function usualLot(all: readonly LotToSow[], lots: readonly LotToGrowOn[]): string | null {
-  const order = new Map(all.map(({ id }, place) => [id, place]));
-  const newest = [...lots].sort((a, b) => (order.get(a.id) ?? 0) - (order.get(b.id) ?? 0));
+function usualLot(newest: readonly LotToGrowOn[]): string | null {
   const free = newest.filter(({ objections }) => objections.length === 0);
   const found = free.find(({ standing }) => standing === "counted") ?? free[0] ?? newest[0];
   return found?.id ?? null;

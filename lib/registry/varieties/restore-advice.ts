@@ -59,17 +59,14 @@ export function restoreAdvice(
   if (ground === null) return { ...none, nothing: "no lineage" };
   if (among.length === 0) return { ...none, nothing: "no lot can be used" };
   const places = among.map((lot) => lots.indexOf(lot));
-  const kept = (shares: readonly number[]) => keptOf(mixFigures(ground, shares));
+  const foreign = among.some((lot) => lot.foreign);
+  const kept = (shares: readonly number[]) => keptOf(mixFigures(ground, shares), foreign);
   const best = among.reduce<RestoreAdvice["best"]>((found, lot, i) => {
     const own = kept(lots.map((_, k) => (k === places[i] ? 1 : 0)));
     return own !== null && (found === null || own > found.kept) ? { lot, kept: own } : found;
   }, null);
   if (among.length === 1) return { ...none, best, kept: best?.kept ?? null, nothing: "one lot can be used" };
-  const gram = gramOf(
-    ground,
-    places,
-    among.some(({ foreign }) => foreign),
-  );
+  const gram = gramOf(ground, places, foreign);
   const mix = leastMixWithin(
     gram,
     among.map(({ canGive }) => (canGive ?? 0) / seeds),
@@ -86,13 +83,14 @@ export function restoreAdvice(
     const living = Math.round(share * seeds);
     return [{ lot, share, seeds: living, grams: lot.livingPerGram ? living / lot.livingPerGram : null }];
   });
-  const gain = (keptOf(figures) ?? 0) - best.kept;
+  const gain = (keptOf(figures, foreign) ?? 0) - best.kept;
   const nothing = gain >= NO_GAIN && parts.length > 1 ? null : onePool(gram) ? "all are one pool" : "nothing is added";
-  return { ...none, parts, figures, best, kept: keptOf(figures), nothing };
+  return { ...none, parts, figures, best, kept: keptOf(figures, foreign), nothing };
 }
 
-function keptOf(figures: MixFigures | null): number | null {
-  return figures?.nativeDiversityRetained ?? null;
+/** By the kinship that decides: 1 − θ, its founders at the cautious end; 1 − t/k where foreign genes are among them. */
+function keptOf(figures: MixFigures | null, foreign: boolean): number | null {
+  return (foreign ? figures?.nativeDiversityRetained : figures?.diversityRetained) ?? null;
 }
 
 /** Θ among some of the lots; t/k where foreign genes are among them. */

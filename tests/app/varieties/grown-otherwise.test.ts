@@ -76,6 +76,7 @@ describe("a plan that is tried out", () => {
     expect(fields({ lots: "" })).toEqual(["lots"]);
     expect(fields({ lots: "2", plants: "many", every: "0" })).toEqual(["plants", "every"]);
     expect(fields({ lots: ["2", "3"], "share.2": "40" })).toEqual(["shares"]);
+    expect(fields({ lots: ["2", "3"], "share.2": "0", "share.3": "0" })).toEqual(["shares"]);
     expect(fields({ lots: "2", seedParents: "21" })).toContain("seedParents");
     expect(readPlan(planOfAddress({ lots: "2" }, ground), ground).ok).toBe(true);
   });

@@ -139,6 +139,27 @@ describe("widths", () => {
   });
 });
 
+describe("what is not one figure", () => {
+  const span = tree([
+    lot("a", 1990, [], { kept: null }),
+    lot("b", 1996, ["a"], { size: { low: 2, high: 90 }, kept: { low: 0.5, high: 0.9 }, living: true }),
+    lot("c", 2006, ["b"], { size: { low: 12, high: 12 } }),
+  ]);
+  const labels = drawn(span).labels.map(({ id, kind, figure }) => [id, kind, figure]);
+
+  it("stands as a span behind a name, never as the middle of it", () => {
+    expect(labels).toContainEqual(["b", "lot", "50–90\u00a0%"]);
+  });
+
+  it("names no waist: the narrowest of those that were counted is named", () => {
+    expect(labels.filter(([, kind]) => kind === "waist")).toEqual([["c", "waist", "12"]]);
+  });
+
+  it("has no tone, whatever its kin have", () => {
+    expect(drawn(span).stems.find(({ child }) => child === "b")?.tones[0]).toBeNull();
+  });
+});
+
 describe("a tree that cannot be", () => {
   it("with a ring is cut where it is earliest, and says so", () => {
     const ring = tree([lot("a", 1990, ["c"]), lot("b", 1992, ["a"]), lot("c", 1995, ["b"])]);

@@ -128,6 +128,13 @@ describe("founders", () => {
     near(spansOf(many, [], kin("coancestry", 0.1))("C")?.coancestry, 0.1, 0.1);
     expect(spansOf(many)("C")).toBeNull();
   });
+
+  it("that share more than seeds of unrelated parents can are as inbred as that takes: θ 0.8 needs F 0.6", () => {
+    const many = [lot("A"), lot("B"), mix("C", { id: "A", share: 0.5 }, { id: "B", share: 0.5 })];
+    const of = spansOf(many, [], kin("coancestry", 0.8));
+    near(of("C")?.coancestry, 0.8, 0.8);
+    near(of("A")?.inbreeding, 0.6, 0.6);
+  });
 });
 
 describe("the lines that the figures print", () => {

@@ -70,6 +70,10 @@ onEveryEngine("how founder lots are related", (fresh) => {
     const pea = await aVariety(db, "Mere Pea", "pea");
     await aLot(db, pea, { number: "Pea 1" });
     expect(faultsOf(await record({ first: "Ham 2", second: "Ham 1" }))).toEqual(["recorded-already at second"]);
+    const three = await db.read.lot.findFirstOrThrow({ where: { number: "Ham 3" } });
+    await db.write.lot.updateMany({ where: { number: "Ham 2" }, data: { sameAsId: three.id } });
+    expect(faultsOf(await record({ second: "Ham 3" }))).toEqual(["recorded-already at second"]);
+    await db.write.lot.updateMany({ where: { number: "Ham 2" }, data: { sameAsId: null } });
     expect(faultsOf(await record({ second: "Ham 1" }))).toEqual(["of-itself at second"]);
     expect(faultsOf(await record({ second: "Ham 4" }))).toEqual(["no-founder at second"]);
     expect(faultsOf(await record({ second: "Ham 77" }))).toEqual(["unknown-lot at second"]);

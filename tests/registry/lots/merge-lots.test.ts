@@ -4,6 +4,7 @@ import { ownerHere } from "@/lib/access/actor";
 import type { Database } from "@/lib/db";
 import { importFolder } from "@/lib/exchange/bring-in/import-folder";
 import { exportFolder } from "@/lib/exchange/take-out/export-folder";
+import { readDrying } from "@/lib/registry/drying/read-drying";
 import { figuresOfAll } from "@/lib/registry/figures/read-figures";
 import { recordLedgerEntry } from "@/lib/registry/ledger/record-ledger-entry";
 import { listLots } from "@/lib/registry/lots/list-lots";
@@ -64,8 +65,11 @@ onEveryEngine("two records of one lot", (fresh) => {
     const child = await aLot(db, varietyId, { number: "Ham 2", kind: "harvest", growOutId });
     expect(await numbers()).toEqual(["Ham 1", "Ham 2", "Hill 7"]);
     const rows = await db.read.ledgerEntry.findMany({ orderBy: { id: "asc" } });
+    const day = { on: "2020-01-05", onFirst: "2020-01-05", onLast: "2020-01-05" };
+    await db.write.drying.create({ data: { id: uuidv7(), lotId: other, ...day } });
     granted(await merge(one, { other: "hill 7" }));
 
+    expect((await readDrying(db, one)).dryings).toHaveLength(1);
     expect(await db.read.ledgerEntry.findMany({ orderBy: { id: "asc" } })).toEqual(rows);
     expect(await numbers()).toEqual(["Ham 1", "Ham 2"]);
     const figures = await figuresOfAll(db);

@@ -155,6 +155,13 @@ onEveryEngine("Who may write what", (fresh) => {
       addOtherName(seenBy(db, who), who, varietyId, { name: `Of ${who.stewardId}`, kind: "other" });
     expect(said(await name(bert, circle.varieties.shared))).toBe("done");
     expect(said(await name(bert, circle.varieties.open))).toBe("not-yours");
+    // One that is hidden is not taken for one that nobody keeps, by whatever way its id came.
+    const unseen = perform(db, bert, { action: "record", title: "Another name" }, async (change) => {
+      const named = { name: "Guessed", nameKey: "guessed", kind: "other", varietyId: circle.varieties.held };
+      await change.create("VarietyName", { id: "01990000-0000-7000-8000-00000000abce", ...named });
+      return accepted(null);
+    });
+    expect(said(await unseen)).toBe("not-yours");
   });
 
   it("a record that is hidden is refused word for word like one that is not there", async () => {

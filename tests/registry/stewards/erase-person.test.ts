@@ -64,11 +64,23 @@ onEveryEngine("Erasing a person", (fresh) => {
     expect(await codes(owner, stewards.borrower)).toEqual(["answer-open"]);
     expect(await codes(actor("librarian"), stewards.anna)).toEqual(["not-allowed"]);
     expect(await codes(owner, "nobody")).toEqual(["unknown-steward"]);
+    await db.write.user.create({ data: { id: "u1", name: "Berto", email: "u1@kinrow.invalid", username: "berto" } });
     await db.write.member.create({
-      data: { id: "m1", role: "steward", stewardId: stewards.bert, addedAt: "2026-01-01T00:00:00.000Z" },
+      data: { id: "m1", userId: "u1", role: "steward", stewardId: stewards.bert, addedAt: "2026-01-01T00:00:00.000Z" },
     });
     expect(await codes(owner, stewards.bert)).toEqual(["has-account"]);
     expect((await db.read.person.findUniqueOrThrow({ where: { stewardId: stewards.bert } })).name).toBe("Bert Omm");
+    const berto = { ...actor("steward", stewards.bert), name: "Berto" };
+    granted(
+      await perform(db, berto, { action: "record", title: "A name" }, async (change) => {
+        await change.update("Steward", stewards.bert, { note: "of the lower row" });
+        return accepted(null);
+      }),
+    );
+    await db.write.member.update({ where: { id: "m1" }, data: { endedAt: "2026-02-01T00:00:00.000Z" } });
+    expect(await codes(owner, stewards.bert)).toEqual([]);
+    expect([await db.read.user.count(), await db.read.member.count({ where: { userId: null } })]).toEqual([0, 1]);
+    expect((await db.read.changeSet.findMany()).map((each) => each.actor)).not.toContain("Berto");
   });
 });
 

@@ -38,6 +38,19 @@ onEveryEngine("a strain", (fresh) => {
     expect(JSON.parse(change.before ?? "{}").relation).toBe("possibly the same");
   });
 
+  test("keeps a keeper whose name was erased, and lets go of one that is taken out of the form", async () => {
+    const keeper = await aSteward(db, "Rin Olderwick");
+    const named = { ...typed, steward: "Rin Olderwick", reason: "looked" };
+    const keeperOf = async () => (await db.read.strain.findUniqueOrThrow({ where: { id: strainId } })).stewardId;
+    granted(await correctStrain(db, owner, strainId, named));
+    granted(await correctStrain(db, owner, strainId, { ...typed, reason: "nobody kept it" }));
+    expect(await keeperOf()).toBeNull();
+    granted(await correctStrain(db, owner, strainId, named));
+    await db.write.person.delete({ where: { stewardId: keeper } });
+    granted(await correctStrain(db, owner, strainId, { ...typed, reason: "a year put right" }));
+    expect(await keeperOf()).toBe(keeper);
+  });
+
   test("is not put right without a reason, under a name that another has, or with years that cross", async () => {
     granted(await addStrain(db, owner, varietyId, { name: "Osk’s keeping" }));
     const reason = "looked";

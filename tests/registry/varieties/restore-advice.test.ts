@@ -76,6 +76,23 @@ describe("advice to restore a variety", () => {
     expect(restoreAdvice({ ...groundOf([lot("A")], [[0.1]]), ground: null }, 100, nobody).nothing).toBe("no lineage");
   });
 
+  it("keeps to the cautious kinship of native lots, whatever foreign pollen a lot that is left out has", () => {
+    const against = [{ code: "foreign-pollen" as const, words: "has foreign genes", overridable: true }];
+    const lots = [lot("A"), lot("B"), lot("C", { foreign: true, against })];
+    const cautious = [
+      [0.1, 0.03, 0],
+      [0.03, 0.08, 0],
+      [0, 0, 0.02],
+    ];
+    const { ground, ...rest } = groundOf(lots, cautious);
+    // by the records alone, founders unrelated, the first two would have nothing in common
+    const unrelated = cautious.map((row, i) => row.map((theta, j) => (i === j ? theta : 0)));
+    const natives = { identical: unrelated, excess: unrelated.map((row) => row.map(() => 0)) };
+    const found = restoreAdvice({ ...rest, ground: ground && { ...ground, natives } }, 120, nobody);
+    expect(found.kept).toBeCloseTo(1 - 0.0591666667, 9);
+    expect(found.best).toMatchObject({ lot: { number: "B" }, kept: 0.92 });
+  });
+
   it("goes by native kinship where foreign pollen is taken in", () => {
     const lots = [lot("A"), lot("B", { foreign: true })];
     const base = groundOf(lots, [

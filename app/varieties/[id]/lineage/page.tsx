@@ -6,7 +6,7 @@ import { cache } from "react";
 import { PageHead, Section } from "@/components/frame";
 import { Figure } from "@/components/numbers";
 import { SeedCoat } from "@/components/seed-coat";
-import { orderTree, readStemAddress, StemChart, StemLegend, toneScale } from "@/components/stem-chart";
+import { orderTree, readStemAddress, StemChart, StemLegend, type StemTree, toneScale } from "@/components/stem-chart";
 import type { SearchParameters } from "@/components/tables";
 import { Notice } from "@/components/ui";
 import { readLineage } from "@/lib/registry/lineage/read-lineage";
@@ -94,7 +94,7 @@ export default async function LineagePage({ params, searchParams }: Props) {
           }
         />
       )}
-      <Faults read={read} />
+      <Faults tree={tree} />
       {lots.length === 0 ? null : (
         <>
           <StemLegend tones={toneScale(tree.lots)} seed={seed} />
@@ -108,8 +108,8 @@ export default async function LineagePage({ params, searchParams }: Props) {
 }
 
 /** What in the records does not fit together and is drawn as a gap. */
-function Faults({ read }: { read: NonNullable<Awaited<ReturnType<typeof readLineage>>> }) {
-  const { faults } = orderTree(treeOf(read));
+function Faults({ tree }: { tree: StemTree }) {
+  const { faults } = orderTree(tree);
   if (faults.length === 0) return null;
   return (
     <Notice kind="caution" title="Drawn as a gap">

@@ -33,5 +33,10 @@ onEveryEngine("a folder by which a lot would be its own ancestor", (fresh) => {
     expect(await at({ "lineage_claims.csv": claims })).toEqual(["cycle lineage_claims.csv:3:parent_lot"]);
     expect(await db.read.lot.count()).toBe(0);
     expect(await at({ "lot_details.csv": "lot,same_as\nM 3,M 1\n" })).toEqual([]);
+    // a later folder may not let the lead of the first follow a third
+    const later = { "lots.csv": "lot,variety,kind,from\nM 1,Grey Morrow,founder,\nM 4,Grey Morrow,founder,\n" };
+    expect(await at({ ...later, "lot_details.csv": "lot,same_as\nM 1,M 4\n" })).toEqual([
+      "leads-already lot_details.csv:2:same_as",
+    ]);
   });
 });

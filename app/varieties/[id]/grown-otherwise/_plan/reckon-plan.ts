@@ -44,11 +44,15 @@ export function readPlan(plan: PlanTyped, ground: GroundToGrowOn): Outcome<PlanR
     faults.push(
       refusal("missing", ["shares"], "", "stands for one of them", "write a share for each lot, or for none"),
     );
-  if (faults.length > 0) return refused(...faults);
   const sum = told.reduce<number>((all, share) => all + (share ?? 0), 0);
+  if (lots.length > 1 && !told.includes(null) && sum === 0)
+    faults.push(
+      refusal("shares-not-whole", ["shares"], 0, "is what the shares sum to", "give one lot a share at least"),
+    );
+  if (faults.length > 0) return refused(...faults);
   const parents = lots.map(({ node }, i) => ({
     id: node,
-    share: evenShares || sum === 0 ? 1 / lots.length : (told[i] ?? 0) / sum,
+    share: evenShares || lots.length === 1 ? 1 / lots.length : (told[i] ?? 0) / sum,
   }));
   const cv = Number(plan.cv);
   const plot: PlotParents = {

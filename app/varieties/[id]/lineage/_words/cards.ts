@@ -64,7 +64,7 @@ export function kindInWords(lot: LotOfLineage, numbers: ReadonlyMap<string, stri
   const when = whenInWords(lot);
   const from = listed(
     lot.parents.map(({ id, share }) => {
-      const number = numbers.get(id) ?? "a lot that is not on record here";
+      const number = numbers.get(id) ?? "a lot that is not drawn here";
       return lot.parents.length === 1 ? number : `${number} (${share === null ? "share unknown" : percent(share, 0)})`;
     }),
   );

@@ -1,36 +1,35 @@
 import type { StemBand, StemClaim, StemLot, StemTree } from "@/components/stem-chart";
 import type { LotOfLineage } from "@/lib/registry/lineage/lineage-lots";
 import type { ClaimOfLineage, LineageRead } from "@/lib/registry/lineage/read-lineage";
-import { whenInWords } from "./when";
 
 /** Lots of nobody stand in a band of their own. */
 const nobody = "nobody";
 
 /** The lineage as the stem chart draws it. */
 export function treeOf(read: LineageRead): StemTree {
+  const drawn = new Set(read.lots.map(({ id }) => id));
   return {
-    lots: read.lots.map((lot) => stemLot(lot, read.variety.id)),
+    lots: read.lots.map((lot) => stemLot(lot, read.variety.id, drawn)),
     claims: read.claims.map(stemClaim),
     bands: bandsOf(read),
   };
 }
 
-function stemLot(lot: LotOfLineage, varietyId: string): StemLot {
+/** What was crossed in from another variety is drawn by itself: its own descent belongs to that variety’s picture, and is no gap here. */
+function stemLot(lot: LotOfLineage, varietyId: string, drawn: ReadonlySet<string>): StemLot {
+  const own = lot.varietyId === varietyId;
   return {
     id: lot.id,
     number: lot.number,
     kind: lot.kind,
     at: lot.at,
-    when: whenInWords(lot),
     band: lot.holderId ?? nobody,
-    parents: lot.parents,
+    parents: own ? lot.parents : lot.parents.filter(({ id }) => drawn.has(id)),
     size: lot.effectiveSize,
     kept: lot.kept,
     foreign: lot.foreignPollen,
     living: lot.living,
-    variety: lot.varietyId === varietyId ? null : lot.variety,
-    strain: lot.strain,
-    href: hrefOf(lot),
+    variety: own ? null : lot.variety,
   };
 }
 
@@ -40,15 +39,11 @@ export function hrefOf(lot: LotOfLineage): string {
 }
 
 function stemClaim(claim: ClaimOfLineage): StemClaim {
-  const { generationsFirst: first, generationsLast: last } = claim;
   return {
     id: claim.id,
     lotId: claim.lotId,
     kind: claim.kind as StemClaim["kind"],
     parentId: claim.parentLotId,
-    words: claim.words,
-    teller: claim.teller,
-    generations: first === null ? null : { first, last: last ?? first },
     standing: claim.standing as StemClaim["standing"],
   };
 }

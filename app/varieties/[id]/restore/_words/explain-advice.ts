@@ -36,8 +36,11 @@ export function adviceExplanation(advice: RestoreAdvice, { seedsWanted }: Restor
         : []),
       "A holder’s reserve is taken evenly from all the good jars that hold it.",
     ],
-    unsure:
-      "It looks at kinship alone, not at vigour, age or trueness to type. Founders are told apart as the records tell them; where they may be kin the figures are those of the cautious end.",
+    unsure: `It looks at kinship alone, not at vigour, age or trueness to type. ${
+      native
+        ? "With foreign genes in the mix founders count as unrelated; if they are kin, it adds less."
+        : "Where founders may be kin the figures are those of the cautious end."
+    }`,
     sources: [
       "Caballero & Toro 2000, Genet. Res. 75:331",
       "Fernández, Toro & Caballero 2001, Animal Biodiversity and Conservation 24.2:17",
