@@ -22,6 +22,8 @@ const layers: Readonly<Record<string, Layer>> = {
     may: ["lib/science", "lib/schemas", "lib/access", "lib/db", "lib/registry", "lib/exchange", "lib/backups"],
     packages: ["node:"],
   },
+  // runs in the phone's browser: no zod there (its weight), so of lib/schemas it takes words, limits and types
+  "lib/field": { may: ["lib/science", "lib/schemas", "lib/field"], packages: ["dexie", "uuidv7"] },
   "lib/display": { may: ["lib/science", "lib/schemas", "lib/display"], packages: [] },
   // the layout of the stem chart is measured by the bench
   "lib/cli": { may: ["lib/", "components/stem-chart"] },
@@ -37,6 +39,7 @@ const layers: Readonly<Record<string, Layer>> = {
       "lib/access",
       "lib/registry",
       "lib/exchange",
+      "lib/field",
       "lib/display",
       "components",
       "app",

@@ -1,13 +1,11 @@
 import { z } from "zod";
 import { fieldRecord } from "./field-records";
+import { mostAtOnce } from "./heap";
 
 /*
  * How a phone brings its records home: it sends them in heaps, again and again, until each is named in an answer. A file that carries the
  * records home has the same shape.
  */
-
-/** So many records go in one heap at most. */
-export const mostAtOnce = 200;
 
 const device = z.strictObject({ id: z.uuid(), name: z.string().trim().min(1).max(60) });
 
@@ -29,7 +27,7 @@ export const fieldFile = z.strictObject({
   records: z.array(z.unknown()),
 });
 
-export { fieldRecord };
+export { fieldRecord, mostAtOnce };
 
 /**
  * What became of a record. Taken: it stands in the registry. Held: it stood there already. Waiting: it is stored, and something that it belongs to

@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { moments, organs, passStages, pullReasons, stages, thinnings, timings } from "../grow-outs/field-kinds";
-import { bulkings, fatesOfSeed } from "../harvests/harvest-entry";
+import { bulkings, fatesOfSeed } from "../harvests/harvest-kinds";
 import { fates, intents } from "../plants/plant-cells";
 
 /*

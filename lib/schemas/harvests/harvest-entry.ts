@@ -3,10 +3,9 @@ import type { FuzzyDate, Hemisphere } from "@/lib/science/dates/fuzzy-date";
 import { accepted, type Outcome, refusal, refused } from "@/lib/science/outcome";
 import { count, day, decimal, name, neededField, oneOf, openField, words } from "../lots/form-fields";
 import { readDecimal } from "../notebook/decimal";
+import { type Bulking, bulkings, type FateOfSeed, fatesOfSeed } from "./harvest-kinds";
 
-/** How the seed of several plants is put together. */
-export const bulkings = ["equal seeds", "equal weight", "all together", "kept apart"] as const;
-export type Bulking = (typeof bulkings)[number];
+export { type Bulking, bulkings, type FateOfSeed, fatesOfSeed };
 
 /** How the seed parents are told: plants of the grow-out, or bags of which only the number is known. */
 export const waysToTell = ["plants", "count"] as const;
@@ -14,18 +13,6 @@ export const waysToTell = ["plants", "count"] as const;
 /** What is known of each: its weight, its number of seeds, or nothing. */
 export const measuresOfEach = ["grams", "seeds", "nothing"] as const;
 export type MeasureOfEach = (typeof measuresOfEach)[number];
-
-/** What became of a plant's seed: in the lot, not taken at all, or lost, with why. */
-export const fatesOfSeed = [
-  "kept",
-  "not taken",
-  "lost: tag fell off",
-  "lost: rotted or mouldy",
-  "lost: eaten",
-  "lost: tipped in with the food crop",
-  "lost: broken open",
-] as const;
-export type FateOfSeed = (typeof fatesOfSeed)[number];
 
 /** More seed parents than this are told by their number alone. */
 export const mostParentsInForm = 400;

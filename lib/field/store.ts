@@ -1,0 +1,245 @@
+import { Dexie, type Table } from "dexie";
+import { uuidv7 } from "uuidv7";
+import type { FieldAnswer } from "@/lib/schemas/field/field-delivery";
+import type { FieldPack } from "@/lib/schemas/field/field-pack";
+import { accepted, type Outcome, refused } from "@/lib/science/outcome";
+import type {
+  Device,
+  KeptPack,
+  KeptPhoto,
+  KeptRecord,
+  KeptSetting,
+  NewRecord,
+  SettingName,
+  Settings,
+} from "./kept-rows";
+import { isLostConnection, storageRefusal } from "./storage-refusal";
+
+/** The name of the store in the phone's browser. */
+export const storeName = "kinrow-field";
+
+/**
+ * Versions of the store are only ever added to: a page of the release before goes on with the tables it knows, and a newer one finds all that an
+ * older one stored. Never change a line that has been released.
+ */
+const versions: readonly Readonly<Record<string, string>>[] = [
+  { packs: "growOutId", records: "id, &sequence, state, growOutId", photos: "hash, growOutId, sent", settings: "name" },
+];
+
+class Tables extends Dexie {
+  readonly packs!: Table<KeptPack, string>;
+  readonly records!: Table<KeptRecord, string>;
+  readonly photos!: Table<KeptPhoto, string>;
+  readonly settings!: Table<KeptSetting, SettingName>;
+
+  constructor(name: string) {
+    // the disk has a record before the screen says so: a phone may die at any moment
+    super(name, { chromeTransactionDurability: "strict" });
+    versions.forEach((stores, at) => {
+      this.version(at + 1).stores(stores);
+    });
+  }
+}
+
+/** What the page is told when another tab stands in the way, or this one has to let go. */
+export interface StoreListener {
+  /** an older page of the field, still open elsewhere, holds the store back */
+  blocked(): void;
+  /** a newer page has taken the store over: reload this one */
+  outdated(): void;
+}
+
+/**
+ * The phone's own store: packs, records with what the registry said of them, pictures, settings. A record is stored, with its place among the
+ * records of the phone, in one transaction; nothing that was recorded is ever rewritten or removed before the registry has it.
+ */
+export class FieldStore {
+  readonly #tables: Tables;
+
+  constructor(name: string = storeName, listener?: StoreListener) {
+    this.#tables = new Tables(name);
+    this.#tables.on("blocked", () => listener?.blocked());
+    this.#tables.on("versionchange", () => {
+      this.#tables.close({ disableAutoOpen: false });
+      listener?.outdated();
+      return false;
+    });
+  }
+
+  /**
+   * Stores a record and gives it its place. Refused where the phone's memory is full or gone, with what to do; the record is then not stored.
+   * A record that is stored already (its id) is given back as it is, so that trying again makes no second one.
+   */
+  async append(record: NewRecord): Promise<Outcome<KeptRecord>> {
+    try {
+      return accepted(await this.#again(() => this.#append(record)));
+    } catch (fault) {
+      return refused(storageRefusal(fault));
+    }
+  }
+
+  #append(record: NewRecord): Promise<KeptRecord> {
+    const { records, settings } = this.#tables;
+    return this.#tables.transaction("rw", records, settings, async () => {
+      const stored = await records.get(record.id);
+      if (stored) return stored;
+      const device = await this.#device();
+      const sequence = (await this.#read("sequence", 0)) + 1;
+      const row: KeptRecord = {
+        id: record.id,
+        sequence,
+        growOutId: record.growOutId,
+        record: { ...record, deviceId: device.id, sequence },
+        state: "unsent",
+        sentence: null,
+        answeredAt: null,
+      };
+      await settings.put({ name: "sequence", value: sequence });
+      await records.add(row);
+      return row;
+    });
+  }
+
+  /** This phone; it gets its id the first time it is asked for. */
+  device(): Promise<Device> {
+    return this.#again(() => this.#tables.transaction("rw", this.#tables.settings, () => this.#device()));
+  }
+
+  async #device(): Promise<Device> {
+    const found = await this.#tables.settings.get("device");
+    if (found) return found.value as Device;
+    const id = uuidv7();
+    const device = { id, name: `Phone ${id.slice(-4)}` };
+    await this.#tables.settings.put({ name: "device", value: device });
+    return device;
+  }
+
+  /** What the registry has not answered yet, in the order in which it was recorded; at most `most`. */
+  unsent(most = Number.POSITIVE_INFINITY): Promise<KeptRecord[]> {
+    return this.#again(async () => {
+      const rows = await this.#tables.records.where("state").equals("unsent").sortBy("sequence");
+      return rows.slice(0, most);
+    });
+  }
+
+  /** Puts beside each record what the registry said of it. Ids that this phone does not have are passed over; how many were marked. */
+  answered(answer: FieldAnswer): Promise<number> {
+    const { records } = this.#tables;
+    return this.#again(() =>
+      this.#tables.transaction("rw", records, async () => {
+        const found = await records.bulkGet(answer.answers.map((each) => each.id));
+        const marked = answer.answers.flatMap(({ fate, sentence }, at): KeptRecord[] => {
+          const row = found[at];
+          return row ? [{ ...row, state: fate, sentence, answeredAt: answer.now }] : [];
+        });
+        await records.bulkPut(marked);
+        return marked.length;
+      }),
+    );
+  }
+
+  /** All records of a grow-out, or of the phone, in their order. */
+  records(growOutId?: string): Promise<KeptRecord[]> {
+    const { records } = this.#tables;
+    return this.#again(() =>
+      growOutId === undefined
+        ? records.orderBy("sequence").toArray()
+        : records.where("growOutId").equals(growOutId).sortBy("sequence"),
+    );
+  }
+
+  /** Stores a pack and reads it back: what it gives stands on the phone. */
+  async keepPack(pack: FieldPack, keptAt: string): Promise<Outcome<KeptPack>> {
+    const { packs } = this.#tables;
+    try {
+      await this.#again(() => packs.put({ growOutId: pack.growOut.id, pack, keptAt }));
+      const back = await this.#again(() => packs.get(pack.growOut.id));
+      return back?.pack.madeAt === pack.madeAt ? accepted(back) : refused(storageRefusal({ name: "read back empty" }));
+    } catch (fault) {
+      return refused(storageRefusal(fault));
+    }
+  }
+
+  packs(): Promise<KeptPack[]> {
+    return this.#again(() => this.#tables.packs.toArray());
+  }
+
+  pack(growOutId: string): Promise<KeptPack | undefined> {
+    return this.#again(() => this.#tables.packs.get(growOutId));
+  }
+
+  /** Takes a grow-out off the phone, unless something of it is not in the registry yet: then nothing goes, and false. */
+  leaveBehind(growOutId: string): Promise<boolean> {
+    const { packs, records, photos } = this.#tables;
+    return this.#again(() =>
+      this.#tables.transaction("rw", packs, records, photos, async () => {
+        const rows = await records.where("growOutId").equals(growOutId).toArray();
+        const pictures = await photos.where("growOutId").equals(growOutId).toArray();
+        if (rows.some((row) => row.state === "unsent" || row.state === "refused")) return false;
+        if (pictures.some((picture) => picture.sent === 0)) return false;
+        await records.bulkDelete(rows.map((row) => row.id));
+        await photos.bulkDelete(pictures.map((picture) => picture.hash));
+        await packs.delete(growOutId);
+        return true;
+      }),
+    );
+  }
+
+  /** Stores a picture. The same picture twice is one. */
+  async keepPhoto(photo: KeptPhoto): Promise<Outcome<string>> {
+    const { photos } = this.#tables;
+    try {
+      await this.#again(() =>
+        this.#tables.transaction("rw", photos, async () => {
+          if (!(await photos.get(photo.hash))) await photos.add(photo);
+        }),
+      );
+      return accepted(photo.hash);
+    } catch (fault) {
+      return refused(storageRefusal(fault));
+    }
+  }
+
+  photo(hash: string): Promise<KeptPhoto | undefined> {
+    return this.#again(() => this.#tables.photos.get(hash));
+  }
+
+  unsentPhotos(): Promise<KeptPhoto[]> {
+    return this.#again(() => this.#tables.photos.where("sent").equals(0).toArray());
+  }
+
+  /** The registry has the picture: its bytes leave the phone. Or it would not have it, with why: they stay. */
+  async photoAnswered(hash: string, refusal: string | null): Promise<void> {
+    const change = refusal === null ? { sent: 1 as const, bytes: null, sentence: null } : { sentence: refusal };
+    await this.#again(() => this.#tables.photos.update(hash, change));
+  }
+
+  setting<N extends SettingName>(name: N): Promise<Settings[N] | undefined> {
+    return this.#again(async () => (await this.#tables.settings.get(name))?.value as Settings[N] | undefined);
+  }
+
+  async set<N extends SettingName>(name: N, value: Settings[N]): Promise<void> {
+    await this.#again(() => this.#tables.settings.put({ name, value }));
+  }
+
+  close(): void {
+    this.#tables.close();
+  }
+
+  async #read(name: "sequence", otherwise: number): Promise<number> {
+    const found = await this.#tables.settings.get(name);
+    return typeof found?.value === "number" ? found.value : otherwise;
+  }
+
+  /** After sleep some phones drop the connection: opened once more, and tried once more. */
+  async #again<T>(work: () => PromiseLike<T>): Promise<T> {
+    try {
+      return await work();
+    } catch (fault) {
+      if (!isLostConnection(fault)) throw fault;
+      this.#tables.close({ disableAutoOpen: false });
+      await this.#tables.open();
+      return work();
+    }
+  }
+}
