@@ -14,6 +14,11 @@ export const fieldDelivery = z.strictObject({
   device,
   /** the phone's clock as it sends, so that it can be told how wrong it is */
   sentAt: z.iso.datetime(),
+  /**
+   * the lowest sequence of which the phone has had no answer yet. The records of one phone are taken in their order: one of this heap waits while
+   * an earlier one from there on has not come. Left out, none waits for that reason
+   */
+  unansweredFrom: z.int().min(1).optional(),
   records: z.array(z.unknown()).max(mostAtOnce),
 });
 export type FieldDelivery = z.output<typeof fieldDelivery>;
