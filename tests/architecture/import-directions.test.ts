@@ -29,7 +29,7 @@ const layers: Readonly<Record<string, Layer>> = {
   "lib/cli": { may: ["lib/", "components/stem-chart"] },
   components: {
     may: ["lib/science", "lib/schemas", "lib/display", "components"],
-    packages: ["react", "next", "@tanstack/", "recharts", "temml"],
+    packages: ["react", "next", "@tanstack/", "recharts", "temml", "jsqr"],
   },
   app: {
     may: [

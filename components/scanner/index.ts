@@ -1,0 +1,2 @@
+export { Scanner } from "./scanner";
+export type { Typing } from "./typing-instead";
