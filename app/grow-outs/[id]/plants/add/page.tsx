@@ -3,6 +3,8 @@ import Link from "next/link";
 import { notFound } from "next/navigation";
 import { PageHead } from "@/components/frame";
 import { mayStand, readPlantsGrid } from "@/lib/registry/plants/read-plants-grid";
+import { tagsOnRecord } from "@/lib/registry/plants/tags-on-record";
+import { nextNumber } from "@/lib/schemas/plants/next-number";
 import { current } from "../../../../_session/current";
 import { AddPlantsForm } from "./add-plants-form";
 
@@ -13,8 +15,7 @@ export default async function AddPlantsPage({ params }: { params: Promise<{ id: 
   const { id } = await params;
   const read = await readPlantsGrid(db, id);
   if (!read) notFound();
-  const numbers = read.plants.flatMap((plant) => (/^\d{1,6}$/.test(plant.name) ? [Number(plant.name)] : []));
-  const from = String(Math.max(0, ...numbers) + 1);
+  const from = String(nextNumber(tagsOnRecord(read.plants)));
   return (
     <div className="sheet stack">
       <PageHead
