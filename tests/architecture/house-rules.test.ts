@@ -38,6 +38,30 @@ describe("a test", () => {
   });
 });
 
+describe("an operation", () => {
+  /** What stands between the bracket that opens before `start` and the one that closes it. */
+  function within(text: string, start: number): string {
+    let open = 1;
+    let end = start;
+    for (; end < text.length && open > 0; end += 1) {
+      if ("([{".includes(text[end] ?? "")) open += 1;
+      if (")]}".includes(text[end] ?? "")) open -= 1;
+    }
+    return text.slice(start, end);
+  }
+
+  it("reads by its own transaction: the registry's other connection may be the very one that it holds", () => {
+    const beside = projectFiles(/^(lib|seed-scenario|tests)\/.*\.ts$/).filter((file) => {
+      const text = textOf(file);
+      return [...text.matchAll(/(?:\bperform|\$transaction)(?:<[^(]*>)?\(/g)].some(({ 0: head, index }) => {
+        const call = within(text, index + head.length);
+        return call.includes("=>") && /\bdb\.(read|write|whole)\b/.test(call.slice(call.indexOf("=>")));
+      });
+    });
+    expect(beside).toEqual([]);
+  });
+});
+
 describe("a formula", () => {
   const formulas = projectFiles(/^lib\/science\/.*\.ts$/).filter((file) =>
     /export (?:async )?function/.test(textOf(file)),

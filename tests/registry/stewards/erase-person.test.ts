@@ -19,8 +19,8 @@ onEveryEngine("Erasing a person", (fresh) => {
     const { stewards, lots } = await aCircle(db);
     granted(await correctSteward(db, owner, stewards.anna, { name: "Anna Vell-Harrow", place: "Upper valley" }));
     granted(
-      await perform(db, owner, { action: "record", title: "Given to Anna Vell-Harrow" }, async (change) => {
-        await change.update("Transfer", (await db.read.transfer.findFirstOrThrow()).id, {
+      await perform(db, owner, { action: "record", title: "Given to Anna Vell-Harrow" }, async (change, tx) => {
+        await change.update("Transfer", (await tx.transfer.findFirstOrThrow()).id, {
           note: "asked ANNA VELL-HARROW",
         });
         return accepted(null);

@@ -50,7 +50,7 @@ async function fillEveryTable(db: Database): Promise<void> {
   const other = await db.read.lot.findFirstOrThrow({ where: { number: "M 3" } });
   const placeId = uuidv7();
   const strainId = uuidv7();
-  await perform(db, owner, { action: "record", title: "Everything" }, async (change) => {
+  await perform(db, owner, { action: "record", title: "Everything" }, async (change, tx) => {
     const put = (table: TableName, row: object) => change.create(table, { id: uuidv7(), ...row } as never);
     await put("Setting", { key: "confirmedYears", value: "4" });
     await change.update("Crop", own.id, { latinName: "Vicia sp.", cautions: "none known", clonal: true });
@@ -95,7 +95,7 @@ async function fillEveryTable(db: Database): Promise<void> {
       donorNumber: "007",
       howSure: "guess",
     });
-    const twice = await db.read.lot.findFirstOrThrow({ where: { number: "M 4" } });
+    const twice = await tx.lot.findFirstOrThrow({ where: { number: "M 4" } });
     await change.update("Lot", twice.id, { sameAsId: other.id });
     await change.update("Steward", stewardId, { placeGrain: "exact" });
     await change.update("GrowOutPlot", stand.id, { fromOn: "2030-04", toOn: "2030-10-12" });
