@@ -6,9 +6,8 @@ export default defineConfig({
   test: {
     include: ["tests/**/*.test.ts", "tests/**/*.test.tsx"],
     exclude: ["tests/browser/**"],
-    // Long enough for a machine that runs ten times slower than most: a limit finds what hangs, speed is the bench's.
-    testTimeout: 300_000,
-    hookTimeout: 300_000,
+    testTimeout: 60_000,
+    hookTimeout: 120_000,
     maxWorkers: 2,
   },
 });

@@ -22,6 +22,8 @@ export const routes = {
   "/crops/[key]": "read",
   "/crops/[key]/own/[field]": "settings",
   "/crops/csv": "read",
+  "/field/pack/[growOut]": "record-in-field",
+  "/field/records": "record-in-field",
   "/grow-outs": "read",
   "/grow-outs/[id]": "read",
   "/grow-outs/[id]/correct": "correct",

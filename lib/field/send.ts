@@ -50,6 +50,8 @@ export async function sendOutbox(store: FieldStore, post: Post, clock: () => num
     const posted = await post({
       device,
       sentAt: new Date(clock()).toISOString(),
+      // what was recorded before it is home, or too big to be sent
+      unansweredFrom: first.sequence,
       records: rows.map((row) => row.record),
     }).catch(() => null);
     if (posted === null) return end("unreachable");

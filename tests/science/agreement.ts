@@ -1,5 +1,4 @@
-import { existsSync, readFileSync } from "node:fs";
-import path from "node:path";
+import { readFileSync } from "node:fs";
 import { expect } from "vitest";
 import type { Outcome, Refusal } from "@/lib/science/outcome";
 
@@ -11,14 +10,9 @@ export interface ReferenceCase<Input> {
   readonly tolerance?: number;
 }
 
-/**
- * Reference values of tests/reference/NAME.json: where they come from stands in the file. `npm run bench -- references` has many more made
- * and names their folder in KINROW_REFERENCES.
- */
+/** Reference values of tests/reference/NAME.json: where they come from stands in the file. */
 export function referenceCases<Input>(name: string): readonly ReferenceCase<Input>[] {
-  const many = path.join(process.env.KINROW_REFERENCES ?? "", `${name}.json`);
-  const file =
-    process.env.KINROW_REFERENCES && existsSync(many) ? many : new URL(`../reference/${name}.json`, import.meta.url);
+  const file = new URL(`../reference/${name}.json`, import.meta.url);
   return (JSON.parse(readFileSync(file, "utf8")) as { cases: ReferenceCase<Input>[] }).cases;
 }
 

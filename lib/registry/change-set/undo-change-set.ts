@@ -8,7 +8,7 @@ import { type Performed, perform } from "./perform";
 import { delegateOf, type PatchOf, type TableName } from "./records";
 import type { ChangeWriter } from "./writer";
 
-interface Reversal {
+export interface Reversal {
   readonly table: TableName;
   readonly id: string;
   readonly action: string;
@@ -42,25 +42,39 @@ export async function undoChangeSet(
     undoesId: target.id,
   };
   return perform(db, actor, operation, async (change, tx) => {
-    const rows = await tx.change.findMany({ where: { changeSetId }, orderBy: { position: "desc" } });
-    const reversals = rows.map((row) => ({
-      table: row.tableName as TableName,
-      id: row.recordId,
-      action: row.action,
-      before: parsed(row.before),
-      after: parsed(row.after),
-    }));
+    const reversals = await reversalsOf(tx, changeSetId);
     if (reversals.some(({ table }) => aboutPeople.has(table))) return refused(notHere(target.title));
     if (reversals.some(({ table, before }) => table === "Person" && before?.name === erasedMark)) {
       const needed = "write the steward’s name anew, if they want it back";
       return refused(refusal("not-undone", ["changeSet"], target.title, "was for good: no name is kept", needed));
     }
-    const refusals = [...(await dependents(db, tx, reversals)), ...(await changedSince(tx, reversals))];
+    const refusals = await againstReversal(tx, db.engine, reversals);
     if (refusals.length > 0) return refused(...refusals);
     await reverse(change, reversals);
     change.touchAll();
     return accepted({ undone: reversals.length });
   });
+}
+
+/** What takes a change set back, in the reverse order of its writing. */
+export async function reversalsOf(tx: Transaction, changeSetId: string): Promise<Reversal[]> {
+  const rows = await tx.change.findMany({ where: { changeSetId }, orderBy: { position: "desc" } });
+  return rows.map((row) => ({
+    table: row.tableName as TableName,
+    id: row.recordId,
+    action: row.action,
+    before: parsed(row.before),
+    after: parsed(row.after),
+  }));
+}
+
+/** Why it cannot be taken back: later records depend on what would go, or a later change stands on the same record. */
+export async function againstReversal(
+  tx: Transaction,
+  engine: Database["engine"],
+  reversals: readonly Reversal[],
+): Promise<Refusal[]> {
+  return [...(await dependents(engine, tx, reversals)), ...(await changedSince(tx, reversals))];
 }
 
 /** Who may come in is changed where it is seen whole: there must always be an owner, and what was ended must not come back unseen. */
@@ -75,8 +89,34 @@ function parsed(text: string | null): Record<string, unknown> | null {
   return text === null ? null : (JSON.parse(text) as Record<string, unknown>);
 }
 
+/** What a phone sent stays as it was sent, and which phones there are: no undoing makes it unsent. */
+const staysSent: ReadonlySet<TableName> = new Set(["FieldDevice", "FieldRecord"]);
+
+/**
+ * What becomes of a record from the field whose entry is taken back: it is set aside, so that it is not taken again when the phone is next heard.
+ * Seed taken in waits for its harvest again; what a person had decided of it is open again.
+ */
+function stateAfterUndo({ action, before, after }: Reversal): string | null {
+  if (action === "create") return "set aside";
+  if (before?.state === "question" && after?.state === "taken" && after.kind !== "taken") return "set aside";
+  return typeof before?.state === "string" && before.state !== after?.state ? before.state : null;
+}
+
+async function setAsideWhatWasSent(change: ChangeWriter, reversals: readonly Reversal[]): Promise<void> {
+  for (const each of reversals.filter(({ table }) => table === "FieldRecord")) {
+    const state = stateAfterUndo(each);
+    if (state !== null)
+      await change.update("FieldRecord", each.id, {
+        ...fieldsThatChanged(each, each.before),
+        state,
+      } as PatchOf<"FieldRecord">);
+  }
+}
+
 /** Runs of one table and one kind go together, in the reverse order of writing, so that children go before their parents. */
-async function reverse(change: ChangeWriter, reversals: readonly Reversal[]): Promise<void> {
+export async function reverse(change: ChangeWriter, all: readonly Reversal[]): Promise<void> {
+  await setAsideWhatWasSent(change, all);
+  const reversals = all.filter(({ table }) => !staysSent.has(table));
   let start = 0;
   while (start < reversals.length) {
     const first = reversals[start];
@@ -113,12 +153,16 @@ function fieldsThatChanged(reversal: Reversal, from: Record<string, unknown> | n
 }
 
 /** Records outside the change set that point to one that it made. */
-async function dependents(db: Database, tx: Transaction, reversals: readonly Reversal[]): Promise<Refusal[]> {
-  const made = reversals.filter((each) => each.action === "create");
+async function dependents(
+  engine: Database["engine"],
+  tx: Transaction,
+  reversals: readonly Reversal[],
+): Promise<Refusal[]> {
+  const made = reversals.filter((each) => each.action === "create" && !staysSent.has(each.table));
   const going = new Set(made.map((each) => each.id));
   const byTable = grouped(made, (each) => each.table);
   const refusals: Refusal[] = [];
-  for (const reference of await references(tx, db.engine)) {
+  for (const reference of await references(tx, engine)) {
     const pointedTo = byTable.get(reference.to as TableName);
     if (!pointedTo || reference.table === "ChangeSet" || reference.table === "Change") continue;
     const table = reference.table as TableName;

@@ -1,6 +1,7 @@
 import { uuidv7 } from "uuidv7";
 import type { Engine } from "@/lib/db";
 import { insertRows, type Prisma, type Transaction } from "@/lib/db";
+import type { Outcome } from "@/lib/science/outcome";
 import { delegateOf, type NewRowOf, type PatchOf, type TableName } from "./records";
 
 /** What was done to one row: what it was and what it is. */
@@ -30,6 +31,7 @@ export class ChangeWriter {
   private readonly touched = new Set<string>();
   private touchedAll = false;
   private touchedNothing = false;
+  private parts = 0;
   private without: (json: string) => string | null = () => null;
 
   constructor(
@@ -54,6 +56,30 @@ export class ChangeWriter {
   /** What was written so far, in its order. */
   get written(): readonly Noted[] {
     return this.notes;
+  }
+
+  /** Does a part of the work, or nothing of it where it is refused or throws: what it had written till then does not stand. */
+  async attempt<T>(work: () => Promise<Outcome<T>>): Promise<Outcome<T>> {
+    const [size, touched] = [this.notes.length, [...this.touched]];
+    this.parts += 1;
+    const name = `"part ${this.parts}"`;
+    const undo = async () => {
+      await this.tx.$executeRawUnsafe(`ROLLBACK TO SAVEPOINT ${name}`);
+      this.notes.length = size;
+      this.touched.clear();
+      for (const id of touched) this.touched.add(id);
+    };
+    await this.tx.$executeRawUnsafe(`SAVEPOINT ${name}`);
+    try {
+      const outcome = await work();
+      if (!outcome.ok) await undo();
+      await this.tx.$executeRawUnsafe(`RELEASE SAVEPOINT ${name}`);
+      return outcome;
+    } catch (error) {
+      await undo();
+      await this.tx.$executeRawUnsafe(`RELEASE SAVEPOINT ${name}`);
+      throw error;
+    }
   }
 
   /** Says that a variety's figures may have changed. An operation that touches none is taken to touch all. */

@@ -14,17 +14,36 @@ export interface FieldEntry {
   readonly warnings: readonly Assumption[];
 }
 
-/** Ends an entry of counts or passes that is written: the grow-out's numbers follow, or are refused, and what looks odd is told. */
+/** Where a record was made on a phone: its clock as it stood there, and its place among that phone's records. */
+export interface FromPhone {
+  readonly recordedAt: string;
+  readonly recordedOffset: number;
+  readonly deviceId: string;
+  readonly deviceSequence: number;
+}
+
+/** How rows are entered. */
+export interface Entering {
+  /** where refusals lead */
+  readonly at?: Path;
+  /** false: a person said that they stand, though a rule speaks against them */
+  readonly judged?: boolean;
+}
+
+/**
+ * Ends an entry of counts or passes that is written: the grow-out's numbers follow, or are refused, and what looks odd is told. What is not
+ * judged stands also where the numbers cannot follow.
+ */
 export async function entered(
   change: ChangeWriter,
   field: InField,
   is: FieldEvents,
   rows: readonly { readonly id: string }[],
   spoken: ReadonlySet<StepField>,
-  at: Path,
+  { at = [], judged = true }: Entering,
 ): Promise<Outcome<FieldEntry>> {
   const apart = await keepInStep(change, field, is, spoken, at);
-  if (apart.length > 0) return refused(...apart);
+  if (judged && apart.length > 0) return refused(...apart);
   change.touch(field.row.varietyId);
   const warnings = fieldWarnings({ ...field, ...is });
   return accepted({

@@ -29,7 +29,12 @@ export interface StandingScore {
 export interface PlantOfGrowOut {
   readonly id: string;
   readonly name: string;
+  /** names of other records that are read as this plant */
+  readonly otherNames: readonly string[];
   readonly cell: string | null;
+  readonly row: string | null;
+  /** place in its row */
+  readonly position: number | null;
   readonly kept: boolean | null;
   readonly seedGrams: number | null;
   /** in the order in which they were given; two stewards may each have marked it */
@@ -44,14 +49,22 @@ export interface PlantsRead {
   readonly traits: readonly TraitLine[];
 }
 
-type PlantRow = Pick<PlantOfGrowOut, "id" | "name" | "cell" | "kept" | "seedGrams">;
+type PlantRow = Pick<PlantOfGrowOut, "id" | "name" | "cell" | "row" | "position" | "kept" | "seedGrams"> & {
+  readonly sameAsId: string | null;
+};
 type MarkRow = StandingMark & { readonly plantId: string };
 type ScoreRow = StandingScore & { readonly plantId: string };
 
-/** The plants of a grow-out, the marks and scores that stand, and the traits, each in the order of entry. */
+/**
+ * The plants of a grow-out, the marks and scores that stand, and the traits, each in the order of entry. What stands on a record that is read as another
+ * plant's belongs to that one.
+ */
 export function plantSelections(growOutId: string) {
   const plants: Selection<PlantRow> = {
-    columns: { id: "text", name: "text", cell: "text", kept: "flag", seedGrams: "number" },
+    columns: {
+      ...{ id: "text", name: "text", cell: "text", row: "text", position: "number" },
+      ...{ kept: "flag", seedGrams: "number", sameAsId: "text" },
+    },
     rows: sql`SELECT p.* FROM "Plant" p WHERE p."growOutId" = ${growOutId} ORDER BY p."id"`,
   };
   const marks: Selection<MarkRow> = {
@@ -59,7 +72,8 @@ export function plantSelections(growOutId: string) {
       ...{ id: "text", plantId: "text", tag: "text", intent: "text" },
       ...{ on: "text", words: "text", fate: "text", stewardId: "text" },
     },
-    rows: sql`SELECT m.* FROM "Mark" m JOIN "Plant" p ON p."id" = m."plantId"
+    rows: sql`SELECT m."id", COALESCE(p."sameAsId", p."id") AS "plantId", m."tag", m."intent", m."on", m."words", m."fate", m."stewardId"
+      FROM "Mark" m JOIN "Plant" p ON p."id" = m."plantId"
       WHERE p."growOutId" = ${growOutId} AND NOT EXISTS (SELECT 1 FROM "Mark" n WHERE n."replacesId" = m."id") ORDER BY m."id"`,
   };
   const scores: Selection<ScoreRow> = {
@@ -67,7 +81,8 @@ export function plantSelections(growOutId: string) {
       ...{ id: "text", plantId: "text", traitId: "text" },
       ...{ value: "number", text: "text", on: "text", stewardId: "text" },
     },
-    rows: sql`SELECT s.* FROM "Score" s JOIN "Plant" p ON p."id" = s."plantId"
+    rows: sql`SELECT s."id", COALESCE(p."sameAsId", p."id") AS "plantId", s."traitId", s."value", s."text", s."on", s."stewardId"
+      FROM "Score" s JOIN "Plant" p ON p."id" = s."plantId"
       WHERE p."growOutId" = ${growOutId} AND NOT s."takenBack"
         AND NOT EXISTS (SELECT 1 FROM "Score" n WHERE n."replacesId" = s."id") ORDER BY s."id"`,
   };
@@ -87,7 +102,7 @@ export function plantsRead(found: {
   const scoresOf = grouped(found.scores, (score) => score.plantId);
   return {
     traits,
-    plants: found.plants.map((plant) => ({
+    plants: plantsAsOne(found.plants).map((plant) => ({
       ...plant,
       marks: (marksOf.get(plant.id) ?? []).map(({ plantId: _plant, ...mark }) => mark),
       scores: grouped(
@@ -96,6 +111,28 @@ export function plantsRead(found: {
       ),
     })),
   };
+}
+
+/** Each plant once: what the leading record does not say, another of its records may. */
+function plantsAsOne(rows: readonly PlantRow[]) {
+  const others = grouped(rows, (row) => row.sameAsId);
+  return rows.flatMap(({ sameAsId, ...plant }) => {
+    if (sameAsId !== null) return [];
+    const own = others.get(plant.id) ?? [];
+    const said = <F extends "cell" | "row" | "position" | "kept">(field: F) =>
+      plant[field] ?? own.find((other) => other[field] !== null)?.[field] ?? null;
+    const place = { cell: said("cell"), row: said("row"), position: said("position") };
+    const grams = [plant, ...own].flatMap(({ seedGrams }) => seedGrams ?? []);
+    return [
+      {
+        ...plant,
+        ...place,
+        kept: said("kept"),
+        seedGrams: grams.length === 0 ? null : grams.reduce((sum, each) => sum + each, 0),
+        otherNames: own.map(({ name }) => name),
+      },
+    ];
+  });
 }
 
 /** The plants of a grow-out. One statement; `db` may be a transaction's own reading. */

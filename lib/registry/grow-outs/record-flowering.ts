@@ -6,13 +6,14 @@ import { type Moment, moments, type Organ, organs } from "@/lib/schemas/grow-out
 import type { CivilDay } from "@/lib/science/dates/civil-day";
 import { accepted, type Outcome, type Refusal, refused } from "@/lib/science/outcome";
 import { type Performed, perform } from "../change-set/perform";
+import type { ChangeWriter } from "../change-set/writer";
 import { inThisOrder, recordToCorrect, stewardFaults } from "./field-entries";
-import type { FieldEntry } from "./field-entry";
+import type { Entering, FieldEntry, FromPhone } from "./field-entry";
 import type { FloweringOnRecord } from "./field-records";
 import { fieldWarnings } from "./field-warnings";
-import { floweringFaults } from "./flowering-faults";
+import { type FloweringSeen, floweringFaults } from "./flowering-faults";
 import { growOutOf } from "./grow-out-of";
-import { readInField } from "./in-field";
+import { type InField, readInField } from "./in-field";
 
 /**
  * Records flowering notes, several at a time: first, half and last of the flower, or of pollen and silk apart. Refused with what would be
@@ -32,32 +33,44 @@ export async function recordFlowering(
   return perform(db, actor, operation, async (change, tx) => {
     const found = await readInField(tx, growOutId, today);
     if (!found.ok) return found;
-    const field = found.value;
-    const rows: FloweringOnRecord[] = [];
-    const faults: Refusal[] = await stewardFaults(tx, input.stewardId);
+    const by = await stewardFaults(tx, input.stewardId);
     const place = ({ organ, moment }: { organ: Organ; moment: Moment }) =>
       organs.indexOf(organ) * moments.length + moments.indexOf(moment);
-    for (const { organ, moment, on } of inThisOrder(input.notes, place)) {
-      const row = {
-        id: uuidv7(),
-        ...{ organ, moment, on: on.text, onFirst: on.first, onLast: on.last },
-        ...{ note: input.note, stewardId: input.stewardId, replacesId: null },
-      };
-      faults.push(...floweringFaults(row, [...field.flowering, ...rows], field.growOut, [organ, moment]));
-      rows.push(row);
-    }
-    if (faults.length > 0) return refused(...faults);
-    await change.createAll(
-      "FloweringNote",
-      rows.map((row) => stored(row, growOutId)),
-    );
-    change.touch(field.row.varietyId);
-    const warnings = fieldWarnings({ ...field, flowering: [...field.flowering, ...rows] });
-    return accepted({
-      growOutId,
-      ids: rows.map((row) => row.id),
-      warnings: rows.flatMap((row) => warnings.get(row.id) ?? []),
-    });
+    const rows = inThisOrder(input.notes, place).map(({ organ, moment, on }) => ({
+      id: uuidv7(),
+      ...{ organ, moment, on: on.text, onFirst: on.first, onLast: on.last },
+      ...{ note: input.note, stewardId: input.stewardId, replacesId: null },
+    }));
+    return enterFlowering(change, found.value, rows, { by });
+  });
+}
+
+/** Writes flowering notes in their order, each judged beside those before it. */
+export async function enterFlowering(
+  change: ChangeWriter,
+  field: InField,
+  rows: readonly (FloweringOnRecord & FloweringSeen & Partial<FromPhone>)[],
+  { judged = true, by = [] }: Entering & { readonly by?: readonly Refusal[] } = {},
+): Promise<Outcome<FieldEntry>> {
+  const growOutId = field.row.id;
+  const faults = [
+    ...by,
+    ...rows.flatMap((row, place) => {
+      const beside = [...field.flowering, ...rows.slice(0, place)];
+      return judged ? floweringFaults(row, beside, field.growOut, [row.organ, row.moment]) : [];
+    }),
+  ];
+  if (faults.length > 0) return refused(...faults);
+  await change.createAll(
+    "FloweringNote",
+    rows.map((row) => stored(row, growOutId)),
+  );
+  change.touch(field.row.varietyId);
+  const warnings = fieldWarnings({ ...field, flowering: [...field.flowering, ...rows] });
+  return accepted({
+    growOutId,
+    ids: rows.map((row) => row.id),
+    warnings: rows.flatMap((row) => warnings.get(row.id) ?? []),
   });
 }
 

@@ -3,14 +3,15 @@ import type { Actor } from "@/lib/access/actor";
 import type { Database } from "@/lib/db";
 import type { RoguePassCorrection, RogueWalkInput } from "@/lib/schemas/grow-outs/field-counts";
 import type { CivilDay } from "@/lib/science/dates/civil-day";
-import { type Outcome, refused } from "@/lib/science/outcome";
+import { type Outcome, type Refusal, refused } from "@/lib/science/outcome";
 import { type Performed, perform } from "../change-set/perform";
+import type { ChangeWriter } from "../change-set/writer";
 import { spokenOf } from "./counts-in-step";
 import { recordToCorrect, stewardFaults } from "./field-entries";
-import { entered, type FieldEntry } from "./field-entry";
+import { type Entering, entered, type FieldEntry, type FromPhone } from "./field-entry";
 import type { PassOnRecord } from "./field-records";
 import { growOutOf } from "./grow-out-of";
-import { readInField } from "./in-field";
+import { type InField, readInField } from "./in-field";
 import { walkFaults } from "./pass-faults";
 import { walksOf } from "./walks";
 
@@ -37,33 +38,47 @@ export async function recordRogueWalk(
   return perform(db, actor, operation, async (change, tx) => {
     const found = await readInField(tx, growOutId, today);
     if (!found.ok) return found;
-    const field = found.value;
-    const faults = [
-      ...walkFaults({ ...walkOf(input), pulled }, field.passes, field.counts, field.growOut),
-      ...(await stewardFaults(tx, input.stewardId)),
-    ];
-    if (faults.length > 0) return refused(...faults);
-    const lines = input.pulled.length > 0 ? input.pulled : [{ reason: null, plants: 0 }];
-    const rows = lines.map(
-      ({ reason, plants }): PassOnRecord => ({
-        id: uuidv7(),
-        ...walkOf(input),
-        pulled: plants,
-        reason,
-        stage: input.stage,
-        timing: input.timing,
-        note: input.note,
-        stewardId: input.stewardId,
-        replacesId: null,
-      }),
-    );
-    await change.createAll(
-      "RoguePass",
-      rows.map((row) => stored(row, growOutId)),
-    );
-    const is = { counts: field.counts, passes: [...field.passes, ...rows] };
-    return entered(change, field, is, rows, spokenOf({ passes: rows }), ["pulled"]);
+    const by = await stewardFaults(tx, input.stewardId);
+    return enterWalk(change, found.value, input, { by });
   });
+}
+
+/** Writes a walk, a row for each reason, and brings the grow-out's numbers into step; `id` is that of its first row. */
+export async function enterWalk(
+  change: ChangeWriter,
+  field: InField,
+  input: RogueWalkInput,
+  {
+    judged = true,
+    by = [],
+    id = uuidv7(),
+    from,
+  }: Entering & { readonly by?: readonly Refusal[]; readonly id?: string; readonly from?: FromPhone } = {},
+): Promise<Outcome<FieldEntry>> {
+  const pulled = input.pulled.reduce((sum, line) => sum + line.plants, 0);
+  const own = judged ? walkFaults({ ...walkOf(input), pulled }, field.passes, field.counts, field.growOut) : [];
+  const faults = [...own, ...by];
+  if (faults.length > 0) return refused(...faults);
+  const lines = input.pulled.length > 0 ? input.pulled : [{ reason: null, plants: 0 }];
+  const rows = lines.map(
+    ({ reason, plants }, place): PassOnRecord => ({
+      id: place === 0 ? id : uuidv7(),
+      ...walkOf(input),
+      pulled: plants,
+      reason,
+      stage: input.stage,
+      timing: input.timing,
+      note: input.note,
+      stewardId: input.stewardId,
+      replacesId: null,
+    }),
+  );
+  await change.createAll(
+    "RoguePass",
+    rows.map((row) => ({ ...stored(row, field.row.id), ...from })),
+  );
+  const is = { counts: field.counts, passes: [...field.passes, ...rows] };
+  return entered(change, field, is, rows, spokenOf({ passes: rows }), { at: ["pulled"], judged });
 }
 
 /** Corrects a line of a walk by a new one that points to it; the old one stays to be read and counts no more. */
@@ -104,7 +119,7 @@ export async function correctRoguePass(
     await change.create("RoguePass", stored(row, growOutId));
     const is = { counts: field.counts, passes: [...others, row] };
     const before = field.passes.filter((pass) => pass.id === passId);
-    return entered(change, field, is, [row], spokenOf({ passes: [...before, row] }), ["pulled"]);
+    return entered(change, field, is, [row], spokenOf({ passes: [...before, row] }), { at: ["pulled"] });
   });
 }
 

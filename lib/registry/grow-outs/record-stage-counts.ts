@@ -6,13 +6,14 @@ import { stages } from "@/lib/schemas/grow-outs/field-kinds";
 import type { CivilDay } from "@/lib/science/dates/civil-day";
 import { type Outcome, type Refusal, refused } from "@/lib/science/outcome";
 import { type Performed, perform } from "../change-set/perform";
+import type { ChangeWriter } from "../change-set/writer";
 import { countFaults } from "./count-faults";
 import { spokenOf } from "./counts-in-step";
 import { inThisOrder, recordToCorrect, stewardFaults } from "./field-entries";
-import { entered, type FieldEntry } from "./field-entry";
+import { type Entering, entered, type FieldEntry, type FromPhone } from "./field-entry";
 import type { CountOnRecord } from "./field-records";
 import { growOutOf } from "./grow-out-of";
-import { readInField } from "./in-field";
+import { type InField, readInField } from "./in-field";
 
 /**
  * Records counts of plants by stage, several at a time, and brings the grow-out's numbers into step. Refused with what would be right: more
@@ -33,24 +34,38 @@ export async function recordStageCounts(
   return perform(db, actor, operation, async (change, tx) => {
     const found = await readInField(tx, growOutId, today);
     if (!found.ok) return found;
-    const field = found.value;
-    const rows: CountOnRecord[] = [];
-    const faults: Refusal[] = await stewardFaults(tx, input.stewardId);
+    const faults = await stewardFaults(tx, input.stewardId);
     // In the order of stages, so that those of one sheet are judged beside each other.
-    for (const each of inThisOrder(input.counts, ({ stage }) => stages.indexOf(stage))) {
-      const row = countRow(each, uuidv7(), input.stewardId);
-      faults.push(...countFaults(row, [...field.counts, ...rows], field.passes, field.growOut, [each.stage]));
-      rows.push(row);
-    }
-    if (faults.length > 0) return refused(...faults);
-    await change.createAll(
-      "StageCount",
-      rows.map((row) => ({ ...row, growOutId })),
+    const rows = inThisOrder(input.counts, ({ stage }) => stages.indexOf(stage)).map((each) =>
+      countRow(each, uuidv7(), input.stewardId),
     );
-    const is = { counts: [...field.counts, ...rows], passes: field.passes };
-    const at = [rows.at(-1)?.stage ?? "standing", "plants"];
-    return entered(change, field, is, rows, spokenOf({ counts: rows }), at);
+    return enterCounts(change, found.value, rows, { by: faults });
   });
+}
+
+/** Writes counts in their order, each judged beside those before it, and brings the grow-out's numbers into step. */
+export async function enterCounts(
+  change: ChangeWriter,
+  field: InField,
+  rows: readonly (CountOnRecord & Partial<FromPhone>)[],
+  { judged = true, by = [] }: Entering & { readonly by?: readonly Refusal[] } = {},
+): Promise<Outcome<FieldEntry>> {
+  const growOutId = field.row.id;
+  const faults = [
+    ...by,
+    ...rows.flatMap((row, place) => {
+      const beside = [...field.counts, ...rows.slice(0, place)];
+      return judged ? countFaults(row, beside, field.passes, field.growOut, [row.stage]) : [];
+    }),
+  ];
+  if (faults.length > 0) return refused(...faults);
+  await change.createAll(
+    "StageCount",
+    rows.map((row) => ({ ...row, growOutId })),
+  );
+  const is = { counts: [...field.counts, ...rows], passes: field.passes };
+  const at = [rows.at(-1)?.stage ?? "standing", "plants"];
+  return entered(change, field, is, rows, spokenOf({ counts: rows }), { at, judged });
 }
 
 /** Corrects a count by a new one that points to it; the old one stays to be read and counts no more. */
@@ -80,7 +95,7 @@ export async function correctStageCount(
     await change.create("StageCount", { ...row, growOutId });
     const is = { counts: [...others, row], passes: field.passes };
     const before = field.counts.filter((count) => count.id === countId);
-    return entered(change, field, is, [row], spokenOf({ counts: [...before, row] }), ["plants"]);
+    return entered(change, field, is, [row], spokenOf({ counts: [...before, row] }), { at: ["plants"] });
   });
 }
 

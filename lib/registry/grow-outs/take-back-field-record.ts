@@ -1,10 +1,11 @@
 import type { Actor } from "@/lib/access/actor";
 import type { Database } from "@/lib/db";
 import type { CivilDay } from "@/lib/science/dates/civil-day";
-import { accepted, type Outcome, refused } from "@/lib/science/outcome";
+import { accepted, type Outcome, type Path, refused } from "@/lib/science/outcome";
 import { type Performed, perform } from "../change-set/perform";
+import type { ChangeWriter } from "../change-set/writer";
 import { type FieldTable, fieldNouns, recordToCorrect } from "./field-entries";
-import { readInField } from "./in-field";
+import { type InField, readInField } from "./in-field";
 import { keepInStep } from "./keep-in-step";
 
 /**
@@ -26,13 +27,24 @@ export async function takeBackFieldRecord(
   return perform(db, actor, { action: "correct-in-field", title, reason: why }, async (change, tx) => {
     const found = await readInField(tx, growOutId, today);
     if (!found.ok) return found;
-    const field = found.value;
-    await change.remove(table, chain);
-    const without = <R extends { readonly id: string }>(rows: readonly R[]) => rows.filter((row) => row.id !== id);
-    const is = { counts: without(field.counts), passes: without(field.passes) };
-    const apart = await keepInStep(change, field, is, new Set(), ["entry"]);
-    if (apart.length > 0) return refused(...apart);
-    change.touch(field.row.varietyId);
-    return accepted({ growOutId });
+    return withoutRows(change, found.value, table, chain, ["entry"]);
   });
+}
+
+/** Takes rows of one kind away, and brings the grow-out's numbers into step. */
+export async function withoutRows(
+  change: ChangeWriter,
+  field: InField,
+  table: FieldTable,
+  ids: readonly string[],
+  at: Path,
+): Promise<Outcome<{ growOutId: string }>> {
+  await change.remove(table, ids);
+  const gone = new Set(ids);
+  const without = <R extends { readonly id: string }>(rows: readonly R[]) => rows.filter((row) => !gone.has(row.id));
+  const is = { counts: without(field.counts), passes: without(field.passes) };
+  const apart = await keepInStep(change, field, is, new Set(), at);
+  if (apart.length > 0) return refused(...apart);
+  change.touch(field.row.varietyId);
+  return accepted({ growOutId: field.row.id });
 }

@@ -7,6 +7,7 @@ import { type Assumption, accepted, type Outcome, refused } from "@/lib/science/
 import { thousandSeedWeight } from "@/lib/science/seed-weight/thousand-seed-weight";
 import { type Performed, perform } from "../change-set/perform";
 import type { ChangeWriter } from "../change-set/writer";
+import type { FromPhone } from "../grow-outs/field-entry";
 import { holderOfLot } from "../lots/holder-of-lot";
 import { newLabelCode } from "../lots/new-label-code";
 import { numberFaults } from "../lots/number-faults";
@@ -43,53 +44,65 @@ export async function recordHarvest(
   input: NewHarvestInput,
   today: CivilDay,
 ): Promise<Outcome<Performed<RecordedHarvest>>> {
-  return perform(db, actor, { action: "record", title: "A harvest" }, async (change, tx) => {
-    const read = await growOutForHarvest(tx, growOutId);
-    if (!read.ok) return read;
-    const growOut = read.value;
-    const holder = await holderOfLot(tx, change, input);
-    const faults = [
-      ...harvestFaults(input, growOut),
-      ...(await numberFaults(tx, input.number)),
-      ...(holder.ok ? [] : holder.refusals),
-    ];
-    if (faults.length > 0 || !holder.ok) return refused(...faults);
+  return perform(db, actor, { action: "record", title: "A harvest" }, (change) =>
+    enterHarvest(change, growOutId, input, today),
+  );
+}
 
-    const told = await writeToldHarvest(change, growOut);
-    const code = await newLabelCode(tx);
-    const number = input.number ?? code;
-    const [harvestId, lotId] = [uuidv7(), uuidv7()];
-    const whole = wholeOf(input);
-    const weight = seedWeightOf(whole);
-    await change.create("Lot", {
-      id: lotId,
-      number,
-      numberKey: foldName(number),
-      code,
-      varietyId: growOut.varietyId,
-      holderId: holder.value,
-      kind: "harvest",
-      growOutId,
-      origin: "own grow-out",
-      year: input.on.text,
-      yearFirst: input.on.first,
-      yearLast: input.on.last,
-      thousandSeedGrams: weight,
-    });
-    const harvest = harvestRow(harvestId, input);
-    await change.create("Harvest", { ...harvest.row, growOutId, lotId });
-    await change.createAll("HarvestSeedParent", harvest.parentRows);
-    await firstEntry(change, lotId, input, whole);
-    if (weight !== null)
-      await change.create("SeedWeighing", { id: uuidv7(), lotId, on: input.on.text, ...weighed(whole) });
-    const harvests = [...growOut.harvests, ...(told ? [told] : []), harvest.harvest];
-    const step = await keepInStep(change, growOut, harvests, input.detasselled);
-    if (!step.ok) return step;
-    change.touch(growOut.varietyId);
-    change.title = `Harvest of ${growOut.name}: lot ${number}`;
-    const warnings = harvestWarnings({ ...input, ...whole }, growOut, weight, today);
-    return accepted({ harvestId, lotId, number, warnings });
+/** Writes a harvest with the lot that it makes; `id` is that of its row, `from` the phone that it was recorded on. */
+export async function enterHarvest(
+  change: ChangeWriter,
+  growOutId: string,
+  input: NewHarvestInput,
+  today: CivilDay,
+  { id, from, stewardId = null }: { id?: string; from?: FromPhone; stewardId?: string | null } = {},
+): Promise<Outcome<RecordedHarvest>> {
+  const { tx } = change;
+  const read = await growOutForHarvest(tx, growOutId);
+  if (!read.ok) return read;
+  const growOut = read.value;
+  const holder = await holderOfLot(tx, change, input);
+  const faults = [
+    ...harvestFaults(input, growOut),
+    ...(await numberFaults(tx, input.number)),
+    ...(holder.ok ? [] : holder.refusals),
+  ];
+  if (faults.length > 0 || !holder.ok) return refused(...faults);
+
+  const told = await writeToldHarvest(change, growOut);
+  const code = await newLabelCode(tx);
+  const number = input.number ?? code;
+  const [harvestId, lotId] = [id ?? uuidv7(), uuidv7()];
+  const whole = wholeOf(input);
+  const weight = seedWeightOf(whole);
+  await change.create("Lot", {
+    id: lotId,
+    number,
+    numberKey: foldName(number),
+    code,
+    varietyId: growOut.varietyId,
+    holderId: holder.value,
+    kind: "harvest",
+    growOutId,
+    origin: "own grow-out",
+    year: input.on.text,
+    yearFirst: input.on.first,
+    yearLast: input.on.last,
+    thousandSeedGrams: weight,
   });
+  const harvest = harvestRow(harvestId, input);
+  await change.create("Harvest", { ...harvest.row, growOutId, lotId, stewardId, ...from });
+  await change.createAll("HarvestSeedParent", harvest.parentRows);
+  await firstEntry(change, lotId, input, whole);
+  if (weight !== null)
+    await change.create("SeedWeighing", { id: uuidv7(), lotId, on: input.on.text, ...weighed(whole) });
+  const harvests = [...growOut.harvests, ...(told ? [told] : []), harvest.harvest];
+  const step = await keepInStep(change, growOut, harvests, input.detasselled);
+  if (!step.ok) return step;
+  change.touch(growOut.varietyId);
+  change.title = `Harvest of ${growOut.name}: lot ${number}`;
+  const warnings = harvestWarnings({ ...input, ...whole }, growOut, weight, today);
+  return accepted({ harvestId, lotId, number, warnings });
 }
 
 /** Seed in all: as it was measured, else what lies in the bags where it all went in. */

@@ -95,7 +95,7 @@ class Ground {
     } else if (role === "helper") {
       if (!this.mayWriteInField(written)) return false;
     } else if (role !== "steward") return false;
-    if (rule.anybodyAdds && how === "added") return true;
+    if (rule.anybodyWrites || (rule.anybodyAdds && how === "added")) return true;
     if (this.passesOn(written)) return true;
     return [before, after].every((row) => row === null || this.isOwn(table, row));
   }

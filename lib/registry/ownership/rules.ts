@@ -11,6 +11,8 @@ export interface Ownership {
   readonly any?: true;
   /** whoever may try the action may add one; to change it, it must be one's own */
   readonly anybodyAdds?: true;
+  /** whoever may try the action may write it, and change it */
+  readonly anybodyWrites?: true;
   /** of the whole registry: only the owner of the registry writes it */
   readonly registry?: true;
   /** a librarian writes it: `adds` only new ones */
@@ -107,6 +109,6 @@ export const ownership: Readonly<Record<TableName, Ownership>> = {
     field: "writes",
   },
   // A phone is registered by whoever carries it; what it sends says whose grow-out it is.
-  FieldDevice: { hands: ["stewardId"], anybodyAdds: true, field: "writes" },
+  FieldDevice: { anybodyWrites: true, field: "writes" },
   FieldRecord: { through: { growOutId: "GrowOut" }, field: "writes" },
 };

@@ -39,7 +39,7 @@ export async function savePlants(
     const ground = {
       traits: new Map(traits.map((trait) => [trait.id, trait])),
       hemisphere,
-      names: new Set(plants.map((plant) => plant.name)),
+      names: new Set(plants.flatMap((plant) => [plant.name, ...plant.otherNames])),
       stewardId,
     };
     const refusals: Refusal[] = [];
