@@ -21,6 +21,8 @@ export type Action =
   /** a library's desk: seed given, lent, taken in and returned, promises, holders' words, packing, drying and tests of its lots */
   | "desk"
   | "correct-at-desk"
+  /** put a picture to a record of one's own, say what it shows, take it away */
+  | "picture"
   /** whether a lot is kept, put aside, closed or given up; what grade of isolation is claimed */
   | "decide"
   /** take an entry of one's own back as if it had not been made */
@@ -55,6 +57,7 @@ export const permissions: Readonly<Record<Action, readonly Role[]>> = {
   "correct-in-field": ["owner", "steward", "helper"],
   desk: ["owner", "steward", "librarian"],
   "correct-at-desk": ["owner", "steward", "librarian"],
+  picture: ["owner", "steward", "librarian", "helper"],
   decide: ["owner", "steward", "librarian"],
   undo: ["owner", "steward", "librarian"],
   import: owner,

@@ -65,6 +65,7 @@ export const serverActions: Readonly<Record<string, Readonly<Record<string, Acti
     openWayIn: "members",
     endDevice: "members",
   },
+  "app/pictures/_actions/pictures.ts": { putPictureRight: "picture", takePictureAway: "picture" },
   "app/safe-keeping/_actions/back-up-now.ts": { backUpNow: "backup" },
   "app/settings/_actions/store.ts": { storeSettings: "settings" },
   "app/sharing/_actions/transfers.ts": {

@@ -99,7 +99,7 @@ async function standsAgainst({ backup, to }: RestoreWanted, say: (what: string) 
 
 /** What a data folder may hold although no registry was made in it yet, or its file was lost. */
 const standsWithoutRegistry =
-  /^(backups|photos|sharing|uploads|(registry|demonstration)\.sqlite(-\w+)?|in-use\.\w+(-journal)?|safe-keeping\.json(\.\d+)?)$/;
+  /^(backups|photos|demonstration-photos|sharing|uploads|(registry|demonstration)\.sqlite(-\w+)?|in-use\.\w+(-journal)?|safe-keeping\.json(\.\d+)?)$/;
 
 /** The sentence of who has the folder open, or null. */
 function heldElsewhere(folder: string): string | null {

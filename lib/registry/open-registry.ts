@@ -1,4 +1,5 @@
 import { appendFileSync } from "node:fs";
+import { rm } from "node:fs/promises";
 import {
   type Database,
   demonstrationLocation,
@@ -11,6 +12,7 @@ import {
   storageFaultOf,
 } from "@/lib/db";
 import { fillCropList } from "./crops/fill-crop-list";
+import { folderOfPhotos } from "./photos/photo-place";
 import { backUpBeforeMigrating } from "./safe-keeping/before-migrating";
 import { interruptedRestore } from "./safe-keeping/interrupted-restore";
 import { keepBackingUp } from "./safe-keeping/keep-backing-up";
@@ -84,11 +86,12 @@ export async function demonstrationIsEmpty(db: Database): Promise<boolean> {
   return (await db.read.variety.count()) === 0;
 }
 
-/** Closes the demonstration and removes its file. */
+/** Closes the demonstration and removes its file and its pictures. */
 export async function removeDemonstration(): Promise<void> {
   const { url } = demonstrationLocation();
   const db = shelf.kinrowOpen?.get(url);
   shelf.kinrowOpen?.delete(url);
   await (await db)?.close();
   await removeDatabase(demonstrationLocation());
+  await rm(folderOfPhotos(demonstrationLocation()), { recursive: true, force: true });
 }

@@ -15,7 +15,7 @@ const layers: Readonly<Record<string, Layer>> = {
   "lib/db": { may: ["lib/db", "prisma/generated"] },
   "lib/registry": {
     may: ["lib/science", "lib/schemas", "lib/worker", "lib/access", "lib/db", "lib/registry"],
-    packages: ["uuidv7", "node:", "zod", "server-only", "better-auth", "@better-auth/"],
+    packages: ["uuidv7", "node:", "zod", "server-only", "better-auth", "@better-auth/", "sharp"],
   },
   "lib/exchange": { may: ["lib/science", "lib/schemas", "lib/registry", "lib/exchange", "lib/access"] },
   "lib/backups": {

@@ -10,6 +10,7 @@ import { storedSeedCoat } from "@/lib/schemas/varieties/seed-coat";
 import { current } from "../../_session/current";
 import { HistoryOf } from "../../history/_components/history-of";
 import { unitsOf } from "../../lots/_words/units-of";
+import { Pictures } from "../../pictures/_parts/pictures";
 import { HowGrown } from "./_components/how-grown";
 import { LifeSection } from "./_components/life-section";
 import { LotsSown } from "./_components/lots-in-and-out";
@@ -66,6 +67,11 @@ export default async function GrowOutPage({ params, searchParams }: Parameters) 
         </>
       )}
       <NeighboursOfGrowOut {...section} />
+      <Pictures
+        subject={{ kind: "grow-out", id }}
+        of={`grow-out ${growOut.name}`}
+        none="The rows in flower, a marked plant, an off-type."
+      />
       {next.length > 0 ? null : <NextSteps growOutId={id} next={next} />}
       {growOut.note ? (
         <Section id="note" title="Note">

@@ -9,6 +9,7 @@ import { Way } from "@/components/ui/offered";
 import { readLot } from "@/lib/registry/lots/read-lot";
 import { isEmpty } from "@/lib/registry/transfers/after-giving";
 import { current } from "../../_session/current";
+import { Pictures } from "../../pictures/_parts/pictures";
 import { ContainersOfLot } from "../_parts/containers-of-lot";
 import { HarvestOfLot } from "../_parts/harvest-of-lot";
 import { JarAnswers } from "../_parts/jar-answers";
@@ -128,6 +129,11 @@ export default async function LotPage(props: Props) {
       <Section id="told" title="What is told of it">
         <ToldOfLot read={read} />
       </Section>
+      <Pictures
+        subject={{ kind: "lot", id: lot.id }}
+        of={`lot ${lot.number}`}
+        none="The seed beside a coin, the old packet, the line in the book."
+      />
       <Section
         id="particulars"
         title="What is written of it"

@@ -5,6 +5,7 @@ import { Section } from "@/components/frame";
 import { ButtonLink, Notice } from "@/components/ui";
 import { readGerminationTest } from "@/lib/registry/germination-tests/read-germination-test";
 import { current } from "../../_session/current";
+import { Pictures } from "../../pictures/_parts/pictures";
 import { ComparedSection } from "./_components/compared-section";
 import { CountAgain } from "./_components/count-again";
 import { GerminationOfLot } from "./_components/germination-of-lot";
@@ -52,6 +53,11 @@ export default async function GerminationTestPage({ params }: Params) {
       {replicates.length > 1 && read.result?.spread ? <SpreadSection read={read} spread={read.result.spread} /> : null}
       <ComparedSection read={read} />
       <GerminationOfLot read={read} years={yearsOfLot(read)} renewal={settings.renewalPlan} />
+      <Pictures
+        subject={{ kind: "test", id: read.test.id }}
+        of={`test ${read.test.name}`}
+        none="The cloth on the day of the count."
+      />
       <HowSetUp read={read} />
       <OfficialLines read={read} />
       <div className="row not-on-paper">

@@ -10,6 +10,7 @@ import { storedSeedCoat } from "@/lib/schemas/varieties/seed-coat";
 import { current } from "../../_session/current";
 import { HistoryOf } from "../../history/_components/history-of";
 import { unitsOf } from "../../lots/_words/units-of";
+import { Pictures } from "../../pictures/_parts/pictures";
 import { aimWords } from "../_words/aim-words";
 import { placesExplanation } from "../_words/explanations";
 import { GrowOutsSection } from "./_components/grow-outs-section";
@@ -91,6 +92,7 @@ export default async function VarietyPage({ params }: Parameters) {
         <StorySection read={read} />
         <TypeSection read={read} />
       </div>
+      <Pictures subject={{ kind: "variety", id }} of={variety.name} none="A pod, a plant, the seed in a hand." />
       <LotsSection read={read} units={unitsOf(settings)} renewal={settings.renewalPlan} />
       <YearsSection read={read} renewal={settings.renewalPlan} />
       <GrowOutsSection read={read} />

@@ -34,6 +34,7 @@ const nouns: Readonly<Partial<Record<TableName, string>>> = {
   Member: "member",
   MemberGrowOut: "grow-out of a helper",
   Invitation: "invitation",
+  Photo: "picture",
   FieldDevice: "phone of the field",
   FieldRecord: "record from the field",
 };

@@ -56,8 +56,10 @@ export const hanging: Readonly<Partial<Record<SeenTable, Hanging>>> = {
   Story: { hide: { varietyId: "Variety", lotId: "Lot", growOutId: "GrowOut" } },
   Observation: { hide: { varietyId: "Variety", lotId: "Lot", growOutId: "GrowOut" } },
   Photo: {
-    hide: { varietyId: "Variety", lotId: "Lot", growOutId: "GrowOut", plantId: "Plant", testId: "GerminationTest" },
-    blank: { traitId: "Trait" },
+    hide: {
+      ...{ varietyId: "Variety", lotId: "Lot", growOutId: "GrowOut", plantId: "Plant", testId: "GerminationTest" },
+      traitId: "Trait",
+    },
   },
   Warning: { hide: { varietyId: "Variety", lotId: "Lot" } },
   Question: {

@@ -69,6 +69,8 @@ export async function removeTrait(
       const needed = "leave it, and score by another trait from now on";
       return refused(refusal("trait-used", [], old.name, "was used to score plants", needed));
     }
+    if (await tx.photo.findFirst({ where: { traitId: old.id }, select: { id: true } }))
+      return refused(refusal("trait-pictured", [], old.name, "has pictures", "take those away first"));
     await change.remove("Trait", [old.id]);
     change.touch(varietyId);
     return accepted({ name: old.name });

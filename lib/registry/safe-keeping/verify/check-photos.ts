@@ -3,6 +3,7 @@ import { createReadStream } from "node:fs";
 import { readdir, stat } from "node:fs/promises";
 import path from "node:path";
 import type { Database } from "@/lib/db";
+import { arrivingFolder } from "../../photos/photo-place";
 import { type Finding, fault, note } from "./finding";
 
 /** The hash of a file's bytes, SHA-256 in hexadecimal; read in pieces. */
@@ -24,7 +25,9 @@ export async function filesUnder(folder: string): Promise<string[]> {
 /** Every photo on record has its file, named by the hash of its bytes. A file that no record names is a note: it stays. */
 export async function checkPhotos(db: Database, folder: string): Promise<{ looked: number; findings: Finding[] }> {
   const photos = await db.read.photo.findMany({ select: { hash: true, caption: true, takenOn: true } });
-  const files = new Map((await filesUnder(folder)).map((file) => [path.parse(file).name, file]));
+  // What is remembered of pictures that phones sent is no picture.
+  const pictures = (await filesUnder(folder)).filter((file) => !file.startsWith(`${arrivingFolder}/`));
+  const files = new Map(pictures.map((file) => [path.parse(file).name, file]));
   const findings: Finding[] = [];
   const hashes = new Set(photos.map((photo) => photo.hash));
   for (const hash of hashes) {

@@ -10,6 +10,7 @@ import { listTraits } from "@/lib/registry/traits/list-traits";
 import { readTraitHead } from "@/lib/registry/traits/read-trait-head";
 import { traitTexts } from "@/lib/schemas/traits/trait-form";
 import { current } from "../../../../_session/current";
+import { Pictures } from "../../../../pictures/_parts/pictures";
 import { changeThisTrait, takeTraitAway } from "../_form/trait-deeds";
 import { TraitForm } from "../_form/trait-form";
 import { scopeWords } from "../_form/trait-words";
@@ -68,6 +69,11 @@ export default async function TraitPage({ params }: { params: Promise<{ id: stri
           />
         </Section>
       ) : null}
+      <Pictures
+        subject={{ kind: "trait", id: traitId, varietyId: id }}
+        of={`${trait.newest.name} of ${variety.name}`}
+        none="One for each step, so that two people score alike."
+      />
       {used || trait.versions.length > 1 ? null : (
         <AskTwice
           button="Take it away"
