@@ -8,7 +8,7 @@ export default defineConfig({
     include: ["tests/browser/**/*.test.ts"],
     exclude: [],
     fileParallelism: false,
-    testTimeout: 180_000,
-    hookTimeout: 180_000,
+    testTimeout: 600_000,
+    hookTimeout: 600_000,
   },
 });

@@ -11,12 +11,20 @@ import { largeFolder } from "./bench/large-folder";
 import { benchLineage } from "./bench/lineage";
 import { measurePages } from "./bench/pages";
 import { benchPages } from "./bench/paths";
+import { benchReferences } from "./bench/references";
 import { type BenchRow, medianMilliseconds, printRows } from "./bench/rows";
 import { benchChoosing, benchLines, benchSingle } from "./bench/science";
 import { benchStemChart } from "./bench/stem-chart";
 
 // npm run bench [-- PART ...]: one run, printed; of the pages those whose address has one of the parts in it, all where none is named.
+// npm run bench -- references [COUNT [SEED [NAME ...]]]: that many inputs (10,000) of each calculation against another program, and nothing else.
 // Absolute times are this machine's; the ratios travel. Pages need a built server (npm start builds it).
+const parts = process.argv.slice(2);
+if (parts[0] === "references") {
+  const [, count = "10000", seed = "1", ...only] = parts;
+  printRows("References", benchReferences(Number(count), Number(seed), only));
+  process.exit();
+}
 const folder = mkdtempSync(path.join(os.tmpdir(), "kinrow-bench-"));
 const db = await prepareRegistry({
   engine: "sqlite",
@@ -25,7 +33,6 @@ const db = await prepareRegistry({
   demonstration: false,
 });
 try {
-  const parts = process.argv.slice(2);
   // The memory of the lineage is the growth of the whole process: it comes first.
   printRows("Science", [...(await benchLineage()), ...(parts.length === 0 ? await scienceRows() : [])]);
   printRows("Drawing", await benchStemChart());

@@ -147,7 +147,7 @@ describe.each(["day", "night", "glare", "print"])("in the %s ground", (ground) =
     expect(faults).toEqual([]);
   });
 
-  it("no page has a serious fault, and none is wider than a phone", { timeout: 300_000 }, async () => {
+  it("no page has a serious fault, and none is wider than a phone", { timeout: 1_200_000 }, async () => {
     const page = await inGround(ground, site.base);
     const faults: string[] = [];
     const errors = watchErrors(page);

@@ -25,12 +25,24 @@ async function browserFile(): Promise<string> {
 /** Starts the browser; where it will not, the sentence says what to install. */
 export async function startBrowser(): Promise<Browser> {
   const file = await browserFile();
-  return launched(file).catch((error: Error) => {
+  const browser = await launched(file).catch((error: Error) => {
     const why = error.message.split("\n").find((line) => /error while loading|cannot open/.test(line)) ?? error.message;
     throw new Error(
       `The browser ${file} did not start (${why.trim()}); install Chromium, or the libraries it names, or name another browser in KINROW_BROWSER.`,
     );
   });
+  return patient(browser);
+}
+
+/** Every page of the browser waits long enough for a slow machine before it says that something never came. */
+function patient(browser: Browser): Browser {
+  const made = browser.newContext.bind(browser);
+  browser.newContext = async (...options) => {
+    const context = await made(...options);
+    context.setDefaultTimeout(120_000);
+    return context;
+  };
+  return browser;
 }
 
 function launched(executablePath: string): Promise<Browser> {

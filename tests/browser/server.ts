@@ -55,7 +55,7 @@ async function serve(port: number, folder: string, environment: Record<string, s
       },
     },
   );
-  for (let attempt = 0; attempt < 600; attempt += 1) {
+  for (let attempt = 0; attempt < 2400; attempt += 1) {
     const response = await fetch(`http://127.0.0.1:${port}/ready`).catch(() => null);
     if (response?.ok) return server;
     if (server.exitCode !== null) break;

@@ -115,7 +115,7 @@ export function plain(words: string): string {
 export async function says(scope: Locator, words: string): Promise<void> {
   const sought = plain(words);
   const found = async () => (await scope.allInnerTexts()).some((text) => plain(text).includes(sought));
-  for (let attempt = 0; attempt < 400; attempt += 1) {
+  for (let attempt = 0; attempt < 1600; attempt += 1) {
     if (await found()) return;
     await new Promise((resolve) => setTimeout(resolve, 50));
   }

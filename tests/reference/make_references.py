@@ -2,11 +2,14 @@
 
     python3 tests/reference/make_references.py          (Python 3.11, SciPy 1.17, mpmath 1.3, NumPy 2)
 
-Writes the *.json files beside it. Written from the formulas, by the plainest way there is: plants one by one as exact fractions,
+Writes the *.json files beside it; `--count 10000 --seed 7 --into FOLDER [--only NAME ...] [--quick]` as many other cases into another
+folder (`npm run bench -- references` does so): every generator starts from that seed and its own, quick ones work with 16 digits and a grid
+of 700 x 700 where a case would take half a second. Written from the formulas, by the plainest way there is: plants one by one as exact fractions,
 whole coancestry matrices, integer arithmetic, quadrature of 30 digits. None of it shares a method with lib/science where that
 could hide a fault. The random inputs have a fixed seed, so a second run gives the same files.
 """
 
+import argparse
 import json
 import os
 import random
@@ -26,47 +29,66 @@ import reference_storage as storage
 HERE = os.path.dirname(os.path.abspath(__file__))
 
 
-def write(name, origin, cases):
-    with open(os.path.join(HERE, name + ".json"), "w") as out:
-        out.write('{"origin": ' + json.dumps(origin) + ',\n "cases": [\n')
-        out.write(",\n".join(json.dumps(case) for case in cases))
-        out.write("\n]}\n")
+def all_cases(seed, count):
+    """Each file with its cases, made only when they are asked for. The committed ones are those of seed 0 and no count."""
+    few, many = count or 60, count or 300
+
+    def rng(own):
+        return random.Random(own + 1000 * seed)
+
+    def ranges():
+        ks = [2, 3, 4, 5, 6, 8, 10, 20, 100, 1000]
+        return [{"k": k, "quantile975": float(germination.range_quantile(k)), "cdfAt3": float(germination.range_cdf(mp.mpf(3), k))} for k in ks]
+
+    return {
+        "effective-size": lambda: populations.effective_size_cases(rng(1), many),
+        "lineage": lambda: populations.lineage_cases(rng(2), many),
+        "lineage-span": lambda: spans.lineage_span_cases(rng(24), many),
+        "studentized-range": ranges,
+        "germination-test": lambda: germination.germination_test_cases(rng(3), many),
+        "germination-compare": lambda: germination.germination_compare_cases(rng(4), many),
+        "off-types": lambda: off_types.off_type_cases(rng(5), many),
+        "sowing-count": lambda: seed_life.sowing_count_cases(rng(6), many),
+        "germination-speed": lambda: germination.germination_speed_cases(rng(8), many),
+        "allele-capture": lambda: populations.allele_capture_cases(rng(9), many),
+        "population-plan": lambda: populations.population_plan_cases(rng(10), many),
+        "scorer-agreement": lambda: off_types.scorer_agreement_cases(rng(11), many),
+        "off-type-trend": lambda: off_types.off_type_trend_cases(rng(12), many),
+        "off-type-frequency": lambda: off_types.off_type_frequency_cases(rng(13), many),
+        "flowering-overlap": lambda: isolation.flowering_overlap_cases(rng(14), many),
+        "pollen-risk": lambda: isolation.pollen_risk_cases(rng(15), few, count or 240),
+        "bessel-i0-scaled": isolation.bessel_cases,
+        "blend-advice": lambda: blends.blend_advice_cases(rng(14), count or 240, few),
+        "reserve": lambda: jars.reserve_cases(rng(21), many),
+        "dry-to": lambda: jars.dry_to_cases(rng(22), many),
+        "thousand-seed-weight": lambda: jars.thousand_seed_weight_cases(rng(23), many),
+        "seed-moisture": lambda: storage.seed_moisture_cases(rng(19), many),
+        "viability": lambda: storage.viability_cases(rng(20), many),
+        "choose-plants": lambda: selection.choose_plants_cases(rng(16), many),
+        "selection-response": lambda: selection.selection_response_cases(rng(17), many),
+        "realised-heritability": lambda: selection.realised_heritability_cases(rng(18), many),
+        "viability-forecast": lambda: seed_life.viability_forecast_cases(rng(7), many),
+    }
 
 
 def main():
+    asked = argparse.ArgumentParser()
+    asked.add_argument("--count", type=int)
+    asked.add_argument("--seed", type=int, default=0)
+    asked.add_argument("--into", default=HERE)
+    asked.add_argument("--only", nargs="*")
+    asked.add_argument("--quick", action="store_true")
+    given = asked.parse_args()
+    if given.quick:
+        mp.mp.dps = 16
+        seed_life.FINEST_GRID = 700
     origin = "tests/reference/make_references.py (Python fractions, SciPy, mpmath at 30 digits), fixed random seed"
-    write("effective-size", origin, populations.effective_size_cases(random.Random(1), 300))
-    write("lineage", origin, populations.lineage_cases(random.Random(2), 300))
-    write("lineage-span", origin, spans.lineage_span_cases(random.Random(24), 300))
-    ks = [2, 3, 4, 5, 6, 8, 10, 20, 100, 1000]
-    write(
-        "studentized-range",
-        origin,
-        [{"k": k, "quantile975": float(germination.range_quantile(k)), "cdfAt3": float(germination.range_cdf(mp.mpf(3), k))} for k in ks],
-    )
-    write("germination-test", origin, germination.germination_test_cases(random.Random(3), 300))
-    write("germination-compare", origin, germination.germination_compare_cases(random.Random(4), 300))
-    write("off-types", origin, off_types.off_type_cases(random.Random(5), 300))
-    write("sowing-count", origin, seed_life.sowing_count_cases(random.Random(6), 300))
-    write("germination-speed", origin, germination.germination_speed_cases(random.Random(8), 300))
-    write("allele-capture", origin, populations.allele_capture_cases(random.Random(9), 300))
-    write("population-plan", origin, populations.population_plan_cases(random.Random(10), 300))
-    write("scorer-agreement", origin, off_types.scorer_agreement_cases(random.Random(11), 300))
-    write("off-type-trend", origin, off_types.off_type_trend_cases(random.Random(12), 300))
-    write("off-type-frequency", origin, off_types.off_type_frequency_cases(random.Random(13), 300))
-    write("flowering-overlap", origin, isolation.flowering_overlap_cases(random.Random(14), 300))
-    write("pollen-risk", origin, isolation.pollen_risk_cases(random.Random(15), 60, 240))
-    write("bessel-i0-scaled", origin, isolation.bessel_cases())
-    write("blend-advice", origin, blends.blend_advice_cases(random.Random(14), 240, 60))
-    write("reserve", origin, jars.reserve_cases(random.Random(21), 300))
-    write("dry-to", origin, jars.dry_to_cases(random.Random(22), 300))
-    write("thousand-seed-weight", origin, jars.thousand_seed_weight_cases(random.Random(23), 300))
-    write("seed-moisture", origin, storage.seed_moisture_cases(random.Random(19), 300))
-    write("viability", origin, storage.viability_cases(random.Random(20), 300))
-    write("choose-plants", origin, selection.choose_plants_cases(random.Random(16), 300))
-    write("selection-response", origin, selection.selection_response_cases(random.Random(17), 300))
-    write("realised-heritability", origin, selection.realised_heritability_cases(random.Random(18), 300))
-    write("viability-forecast", origin, seed_life.viability_forecast_cases(random.Random(7), 300))
+    for name, cases in all_cases(given.seed, given.count).items():
+        if given.only is None or name in given.only:
+            with open(os.path.join(given.into, name + ".json"), "w") as out:
+                out.write('{"origin": ' + json.dumps(origin) + ',\n "cases": [\n')
+                out.write(",\n".join(json.dumps(case) for case in cases()))
+                out.write("\n]}\n")
 
 
 if __name__ == "__main__":

@@ -61,6 +61,9 @@ def sowing_count_cases(rng, count):
 
 # ---- viability-forecast: a fine grid, its mass summed up ---------------------------------------------------------------
 
+# cells along each side of the grid whose mass is summed
+FINEST_GRID = 1600
+
 
 def posterior_grid(g, k, l):
     tests, prior, ceiling = g["tests"], g["prior"], g.get("ceiling", 1)
@@ -79,7 +82,7 @@ def posterior_grid(g, k, l):
 def viability_forecast(g):
     prior, ceiling, threshold = g["prior"], g.get("ceiling", 1), g["threshold"]
     box = [(prior[key]["mean"] - 9 * prior[key]["sd"], prior[key]["mean"] + 9 * prior[key]["sd"]) for key in ("Ki", "lnSigmaYears")]
-    for size in (500, 500, 1600):
+    for size in (500, 500, FINEST_GRID):
         k, l = (np.linspace(low, high, size) for low, high in box)
         K, L, value = posterior_grid(g, k, l)
         keep = value > value.max() - 28

@@ -1,4 +1,5 @@
-import { readFileSync } from "node:fs";
+import { existsSync, readFileSync } from "node:fs";
+import path from "node:path";
 import { expect } from "vitest";
 import type { Outcome, Refusal } from "@/lib/science/outcome";
 
@@ -10,9 +11,14 @@ export interface ReferenceCase<Input> {
   readonly tolerance?: number;
 }
 
-/** Reference values of tests/reference/NAME.json: where they come from stands in the file. */
+/**
+ * Reference values of tests/reference/NAME.json: where they come from stands in the file. `npm run bench -- references` has many more made
+ * and names their folder in KINROW_REFERENCES.
+ */
 export function referenceCases<Input>(name: string): readonly ReferenceCase<Input>[] {
-  const file = new URL(`../reference/${name}.json`, import.meta.url);
+  const many = path.join(process.env.KINROW_REFERENCES ?? "", `${name}.json`);
+  const file =
+    process.env.KINROW_REFERENCES && existsSync(many) ? many : new URL(`../reference/${name}.json`, import.meta.url);
   return (JSON.parse(readFileSync(file, "utf8")) as { cases: ReferenceCase<Input>[] }).cases;
 }
 

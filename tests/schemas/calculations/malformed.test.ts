@@ -25,6 +25,9 @@ const wrong: readonly unknown[] = [
   "﷽",
 ];
 
+/** 300 a calculation; `npm run bench -- references` asks for more. */
+const rounds = Number(process.env.KINROW_MALFORMED ?? 300);
+
 type Json = unknown;
 
 /** The places in a JSON value, deepest last. */
@@ -76,12 +79,12 @@ function judge({ name, run }: Calculation, input: Json): "answered" | "refused" 
 
 describe("input that is not as it should be", () => {
   it.each(calculations.map((each) => [each.name, each] as const))(
-    "is refused by %s with a sentence and its place, or answered in numbers: 300 of each, and never a crash",
+    "is refused by %s with a sentence and its place, or answered in numbers, and never a crash",
     (_name, calculation) => {
       const draws = new SeededDraws(calculation.name.length * 7919);
       const whole = (below: number) => Math.floor(draws.next() * below);
       let refusals = 0;
-      for (let round = 0; round < 300; round++) {
+      for (let round = 0; round < rounds; round++) {
         let input: Json = calculation.example;
         for (let changes = 1 + whole(2); changes > 0; changes--) {
           const places = placesIn(input);
@@ -93,7 +96,7 @@ describe("input that is not as it should be", () => {
         }
         if (judge(calculation, input) === "refused") refusals += 1;
       }
-      expect(refusals).toBeGreaterThan(100);
+      expect(refusals).toBeGreaterThan(rounds / 3);
     },
   );
 
