@@ -2,12 +2,18 @@ import { Worker } from "node:worker_threads";
 import { CalculationQueue, type Thread } from "./calculation-queue";
 
 // One queue for the life of the process, also across reloads of the code while developing.
-const shelf = globalThis as unknown as { kinrowCalculations?: CalculationQueue };
+const shelf = globalThis as unknown as { kinrowCalculations?: CalculationQueue; kinrowOfPages?: CalculationQueue };
 
 /** The queue of long calculations of this process. */
 export function longCalculations(): CalculationQueue {
   shelf.kinrowCalculations ??= new CalculationQueue({ startThread: startCalculationThread });
   return shelf.kinrowCalculations;
+}
+
+/** A queue of its own for what a page itself waits for, so that no page stands behind somebody's ten thousand runs. */
+export function pageCalculations(): CalculationQueue {
+  shelf.kinrowOfPages ??= new CalculationQueue({ startThread: startCalculationThread });
+  return shelf.kinrowOfPages;
 }
 
 /** More memory than any sound input needs; beyond, the thread ends and the calculation is refused, not the server. */

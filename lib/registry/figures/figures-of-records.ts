@@ -46,7 +46,15 @@ export interface AllRecords extends FigureRecords {
  */
 export function figuresOfRecords(records: AllRecords, only?: ReadonlySet<string>): Outcome<LotFigure[]> {
   const followed = lineageOfRecords(records);
-  if (!followed.ok) return followed;
+  return followed.ok ? accepted(figuresByLineage(records, followed.value, only)) : followed;
+}
+
+/** The same, once the lineage is worked out. */
+export function figuresByLineage(
+  records: AllRecords,
+  lineage: LineageOfRecords,
+  only?: ReadonlySet<string>,
+): LotFigure[] {
   const varieties = new Map(records.varieties.map(({ id, name }) => [id, name]));
   const numbers = new Map(records.lots.map(({ id, number }) => [id, number]));
   const ledger = grouped(records.ledger, ({ lotId }) => lotId);
@@ -55,22 +63,22 @@ export function figuresOfRecords(records: AllRecords, only?: ReadonlySet<string>
   // Many lots come from the same founders: their numbers are put in order once.
   const founders = new Map<readonly string[], readonly string[]>();
   const foundersOf = (lotId: string) => {
-    const ids = followed.value.foundersOf(lotId);
+    const ids = lineage.foundersOf(lotId);
     const known = founders.get(ids) ?? ids.map((id) => numbers.get(id) ?? "").sort(compareCodePoints);
     founders.set(ids, known);
     return known;
   };
   const figureOf = (lot: LotRecord): LotFigure =>
-    withAssumed(followed.value, lot.id, {
+    withAssumed(lineage, lot.id, {
       lot: lot.number,
       variety: varieties.get(lot.varietyId) ?? "",
       holder: lot.holder,
       gramsOnHand: ledgerBalance(ledger.get(lot.id) ?? [], lot.thousandSeedGrams),
-      ...(followed.value.figures.get(lot.id) ?? nothingKnown),
+      ...(lineage.figures.get(lot.id) ?? nothingKnown),
       founders: foundersOf(lot.id),
       lastTest: lastTestOf(tests.get(lot.id) ?? []),
     });
-  return accepted(wanted.map(figureOf).sort((one, other) => compareCodePoints(one.lot, other.lot)));
+  return wanted.map(figureOf).sort((one, other) => compareCodePoints(one.lot, other.lot));
 }
 
 /** Apart from the rest, so that figures that are kept do not keep the ledgers and tests that they were worked out from. */

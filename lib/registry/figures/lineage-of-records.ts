@@ -1,6 +1,7 @@
 import { effectiveSize } from "@/lib/science/effective-size/effective-size";
 import type { PlotParents } from "@/lib/science/effective-size/plot-parents";
 import { lineageOfPedigree } from "@/lib/science/lineage/lineage";
+import { lineageSpan } from "@/lib/science/lineage/lineage-span";
 import type { LotLineage } from "@/lib/science/lineage/lots";
 import { type Pedigree, pedigree } from "@/lib/science/lineage/pedigree";
 import { united } from "@/lib/science/lineage/united";
@@ -8,7 +9,7 @@ import { type Assumption, accepted, type Outcome, type Refusal, refused } from "
 import { type LineageNode, lineageNodes } from "./lineage-nodes";
 import type { FigureRecords } from "./records";
 import type { SpanOfLot } from "./span-of-lot";
-import { spansOfRecords } from "./spans-of-records";
+import { type SpanWork, spanWork } from "./spans-of-records";
 
 /** What the lineage says of one lot; null: not known, because the plants or shares of an ancestor are not. */
 export interface LotFigures {
@@ -45,6 +46,21 @@ export interface LineageOfRecords {
  * Refused as a whole: parents that are not among the records, shares not of sum 1, a cycle (path `["lots"]`).
  */
 export function lineageOfRecords(records: FigureRecords): Outcome<LineageOfRecords> {
+  const followed = followedRecords(records);
+  if (!followed.ok) return followed;
+  const { spans, whole } = followed.value;
+  return accepted(whole(spans === null ? new Map() : spans.read(lineageSpan(spans.input))));
+}
+
+/** The lineage of some records but for its spans, which may be worked out elsewhere, and how both become one. */
+export interface FollowedRecords {
+  /** null where every line is known throughout */
+  readonly spans: SpanWork | null;
+  whole(spans: ReadonlyMap<string, SpanOfLot>): LineageOfRecords;
+}
+
+/** `lineageOfRecords` in two parts: what follows from points, and the spans. Refused alike. */
+export function followedRecords(records: FigureRecords): Outcome<FollowedRecords> {
   const nodes = lineageNodes(records);
   const ordered = pedigree(nodes.map(({ lot }) => lot));
   if (!ordered.ok) return refused(...ordered.refusals.map((each) => placed(each, nodes)));
@@ -60,7 +76,6 @@ export function lineageOfRecords(records: FigureRecords): Outcome<LineageOfRecor
     const found = followed[rank];
     if (found) figures.set(id, figuresOf(found, known[rank] ?? null, sizes[rank] ?? null));
   }
-  const spans = spansOfRecords(records, nodes, ordered.value);
   const ids = new Map<readonly number[], readonly string[]>();
   const idsAt = (places: readonly number[]) => {
     const kept = ids.get(places) ?? places.map((place) => lotIds[place] ?? "");
@@ -68,11 +83,14 @@ export function lineageOfRecords(records: FigureRecords): Outcome<LineageOfRecor
     return kept;
   };
   return accepted({
-    figures,
-    impossible: nodes.flatMap((node) => node.impossible),
-    foundersOf: (lotId) => idsAt(graph.foundersOf(ranks.get(lotId) ?? -1)),
-    spanOf: (lotId) => spans.get(lotId) ?? null,
-    assumedFor: (lotId) => graph.assumedFor(ranks.get(lotId) ?? -1),
+    spans: spanWork(records, nodes, ordered.value),
+    whole: (spans) => ({
+      figures,
+      impossible: nodes.flatMap((node) => node.impossible),
+      foundersOf: (lotId) => idsAt(graph.foundersOf(ranks.get(lotId) ?? -1)),
+      spanOf: (lotId) => spans.get(lotId) ?? null,
+      assumedFor: (lotId) => graph.assumedFor(ranks.get(lotId) ?? -1),
+    }),
   });
 }
 

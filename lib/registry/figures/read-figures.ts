@@ -1,9 +1,11 @@
 import { type Client, type Database, placeholders } from "@/lib/db";
 import type { Refusal } from "@/lib/science/outcome";
-import { figuresOfRecords, type LotFigure, type TestFigure } from "./figures-of-records";
+import { figuresBeside } from "./figures-beside";
+import type { LotFigure, TestFigure } from "./figures-of-records";
 import { figuresSeen } from "./figures-seen";
 import { type RecordsOfCrops, readRecords } from "./read-records";
 import type { LotRecord, TestRecord } from "./records";
+import { recordsByCrop } from "./records-by-crop";
 import type { SpanOfLot } from "./span-of-lot";
 
 /** Everything worked out of one lot, with the ids that lead to its records. Null is not known. */
@@ -99,26 +101,30 @@ async function figuresOfCrops(
   return Promise.all(crops.map(({ cropId }) => shelf.get(cropId)?.figures ?? new Map()));
 }
 
-/** Figures by lot, by crop. */
-function workedOut(records: RecordsOfCrops): ReadonlyMap<string, Figures> {
-  const outcome = figuresOfRecords(records);
+/** Figures by lot, by crop: crop after crop, so that between them the server answers others. */
+async function workedOut(records: RecordsOfCrops): Promise<ReadonlyMap<string, Figures>> {
+  const byCrop = new Map<string, Figures>();
+  for (const [cropId, own] of recordsByCrop(records)) {
+    byCrop.set(cropId, await figuresOfCrop(own));
+    await new Promise((resolve) => setImmediate(resolve));
+  }
+  return byCrop;
+}
+
+async function figuresOfCrop(records: RecordsOfCrops): Promise<Figures> {
+  const outcome = await figuresBeside(records);
   if (!outcome.ok) throw new StoredRecordsRefused(outcome.refusals);
   const lots = new Map(records.lots.map((lot) => [lot.number, lot]));
   const tests = new Map(records.tests.map((test) => [test.name, test]));
   const clonal = new Set(records.varieties.filter((variety) => variety.clonal).map((variety) => variety.id));
-  const byCrop = new Map<string, Map<string, LotFigures>>();
+  const figures = new Map<string, LotFigures>();
   for (const figure of outcome.value) {
     const lot = lots.get(figure.lot);
-    const cropId = lot && records.crops.get(lot.varietyId);
-    if (!lot || !cropId) continue;
-    const figures = byCrop.get(cropId) ?? new Map<string, LotFigures>();
+    if (!lot) continue;
     const lineageFigures = !clonal.has(lot.varietyId);
-    byCrop.set(
-      cropId,
-      figures.set(lot.id, keptFigures(lot, figure, withCounts(figure.lastTest, tests), lineageFigures)),
-    );
+    figures.set(lot.id, keptFigures(lot, figure, withCounts(figure.lastTest, tests), lineageFigures));
   }
-  return byCrop;
+  return figures;
 }
 
 function keptFigures(

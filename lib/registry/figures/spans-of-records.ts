@@ -1,6 +1,7 @@
 import { lineageSpan } from "@/lib/science/lineage/lineage-span";
 import type { Pedigree } from "@/lib/science/lineage/pedigree";
-import type { LotSpan } from "@/lib/science/lineage/span-lots";
+import type { LineageSpan, LineageSpanInput, LotSpan } from "@/lib/science/lineage/span-lots";
+import type { Outcome } from "@/lib/science/outcome";
 import { growOutAsKnown, lotAsKnown, type NodeAsKnown, sownNode } from "./as-known";
 import { foundersOfSpan } from "./founders-of-span";
 import { growOutNode, type LineageNode, lotNode } from "./lineage-nodes";
@@ -17,28 +18,42 @@ export function spansOfRecords(
   nodes: readonly LineageNode[],
   pedigree: Pedigree,
 ): ReadonlyMap<string, SpanOfLot> {
+  const work = spanWork(records, nodes, pedigree);
+  return work === null ? new Map() : work.read(lineageSpan(work.input));
+}
+
+/** The spans of some records as one calculation, which may be worked out elsewhere, and how its answer is read. */
+export interface SpanWork {
+  readonly input: LineageSpanInput;
+  read(answer: Outcome<LineageSpan>): ReadonlyMap<string, SpanOfLot>;
+}
+
+/** What `spansOfRecords` has to be worked out from; null where every line is known throughout. */
+export function spanWork(records: FigureRecords, nodes: readonly LineageNode[], pedigree: Pedigree): SpanWork | null {
   const founders = foundersOfSpan(records, nodes);
   const seed = nodes.map(
     ({ unknown, at }) => unknown !== null || founders.within.has(at[0] === "lots" ? String(at[1]) : ""),
   );
   const moved = descendants(pedigree, seed);
-  if (!moved.some(Boolean)) return new Map();
+  if (!moved.some(Boolean)) return null;
   const wanted = ancestors(pedigree, moved);
   const known = knownNodes(records, nodes, wanted, founders.within);
   const inIt = new Set(known.keys());
   const pairs = founders.pairs.filter(({ a, b }) => inIt.has(a) && inIt.has(b));
   const ground = new SpanGround(known, pairs);
-  const outcome = lineageSpan(ground.input());
-  if (!outcome.ok) return new Map();
-  const spans = new Map(outcome.value.lots.map((span) => [span.id, span]));
   const clonal = new Set(records.varieties.flatMap((variety) => (variety.clonal ? [variety.id] : [])));
-  return new Map(
-    records.lots.flatMap(({ id, varietyId }, place) => {
-      const span = spans.get(lotNode(id));
-      if (!moved[place] || !span || clonal.has(varietyId)) return [];
-      return [[id, spanOf(span, sizeOf(nodes[place], spans), ground)] as const];
-    }),
-  );
+  const read = (answer: Outcome<LineageSpan>): ReadonlyMap<string, SpanOfLot> => {
+    if (!answer.ok) return new Map();
+    const spans = new Map(answer.value.lots.map((span) => [span.id, span]));
+    return new Map(
+      records.lots.flatMap(({ id, varietyId }, place) => {
+        const span = spans.get(lotNode(id));
+        if (!moved[place] || !span || clonal.has(varietyId)) return [];
+        return [[id, spanOf(span, sizeOf(nodes[place], spans), ground)] as const];
+      }),
+    );
+  };
+  return { input: ground.input(), read };
 }
 
 /** A node by place and its name, as far as it is known. */
