@@ -40,6 +40,8 @@ const maySettle: ReadonlySet<string> = new Set([
   "more-rogued-than-stood",
   "fewer-left-than-gave-seed",
   "more-seed-than-pollen-parents",
+  "noted-already",
+  "out-of-order",
 ]);
 
 /** Takes records one after the other inside one change set; what is taken may free others that are stored and not settled. */

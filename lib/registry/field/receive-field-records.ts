@@ -266,9 +266,15 @@ function aboutOf(records: readonly Arrived[], { device }: FieldArrival) {
   return { growOutIds: [...new Set(records.map(({ record }) => record.growOutId))], deviceId: device.id };
 }
 
+const takenBackUnmade: ReadonlySet<string> = new Set(["mark", "score", "photo"]);
+
 async function comingOf(tx: Transaction, { arrival, arrived, clockAhead }: Delivered): Promise<Coming> {
   const { unansweredFrom: from, device, records } = arrival;
-  const undone = arrived.flatMap(({ record }) => (record.kind === "undo" ? [record.body.of] : []));
+  const named = new Set(arrived.flatMap(({ record }) => (record.kind === "undo" ? [record.body.of] : [])));
+  // Of a tap that was taken back at once nothing is made. What others are judged by is entered and taken back in its turn.
+  const undone = arrived.flatMap(({ record: { id, kind } }) =>
+    named.has(id) && takenBackUnmade.has(kind) ? [id] : [],
+  );
   const coming = { clockAhead, takenBack: new Set(undone) };
   if (from === undefined) return { ...coming, missingBefore: () => false };
   const stored = await tx.fieldRecord.findMany({
