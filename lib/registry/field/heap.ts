@@ -76,11 +76,15 @@ export class Heap {
   }
 
   /** Tries a record that is stored and not settled once more. */
-  async again(row: StoredRecord, how: HowTaken = { judged: true }): Promise<Outcome<null>> {
+  async again(
+    row: StoredRecord,
+    how: HowTaken = { judged: true },
+    words = "Settled by what came later",
+  ): Promise<Outcome<null>> {
     const record = sentRecord(row);
     const judged = await this.attempt(record, how);
     if (judged.ok) {
-      await settleSent(this.taking, row, { state: "taken", words: "Settled by what came later" });
+      await settleSent(this.taking, row, { state: "taken", words });
     } else {
       const refusals = refusalsStored(judged.refusals, clockAheadOf(row));
       if (refusals === row.refusals) return judged;

@@ -5,7 +5,6 @@ import { type FieldAnswer, fieldRecord } from "@/lib/schemas/field/field-deliver
 import type { FieldRecord } from "@/lib/schemas/field/field-records";
 import { accepted, type Outcome, type Refusal } from "@/lib/science/outcome";
 import { perform } from "../change-set/perform";
-import { FieldGround } from "./field-ground";
 import { type Arrived, type Coming, Heap } from "./heap";
 import { keepOtherContent } from "./other-content";
 import {
@@ -18,6 +17,7 @@ import {
   waits,
   waitsFor,
 } from "./stored-record";
+import { takingOf } from "./take-again";
 import type { Taking } from "./taking";
 
 /** Records of one phone as they came, over the network or in a file. */
@@ -170,7 +170,7 @@ async function takeSegment(
   const title = `From the phone ${arrival.device.name}`;
   const fresh = new Set<string>();
   const done = await perform(db, actor, { action: "record-in-field", title }, async (change, tx) => {
-    const taking = { change, tx, engine: db.engine, actor, now: delivered.now, ground: new FieldGround(tx) };
+    const taking = takingOf(db, actor, delivered.now, change, tx);
     const heap = new Heap(taking, await comingOf(tx, delivered), aboutOf(records, arrival));
     for (const each of records) {
       const stored = await tx.fieldRecord.findUnique({ where: { id: each.record.id } });
@@ -219,7 +219,7 @@ async function asQuestion(
     actor,
     { action: "record-in-field", title: `From the phone ${arrival.device.name}` },
     async (change, tx) => {
-      const taking = { change, tx, engine: db.engine, actor, now: delivered.now, ground: new FieldGround(tx) };
+      const taking = takingOf(db, actor, delivered.now, change, tx);
       const heap = new Heap(taking, await comingOf(tx, delivered), aboutOf(records, arrival));
       await keepDevice(taking, arrival);
       for (const each of records) {

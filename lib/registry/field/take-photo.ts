@@ -1,15 +1,33 @@
 import type { FieldRecordOf } from "@/lib/schemas/field/field-records";
-import { type Outcome, refused } from "@/lib/science/outcome";
+import { accepted, type Outcome, refused } from "@/lib/science/outcome";
 import type { RowOf } from "../change-set/records";
+import { photoArrived } from "../photos/arriving";
 import { waitFor } from "./stored-record";
-import type { HowTaken, Taking } from "./taking";
+import { plantFor } from "./take-plant";
+import { commonFaults, fromPhone, type HowTaken, handOf, seenOn, type Taking } from "./taking";
 
-/** A picture stands when its file has come; until then it waits. */
+/** A picture stands once its file has come, which is sent apart; until then it waits for it. */
 export async function takePhoto(
-  _taking: Taking,
+  taking: Taking,
   record: FieldRecordOf<"photo">,
-  _growOut: RowOf<"GrowOut">,
-  _how: HowTaken,
+  growOut: RowOf<"GrowOut">,
+  how: HowTaken,
 ): Promise<Outcome<null>> {
-  return refused(waitFor(record.body.hash, "its file"));
+  const faults = await commonFaults(taking, record, growOut, how);
+  if (faults.length > 0) return refused(...faults);
+  const { plant: sent, traitId, hash, caption } = record.body;
+  const stored = await photoArrived({ location: taking.location }, hash);
+  if (!stored) return refused(waitFor(hash, "its file"));
+  const plant = sent ? await plantFor(taking, record, sent, how) : accepted(null);
+  if (!plant.ok) return plant;
+  const trait = traitId === null ? null : await taking.ground.trait(traitId);
+  const { width, height, bytes } = stored;
+  await taking.change.create("Photo", {
+    ...{ id: record.id, hash: stored.hash, width, height, bytes, caption },
+    ...{ growOutId: record.growOutId, plantId: plant.value, traitId: trait?.id ?? null },
+    ...{ takenOn: seenOn(record, how).on, stewardId: await handOf(taking, record) },
+    ...fromPhone(record),
+  });
+  taking.change.touch(growOut.varietyId);
+  return accepted(null);
 }

@@ -1,5 +1,5 @@
 import type { Actor } from "@/lib/access/actor";
-import type { Engine, Transaction } from "@/lib/db";
+import type { Engine, Location, Transaction } from "@/lib/db";
 import type { FieldRecord } from "@/lib/schemas/field/field-records";
 import { type CivilDay, dayFromNumber } from "@/lib/science/dates/civil-day";
 import type { FuzzyDate } from "@/lib/science/dates/fuzzy-date";
@@ -15,6 +15,8 @@ export interface Taking {
   readonly change: ChangeWriter;
   readonly tx: Transaction;
   readonly engine: Engine;
+  /** where the pictures lie */
+  readonly location: Location;
   readonly actor: Actor;
   /** the registry's clock */
   readonly now: Date;

@@ -107,9 +107,10 @@ function recordsOfCrops(cropIds: readonly string[]) {
       JOIN "Lot" l ON l."id" = x."lotId" JOIN "Variety" v ON v."id" = l."varietyId" WHERE v."cropId" IN (${these})
       UNION ALL SELECT 'grow-out', x."growOutId", x."lotId", x."share", x."id" FROM "GrowOutParent" x
       JOIN "GrowOut" g ON g."id" = x."growOutId" JOIN "Variety" v ON v."id" = g."varietyId" WHERE v."cropId" IN (${these})
-      UNION ALL SELECT 'seed', p."growOutId", p."id", p."seedGrams", p."id" FROM "Plant" p
+      UNION ALL SELECT 'seed', p."growOutId", COALESCE(p."sameAsId", p."id"), SUM(p."seedGrams"), COALESCE(p."sameAsId", p."id") FROM "Plant" p
       JOIN "GrowOut" g ON g."id" = p."growOutId" JOIN "Variety" v ON v."id" = g."varietyId"
-      WHERE v."cropId" IN (${these}) AND g."seedShares" = 'plants' AND p."kept" ORDER BY 5`,
+      WHERE v."cropId" IN (${these}) AND g."seedShares" = 'plants' AND p."kept"
+      GROUP BY p."growOutId", COALESCE(p."sameAsId", p."id") ORDER BY 5`,
   };
   const ledger: Selection<LedgerRecord> = {
     columns: {

@@ -30,5 +30,20 @@ export async function growOutForHarvest(tx: Transaction, id: string): Promise<Ou
   );
   const rows = await tx.plant.findMany({ where: { growOutId: id }, orderBy: { id: "asc" } });
   const plants = rows.map((plant) => ({ ...plant, marks: marks.get(plant.id) ?? [] }));
-  return accepted({ ...growOut, plants, profile: profileOfCrop(crop, crop.overrides), toPull: plantsToPull(plants) });
+  // Two records of one plant gave as one.
+  const leads = new Map(rows.flatMap(({ id: own, sameAsId }) => (sameAsId === null ? [] : [[own, sameAsId] as const])));
+  const harvests = growOut.harvests.map((harvest) => ({
+    ...harvest,
+    parents: harvest.parents.map((parent) => ({
+      ...parent,
+      plantId: leads.get(parent.plantId ?? "") ?? parent.plantId,
+    })),
+  }));
+  return accepted({
+    ...growOut,
+    harvests,
+    plants,
+    profile: profileOfCrop(crop, crop.overrides),
+    toPull: plantsToPull(plants),
+  });
 }

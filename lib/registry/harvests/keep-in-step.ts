@@ -59,7 +59,9 @@ function plantPatches(
   const lost = plantsLost(harvests);
   const before = plantsBefore(growOut);
   const grams = gramsGiven(harvests);
-  return growOut.plants.flatMap(({ id }): PlantPatch[] => {
+  return growOut.plants.flatMap(({ id, sameAsId, kept }): PlantPatch[] => {
+    // What another record of the plant gave stands with the one that leads.
+    if (sameAsId !== null) return kept === null ? [] : [{ id, patch: { kept: null, seedGrams: null } }];
     const given = grams.get(id);
     if (inPool.has(id)) return [{ id, patch: { kept: true, ...(given === undefined ? {} : { seedGrams: given }) } }];
     if (lost.has(id)) return [{ id, patch: { kept: false } }];

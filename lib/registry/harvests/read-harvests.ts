@@ -210,8 +210,9 @@ function seedParentsSelection(id: string): Selection<SeedParentRead & { readonly
       ...{ share: "number", grams: "number", seeds: "number", lost: "text" },
     },
     rows: sql`
-      SELECT s.*, p."name" AS "plant" FROM "HarvestSeedParent" s JOIN "Harvest" h ON h."id" = s."harvestId"
-      LEFT JOIN "Plant" p ON p."id" = s."plantId" WHERE h."growOutId" = ${id} ORDER BY s."id"`,
+      SELECT s."id", s."harvestId", p."id" AS "plantId", p."name" AS "plant", s."share", s."grams", s."seeds", s."lost"
+      FROM "HarvestSeedParent" s JOIN "Harvest" h ON h."id" = s."harvestId"
+      LEFT JOIN "Plant" o ON o."id" = s."plantId" LEFT JOIN "Plant" p ON p."id" = COALESCE(o."sameAsId", o."id") WHERE h."growOutId" = ${id} ORDER BY s."id"`,
   };
 }
 
@@ -228,9 +229,10 @@ function plantsSelection(id: string): Selection<PlantRow> {
   return {
     columns: { id: "text", name: "text", cell: "text", kept: "flag", tag: "text", intent: "text", markId: "text" },
     rows: sql`
-      SELECT p."id", p."name", p."cell", p."kept", m."tag", m."intent", m."id" AS "markId" FROM "Plant" p
-      LEFT JOIN "Mark" m ON m."plantId" = p."id" AND NOT EXISTS (SELECT 1 FROM "Mark" n WHERE n."replacesId" = m."id")
-      WHERE p."growOutId" = ${id} ORDER BY p."id", m."id"`,
+      SELECT p."id", p."name", p."cell", p."kept", m."tag", m."intent", m."id" AS "markId" FROM "Plant" o
+      JOIN "Plant" p ON p."id" = COALESCE(o."sameAsId", o."id")
+      LEFT JOIN "Mark" m ON m."plantId" = o."id" AND NOT EXISTS (SELECT 1 FROM "Mark" n WHERE n."replacesId" = m."id")
+      WHERE o."growOutId" = ${id} ORDER BY p."id", m."id"`,
   };
 }
 
