@@ -1,6 +1,7 @@
 import { yearTicks } from "@/components/charts/points";
+import { widthOfSize } from "../stem-chart/layout/width-of-size";
 import { byDescent, type LineageLot, placedYears } from "./lots";
-import { stemOutline, stemThickness } from "./stem-outline";
+import { stemOutline } from "./stem-outline";
 
 /** Where a lot stands. Its mark is drawn out from `left` to `right` where its year is not sharp. */
 export interface PlacedLot {
@@ -82,6 +83,9 @@ export function layLineage(lots: readonly LineageLot[], width: number): LineageL
   };
 }
 
+/** The width of a stem of 200 here; the rule of widths is the stem chart's. */
+const full = 21;
+
 interface Lane {
   tail: string;
   /** how far to the right the names below and above reach already */
@@ -136,8 +140,8 @@ function stemsTo(lot: LineageLot, place: ReadonlyMap<string, PlacedLot>): Placed
       stemOutline(
         from,
         to,
-        stemThickness(start ? start[end] : size ? size[end] : 10) * Math.sqrt(share),
-        stemThickness(size ? size[end] : 10) * Math.sqrt(share),
+        widthOfSize(start ? start[end] : size ? size[end] : 10, full) * share,
+        widthOfSize(size ? size[end] : 10, full) * share,
       );
     const low = outline("low");
     const known = lot.kind === "split" || lot.kind === "blend" ? start !== null || size !== null : size !== null;

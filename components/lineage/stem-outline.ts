@@ -5,11 +5,6 @@ interface Point {
 
 const pieces = 22;
 
-/** How thick a stem of an effective size is drawn: by its logarithm, so that 10 and 200 are told apart at a glance. */
-export function stemThickness(effectiveSize: number): number {
-  return 2 + 6.6 * Math.log10(Math.max(1, effectiveSize));
-}
-
 /**
  * The outline of a stem from one point to another, `start` thick at its beginning and `end` thick from its waist on, measured
  * across the stem at every place, and the line along its middle.

@@ -3,7 +3,7 @@ import { spindle } from "@/components/doubt/spindle";
 import type { PlacedLot } from "./layout/position";
 import styles from "./picture.module.css";
 
-/** A lot in the picture: the variety's own seed where there is some in the jar, a ring where there is none, a bar across a stub. */
+/** A lot in the picture: the variety's own seed where there is some in the jar, a ring where there is none, a bar across a stub, an open tip in the field. */
 export const LotMark = memo(function LotMark({
   lot,
   coat,
@@ -45,6 +45,8 @@ export const LotMark = memo(function LotMark({
       {grown.links.length === 0 && (variety === null || kind === "founder") ? <Root lot={lot} /> : null}
       {kind === "failed" ? (
         <path className={styles.stub} d={`M${x} ${y - 7}V${y + 7}`} />
+      ) : kind === "growing" ? (
+        <path className={styles.tip} d={`M${x - 5} ${y - 7}L${x + 4} ${y}L${x - 5} ${y + 7}`} />
       ) : variety !== null ? (
         <path className={styles.elsewhere} d={`M${x} ${y - 7}L${x + 7} ${y}L${x} ${y + 7}L${x - 7} ${y}Z`} />
       ) : living ? (

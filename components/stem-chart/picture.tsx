@@ -126,6 +126,7 @@ const Stem = memo(function Stem({ stem, ids, faint }: { stem: PlacedStem; ids: P
           fill={kind === "sleeve" ? `url(#${ids.hatch})` : kind === "core" ? fill : undefined}
         />
       ))}
+      {stem.pollen ? <path className={styles.pollen} d={stem.middle} /> : null}
     </g>
   );
 });

@@ -3,17 +3,24 @@ import { useId } from "react";
 import { Hatch } from "@/components/doubt/hatch";
 import { spindle } from "@/components/doubt/spindle";
 import { percent } from "@/lib/display/numbers";
-import type { ToneScale } from "./layout/tones";
+import { toneScale } from "./layout/tones";
 import { widthOfSize } from "./layout/width-of-size";
 import signs from "./picture.module.css";
+import type { StemTree } from "./stem";
 import styles from "./stem-legend.module.css";
 import { toneColour } from "./tone-colours";
 
 const full = 21;
 
-/** Each sign of the picture with its meaning in words. */
-export function StemLegend({ tones, seed }: { tones: ToneScale | null; seed: ReactNode }) {
+/** Each sign of the picture with its meaning in words; signs that seldom stand in one are told where they do. */
+export function StemLegend({ tree, seed }: { tree: StemTree; seed: ReactNode }) {
   const id = useId();
+  const tones = toneScale(tree.lots);
+  const has = {
+    growing: tree.lots.some(({ kind }) => kind === "growing"),
+    cross: tree.lots.some(({ parents }) => parents.some(({ role }) => role)),
+    elsewhere: tree.lots.some(({ variety }) => variety !== null),
+  };
   return (
     <div className={styles.legend}>
       <h3>How to read it</h3>
@@ -130,9 +137,40 @@ export function StemLegend({ tones, seed }: { tones: ToneScale | null; seed: Rea
         >
           A stub: sown, and it gave no seed.
         </Sign>
-        <Sign drawing={<path className={signs.elsewhere} d="M10 4L17 11L10 18L3 11Z" />} width={20} height={22}>
-          A lot of another variety, crossed in.
-        </Sign>
+        {has.growing ? (
+          <Sign
+            drawing={
+              <>
+                <path className={signs.open} d="M0 5H36V17H0Z" />
+                <path className={signs.tip} d="M38 4L46 11L38 18" />
+              </>
+            }
+            width={48}
+            height={22}
+          >
+            An open tip: it stands in the field and has given no seed yet.
+          </Sign>
+        ) : null}
+        {has.cross ? (
+          <Sign
+            drawing={
+              <>
+                <path className={styles.sample} d="M0 6H46" strokeWidth="7" />
+                <path className={styles.sample} d="M0 15H46" strokeWidth="7" />
+                <path className={signs.pollen} d="M2 15H46" />
+              </>
+            }
+            width={48}
+            height={22}
+          >
+            A cross made on purpose: the beaded line brought the pollen, the plain one the seed; half of the genes each.
+          </Sign>
+        ) : null}
+        {has.elsewhere ? (
+          <Sign drawing={<path className={signs.elsewhere} d="M10 4L17 11L10 18L3 11Z" />} width={20} height={22}>
+            A lot of another variety, crossed in.
+          </Sign>
+        ) : null}
         <Sign
           drawing={
             <>

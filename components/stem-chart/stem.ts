@@ -16,18 +16,20 @@ export interface SizeEnds {
   readonly high: number | null;
 }
 
-export type StemKind = "founder" | "harvest" | "blend" | "split" | "failed";
+export type StemKind = "founder" | "harvest" | "blend" | "split" | "failed" | "growing";
 
 /** A part of what a lot was made of; share 0..1 of the plants or of the living seeds, null where nobody wrote it. */
 export interface StemParent {
   readonly id: string;
   readonly share: number | null;
+  /** in a cross: whether it gave the seed parents or the pollen parents */
+  readonly role?: "seed parent" | "pollen parent";
 }
 
-/** A lot as the stem chart needs it; or a grow-out that gave no seed, which is drawn as a stub. */
+/** A lot as the stem chart needs it; or a grow-out that gave no seed, which is drawn as a stub; or one in the field, an open stem. */
 export interface StemLot {
   readonly id: string;
-  /** the lot number; of a failed grow-out its name */
+  /** the lot number; of a grow-out without seed its name */
   readonly number: string;
   readonly kind: StemKind;
   /** the harvest; of a split or blend the day it was parted or mixed; null: nobody knows when */

@@ -16,6 +16,7 @@ import random
 
 import mpmath as mp
 import reference_blends as blends
+import reference_crosses as crosses
 import reference_germination as germination
 import reference_isolation as isolation
 import reference_jars as jars
@@ -43,6 +44,7 @@ def all_cases(seed, count):
     return {
         "effective-size": lambda: populations.effective_size_cases(rng(1), many),
         "lineage": lambda: populations.lineage_cases(rng(2), many),
+        "lineage-crosses": lambda: crosses.cross_and_harvest_cases(rng(31), many),
         "lineage-span": lambda: spans.lineage_span_cases(rng(24), many),
         "studentized-range": ranges,
         "germination-test": lambda: germination.germination_test_cases(rng(3), many),

@@ -18,6 +18,11 @@ import styles from "./plan-fields.module.css";
 import { SowingOfLot } from "./sowing-of-lot";
 import { linesShown, shareTyped, type TypedParent } from "./typed-parents";
 
+const roles: readonly Option[] = [
+  { value: "seed parent", words: "seed alone: their pollen is taken" },
+  { value: "pollen parent", words: "pollen alone" },
+];
+
 /** The lots to be sown, a line each, with what their jars and tests say of the plants that are wanted. */
 export function ParentFields({
   field,
@@ -75,6 +80,9 @@ export function ParentFields({
               />
               {lines > 1 ? <NumberField {...field(`${name}.share`)} label="share of the plants" unit="%" /> : null}
             </SideBySide>
+            {lines > 1 && parent?.lot ? (
+              <Select {...field(`${name}.role`)} label="its plants give" options={roles} empty="seed and pollen" />
+            ) : null}
             {lot ? (
               <SowingOfLot
                 lot={lot}
@@ -98,6 +106,13 @@ export function ParentFields({
           </p>
         );
       })}
+      {chosen.some(({ role }) => role !== "") ? (
+        <p className="quiet measure">
+          A cross: every plant of the one side has its tassels or anthers taken before they shed, and only its seed is
+          kept. Each side then gives half of the genes, however many plants it has. Write the tassels taken among the
+          counts.
+        </p>
+      ) : null}
       {chosen.length > 1 && chosen.some(({ share }) => share.trim() === "") ? (
         <p className="quiet measure">
           Where no shares are told, each lot is taken to give as many plants as the next. Then no figure of what comes

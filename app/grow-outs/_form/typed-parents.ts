@@ -4,27 +4,30 @@ import { parentsAtOnce } from "@/lib/schemas/grow-outs/plan-grow-out";
 export interface TypedParent {
   readonly lot: string;
   readonly share: string;
+  readonly role: string;
 }
 
-/** The lots of a form by their fields `parents.0.lot`, `parents.0.share`, as the shape takes them. */
+/** The lots of a form by their fields `parents.0.lot`, `parents.0.share`, `parents.0.role`, as the shape takes them. */
 export function parentsOfTexts(texts: Readonly<Record<string, string | undefined>>): TypedParent[] {
   return Array.from({ length: parentsAtOnce }, (_, index) => ({
     lot: texts[`parents.${index}.lot`] ?? "",
     share: texts[`parents.${index}.share`] ?? "",
+    role: texts[`parents.${index}.role`] ?? "",
   }));
 }
 
 /** The same as a form's texts. */
 export function textsOfParents(
-  parents: readonly { readonly id: string; readonly share: number | null }[],
+  parents: readonly { readonly id: string; readonly share: number | null; readonly role: string | null }[],
 ): Record<string, string> {
   return Object.fromEntries(
-    parents.flatMap(({ id, share }, index) => [
+    parents.flatMap(({ id, share, role }, index) => [
       [`parents.${index}.lot`, id],
       [
         `parents.${index}.share`,
         share === null || parents.length === 1 ? "" : String(Number((share * 100).toPrecision(8))),
       ],
+      [`parents.${index}.role`, role ?? ""],
     ]),
   );
 }

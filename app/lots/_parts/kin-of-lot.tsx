@@ -35,7 +35,10 @@ export function KinOfLotPart({ read }: { read: LotRead }) {
     const own = kin.filter((each) => each.kinship === kinship);
     return own.length > 0 ? [{ kinship, own }] : [];
   });
-  const sown = [...new Set(kin.filter((each) => each.kinship === "sown for it").map((each) => each.variety))];
+  const parents = kin.filter((each) => each.kinship === "sown for it");
+  const sown = [...new Set(parents.map((each) => each.variety))];
+  const gave = (role: string) =>
+    listed(parents.filter((each) => each.role === role).map((each) => `${each.number ?? "a lot"} of ${each.variety}`));
   return (
     <div className="stack">
       {kin.length > 0 ? <LineageDrawing lots={lotsToDraw(read)} title={`Lineage of lot ${lot.number}`} /> : null}
@@ -46,7 +49,14 @@ export function KinOfLotPart({ read }: { read: LotRead }) {
             <dd>parents not on record: a founder lot</dd>
           </>
         ) : null}
-        {sown.length > 1 ? (
+        {parents.some(({ role }) => role !== null) ? (
+          <>
+            <dt>A cross</dt>
+            <dd>
+              {gave("seed parent")} gave the seed, {gave("pollen parent")} the pollen: half of the genes each.
+            </dd>
+          </>
+        ) : sown.length > 1 ? (
           <>
             <dt>A cross</dt>
             <dd>

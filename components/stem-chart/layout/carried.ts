@@ -23,7 +23,8 @@ export function widthsCarried({ lots }: Generations, full: number): Widths {
       continue;
     }
     const parts = links.map(({ parent, share }) => ({ share, width: widths.get(parent) ?? null }));
-    const whole = parts.length > 0 && lot.kind !== "failed" && parts.every(({ width }) => width !== null);
+    const whole =
+      parts.length > 0 && lot.kind !== "failed" && lot.kind !== "growing" && parts.every(({ width }) => width !== null);
     const mean = (end: "low" | "high") => parts.reduce((sum, { share, width }) => sum + share * (width?.[end] ?? 0), 0);
     widths.set(lot.id, whole ? { low: mean("low"), high: mean("high") } : null);
   }

@@ -6,6 +6,8 @@ import type { Moment, StemLot, StemTree } from "../stem";
 export interface Link {
   readonly parent: string;
   readonly share: number;
+  /** it gave the pollen of a cross */
+  readonly pollen: boolean;
 }
 
 /** A lot in its place in the descent. */
@@ -84,7 +86,11 @@ function knownLinks(lot: StemLot, known: ReadonlySet<string>, faults: Refusal[])
     faults.push(refusal("shares-not-whole", path, Number(sum.toFixed(3)), wrong, "they must sum to 1"));
   }
   return {
-    links: named.map(({ id, share }) => ({ parent: id, share: told ? (share ?? 0) / sum : 1 / named.length })),
+    links: named.map(({ id, share, role }) => ({
+      parent: id,
+      share: told ? (share ?? 0) / sum : 1 / named.length,
+      pollen: role === "pollen parent",
+    })),
     gap,
   };
 }

@@ -116,7 +116,7 @@ export function rankOfLot(
               ? 4
               : lot.kind === "blend" || children.length > 1
                 ? 5
-                : lot.kind === "failed"
+                : lot.kind === "failed" || lot.kind === "growing"
                   ? 6
                   : 7;
   return by + Math.min(0.99, Math.max(0, (lastYear - year) / 1000));

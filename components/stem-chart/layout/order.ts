@@ -56,13 +56,15 @@ function laneFor(
   const head = byId.get(run.lots[0] ?? "");
   const parent = head && byId.get(mainParent(head) ?? "");
   const parentLane = parent ? laneOf.get(parent.lot.id) : undefined;
+  // A stem must not lie over those of a sister: the lane in which a parent stands is free for its child only where it ends with that parent.
+  const ends = (lane: Run[]) => lane !== parentLane || lane.at(-1)?.lots.at(-1) === parent?.lot.id;
   const beside = parentLane ? lanes.indexOf(parentLane) : -1;
   const own = rank.get(run.band) ?? 0;
   const fromBelow = parent !== undefined && (rank.get(parent.lot.band) ?? own) > own;
   const want = beside >= 0 ? beside : fromBelow ? lanes.length - 1 : 0;
   const free = lanes
     .map((lane, place) => ({ lane, place }))
-    .filter(({ lane }) => (lane.at(-1)?.to ?? Number.NEGATIVE_INFINITY) + apart <= run.from)
+    .filter(({ lane }) => (lane.at(-1)?.to ?? Number.NEGATIVE_INFINITY) + apart <= run.from && ends(lane))
     .sort((a, b) => Math.abs(a.place - want) - Math.abs(b.place - want) || a.place - b.place);
   if (free[0]) return free[0].lane;
   const lane: Run[] = [];
@@ -75,7 +77,7 @@ function mainParent({ links }: Grown): string | undefined {
   return [...links].sort((a, b) => b.share - a.share)[0]?.parent;
 }
 
-const heirRank = { harvest: 0, blend: 1, split: 2, failed: 3, founder: 4 } as const;
+const heirRank = { harvest: 0, blend: 1, split: 2, growing: 3, failed: 4, founder: 5 } as const;
 
 /** Each lot is in one run. Its heir is the child in the same band that was grown from it, the earliest; a stub only where nothing else came. */
 function runsOf(grown: Generations): Run[] {

@@ -20,6 +20,8 @@ export interface PlacedStem {
   readonly pieces: readonly Piece[];
   readonly middle: string;
   readonly curve: Curve;
+  /** in a cross it brought the pollen alone */
+  readonly pollen: boolean;
   /** in pixels, for certain, at its wider end */
   readonly widest: number;
   /** steps of the tone at both ends; null: not known */
@@ -64,7 +66,7 @@ export function stemsTo(
   const whole = end?.high ?? nominal;
   let beside = 0;
   const curves: Curve[] = [];
-  const stems = links.map(({ parent, share, from }): PlacedStem => {
+  const stems = links.map(({ parent, share, pollen, from }): PlacedStem => {
     const offset = links.length > 1 ? (beside + share / 2 - 0.5) * whole : 0;
     beside += share;
     const curve = curveBetween({ x: from.x, y: from.y }, { x: own.x, y: own.y + offset });
@@ -74,6 +76,7 @@ export function stemsTo(
       child: own.grown.lot.id,
       middle: middleOf(curve),
       curve,
+      pollen,
       tones: [from.tone, own.tone] as const,
     };
     if (own.grown.lot.kind === "split" || own.grown.lot.kind === "failed") {

@@ -1,5 +1,6 @@
 import { selfIncompatible, selfingRateEnds, separateSexes } from "@/lib/science/crops/mating";
 import { knownLotFaults } from "@/lib/science/lineage/known-lot-faults";
+import { isCross } from "@/lib/science/lineage/lots";
 import { assumedOfSpan } from "@/lib/science/lineage/span-assumed";
 import type { GrowOutAsKnown, LotAsKnown, ParentShareKnown } from "@/lib/science/lineage/span-lots";
 import type { Assumption } from "@/lib/science/outcome";
@@ -36,12 +37,13 @@ export function lotAsKnown({ lot, assumed }: LineageNode, record: LotRecord, wit
  * where the crop's usually does. Counts that cannot be, and a sowing of which the lot is not on record, bound nothing.
  */
 export function growOutAsKnown(node: LineageNode, record: GrowOutRecord, variety: VarietyRecord): NodeAsKnown {
-  const id = growOutNode(record.id);
+  const { id } = node.lot;
   const { profile } = variety;
-  const separate = separateSexes(profile);
-  const parents = sharesKnown(record.parents);
+  const cross = node.lot.kind === "grow-out" && isCross(node.lot) ? node.lot : null;
+  const separate = separateSexes(profile) || cross !== null;
+  const parents = cross ? cross.parents : sharesKnown(record.parents);
   const rate = selfingRateEnds(profile);
-  const usual = record.selfingRate === null && rate.high > 0;
+  const usual = !cross && record.selfingRate === null && rate.high > 0;
   const mating = separate
     ? ({ sexes: "separate", selfingRate: 0 } as const)
     : { selfIncompatible: selfIncompatible(profile), selfingRate: record.selfingRate ?? rate };
@@ -57,7 +59,7 @@ export function growOutAsKnown(node: LineageNode, record: GrowOutRecord, variety
 }
 
 function toldOf(
-  { plot, impossible }: LineageNode,
+  { plot, impossible, lot }: LineageNode,
   record: GrowOutRecord,
   { profile }: VarietyRecord,
   bare: GrowOutAsKnown,
@@ -65,11 +67,21 @@ function toldOf(
   if (impossible.length > 0) return null;
   if (plot !== null) {
     const { pollenParents, seedParents, seedShares, pollenShares } = plot;
-    return { ...bare, pollenParents, seedParents, seedShares, ...(pollenShares ? { pollenShares } : {}) };
+    const plants = lot.kind === "grow-out" && lot.plants !== undefined ? { plants: lot.plants } : {};
+    return { ...bare, ...plants, pollenParents, seedParents, seedShares, ...(pollenShares ? { pollenShares } : {}) };
   }
-  const between = plantsInBounds(record, profile, record.mostStanding ?? null);
+  const bounds = plantsInBounds(record, profile, record.mostStanding ?? null);
+  // In a cross nobody need have counted how many of the plants were of which side.
+  const crossed = lot.kind === "grow-out" && isCross(lot);
+  const between = crossed ? { ...bounds, pollenParents: { ...bounds.pollenParents, low: 1 } } : bounds;
   const mayNotShed = bare.sexes !== "separate" && seedParentsMayNotShed(record) ? { seedParentsMayNotShed: true } : {};
   return { ...bare, ...between, seedShares: record.seedShares ?? "unknown", ...mayNotShed };
+}
+
+/** Several lots on one side of a cross. */
+export function mixAsKnown(id: string, side: readonly ParentRecord[]): NodeAsKnown {
+  const lot: LotAsKnown = { id, kind: "blend", parents: sharesKnown(side) };
+  return { lot, assumed: assumedOfSpan(lot) };
 }
 
 /** A share that nobody wrote is left out; a single parent has all of it. */

@@ -2,14 +2,21 @@ import { defaultSelfingRate, equilibriumInbreeding, type Mating } from "@/lib/sc
 import type { PlotParents } from "@/lib/science/effective-size/plot-parents";
 import { plotParentsFaults } from "@/lib/science/effective-size/plot-parents-faults";
 import { assumedOfLot } from "@/lib/science/lineage/lineage-assumed";
-import type { LineageLot, ParentShare } from "@/lib/science/lineage/lots";
-import type { Assumption, Path, Refusal } from "@/lib/science/outcome";
+import type { LineageLot, ParentShare, SownShare } from "@/lib/science/lineage/lots";
+import { type Assumption, type Path, type Refusal, refusal } from "@/lib/science/outcome";
+import { plotOfCross, type SidesOfCross, sidesOfCross, withinSide } from "./cross-of-record";
 import { plotParentsOfRecord } from "./plot-parents-of-record";
-import type { FigureRecords, GrowOutRecord, LotRecord, ParentRecord, VarietyRecord } from "./records";
+import type { FigureRecords, GrowOutRecord, HarvestRecord, LotRecord, ParentRecord, VarietyRecord } from "./records";
 
-/** A lot or a grow-out in the lineage. All lots of one grow-out are one pool: each is a split of it. */
+/**
+ * A lot or a grow-out in the lineage. A lot is a split of its grow-out, of which all lots are one pool; where each lot is a harvest of which it
+ * is known what every plant gave, it is a split of that harvest, and the harvests share their plants. Several lots on one side of a cross stand
+ * as a mix of them.
+ */
 export interface LineageNode {
   readonly lot: LineageLot;
+  /** of the mix on one side of a cross: its lots, with the shares that are known */
+  readonly side?: readonly ParentRecord[];
   /** the record it stands for, to say where a refusal lies */
   readonly at: Path;
   /** its name for people */
@@ -25,28 +32,42 @@ export interface LineageNode {
 
 export const lotNode = (id: string) => `lot ${id}`;
 export const growOutNode = (id: string) => `grow-out ${id}`;
+const harvestNode = (growOutId: string, lotId: string) => `${growOutNode(growOutId)} into ${lotId}`;
+const sideNode = (growOutId: string, side: "seed" | "pollen") => `${growOutNode(growOutId)} ${side} parents`;
+
+/** The grow-out that a node stands for, itself or one harvest of it; null for any other. */
+export function growOutOfNode({ lot, at }: Pick<LineageNode, "lot" | "at">): string | null {
+  return at[0] === "growOuts" && lot.kind !== "blend" ? String(at[1]) : null;
+}
 
 /** Stands in where the numbers of plants are not known: what they would move is then not given. */
 const ANY_SIZE = { pollenParents: 2, seedParents: 1, seedShares: "equal" } as const;
 
-/** The records as lots of a lineage, in the order of the records, grow-outs last. */
+/** The records as lots of a lineage, in the order of the records, grow-outs behind the lots. */
 export function lineageNodes({ varieties, lots, growOuts }: FigureRecords): LineageNode[] {
   const varietyOf = new Map(varieties.map((variety) => [variety.id, variety]));
-  const harvested = new Set(lots.flatMap((lot) => (lot.kind === "harvest" && lot.growOutId ? [lot.growOutId] : [])));
-  return [
-    ...lots.map((lot) => nodeOfLot(lot, varietyOf.get(lot.varietyId))),
-    ...growOuts
-      .filter(({ id }) => harvested.has(id))
-      .map((growOut) => nodeOfGrowOut(growOut, varietyOf.get(growOut.varietyId))),
-  ];
+  const ofGrowOut = new Map<string, string[]>();
+  for (const lot of lots) {
+    if (lot.kind !== "harvest" || lot.growOutId === null) continue;
+    const known = ofGrowOut.get(lot.growOutId);
+    if (known) known.push(lot.id);
+    else ofGrowOut.set(lot.growOutId, [lot.id]);
+  }
+  const grown = growOuts.flatMap((growOut): readonly LineageNode[] => {
+    const own = ofGrowOut.get(growOut.id);
+    return own ? nodesOfGrowOut(growOut, varietyOf.get(growOut.varietyId), own) : [];
+  });
+  const harvests = new Set(grown.map(({ lot }) => lot.id));
+  return [...lots.map((lot) => nodeOfLot(lot, varietyOf.get(lot.varietyId), harvests)), ...grown];
 }
 
-function nodeOfLot(lot: LotRecord, variety: VarietyRecord | undefined): LineageNode {
+function nodeOfLot(lot: LotRecord, variety: VarietyRecord | undefined, grown: ReadonlySet<string>): LineageNode {
   const id = lotNode(lot.id);
   const common = { at: ["lots", lot.id], name: lot.number, plot: null, assumed: [], impossible: [] };
   const clonal = variety === undefined || variety.clonal;
   if (lot.kind === "harvest" && lot.growOutId !== null) {
-    const parents = [{ id: growOutNode(lot.growOutId), share: 1 }];
+    const own = harvestNode(lot.growOutId, lot.id);
+    const parents = [{ id: grown.has(own) ? own : growOutNode(lot.growOutId), share: 1 }];
     return { lot: { id, kind: "split", parents }, unknown: clonal ? "all" : null, ...common };
   }
   if ((lot.kind === "blend" || lot.kind === "split") && lot.parents.length > 0) {
@@ -70,14 +91,91 @@ function founder(id: string, lot: LotRecord, variety: VarietyRecord | undefined)
   return { lot: made, assumed };
 }
 
-function nodeOfGrowOut(growOut: GrowOutRecord, variety: VarietyRecord | undefined): LineageNode {
+/** The grow-out as one pool; or one node for each of its harvests; and the sides of a cross that are of several lots. */
+function nodesOfGrowOut(
+  growOut: GrowOutRecord,
+  variety: VarietyRecord | undefined,
+  lotIds: readonly string[],
+): readonly LineageNode[] {
+  const told = sidesOfCross(growOut);
+  const cross = told === "untold" ? null : told;
+  const whole = nodeOfGrowOut(growOut, variety, cross);
+  const pool =
+    told === "untold" ? { ...whole, unknown: "all" as const, assumed: [...whole.assumed, SIDES_NOT_TOLD] } : whole;
+  if (cross) return [pool, ...nodesOfSides(growOut, cross)];
+  const harvests = growOut.harvests ?? [];
+  const own = new Map(harvests.map((harvest) => [harvest.lotId, harvest]));
+  const plot = pool.plot;
+  const whose = lotIds.length > 1 && own.size === lotIds.length && lotIds.every((id) => own.has(id));
+  if (!whose || !plot || plot.pollenShares !== undefined || pool.lot.kind !== "grow-out") return [pool];
+  const { lot } = pool;
+  const nodes = harvests.map((harvest): LineageNode => nodeOfHarvest(pool, lot, plot, harvest));
+  return nodes.every(({ plot: each, lot: one }) => each && plotParentsFaults({ ...lot, ...each, ...one }).length === 0)
+    ? nodes
+    : [pool];
+}
+
+function nodeOfHarvest(
+  pool: LineageNode,
+  lot: Extract<LineageLot, { kind: "grow-out" }>,
+  plot: PlotParents,
+  { lotId, seedShares }: HarvestRecord,
+): LineageNode {
+  const own = { ...plot, seedParents: seedShares.length, seedShares };
+  const id = harvestNode(String(pool.at[1]), lotId);
+  return { ...pool, lot: { ...lot, ...own, id, plants: String(pool.at[1]) }, plot: own };
+}
+
+function nodesOfSides({ id, name }: GrowOutRecord, { seed, pollen }: SidesOfCross): LineageNode[] {
+  return (
+    [
+      ["seed", seed],
+      ["pollen", pollen],
+    ] as const
+  ).flatMap(([which, lots]): LineageNode[] => {
+    if (lots.length < 2) return [];
+    const side = withinSide(lots);
+    const { parents, known } = sharesOf(side);
+    const lot: LineageLot = { id: sideNode(id, which), kind: "blend", parents };
+    const common = {
+      at: ["growOuts", id],
+      name: `${which} parents of ${name}`,
+      plot: null,
+      assumed: [],
+      impossible: [],
+    };
+    return [{ lot, side, unknown: known ? null : "all", ...common }];
+  });
+}
+
+/** Half of the genes from each side of a cross. */
+function halves(id: string, { seed, pollen }: SidesOfCross): SownShare[] {
+  const of = (side: readonly ParentRecord[], which: "seed" | "pollen", role: SownShare["role"]): SownShare => {
+    const [only] = side;
+    return { id: only && side.length === 1 ? lotNode(only.id) : sideNode(id, which), share: 0.5, role };
+  };
+  return [of(seed, "seed", "seed parent"), of(pollen, "pollen", "pollen parent")];
+}
+
+function nodeOfGrowOut(
+  growOut: GrowOutRecord,
+  variety: VarietyRecord | undefined,
+  cross: SidesOfCross | null,
+): LineageNode {
   const id = growOutNode(growOut.id);
   const at = ["growOuts", growOut.id];
-  const { parents, known } = sharesOf(growOut.parents);
-  const { parents: plot, mating, assumed } = plotParentsOfRecord(growOut, variety?.profile ?? NOTHING_KNOWN);
-  const impossible = plotParentsFaults(plot ?? { ...mating, ...ANY_SIZE }, at);
+  const mixed = sharesOf(growOut.parents);
+  const { parents, known } = cross ? { parents: halves(growOut.id, cross), known: true } : mixed;
+  const profile = variety?.profile ?? NOTHING_KNOWN;
+  const ofRecord = plotParentsOfRecord(growOut, profile);
+  const { parents: plot, assumed } = cross ? plotOfCross(growOut, profile, cross) : ofRecord;
+  const mating = cross ? CROSSED : ofRecord.mating;
+  const impossible = [
+    ...plotParentsFaults(plot ?? { ...mating, ...ANY_SIZE }, at),
+    ...(cross && (growOut.selfingRate ?? 0) > 0 ? [selfedCross(growOut, at)] : []),
+  ];
   const foreign = growOut.foreignPollen === null ? {} : { foreignPollen: growOut.foreignPollen };
-  const counted = impossible.length > 0 ? ANY_SIZE : (plot ?? { ...mating, ...ANY_SIZE });
+  const counted = impossible.length > 0 || !plot ? { ...mating, ...ANY_SIZE } : plot;
   // What was sown is not on record: the line begins here, and of what it holds nothing is known.
   const sown = parents.length > 0;
   const lot: LineageLot = sown ? { id, kind: "grow-out", parents, ...counted, ...foreign } : { id, kind: "founder" };
@@ -98,6 +196,19 @@ function nodeOfGrowOut(growOut: GrowOutRecord, variety: VarietyRecord | undefine
     impossible,
   };
 }
+
+/** In a cross no plant that gives seed sheds pollen. */
+const CROSSED = { sexes: "separate", selfingRate: 0 } as const;
+
+function selfedCross({ selfingRate }: GrowOutRecord, at: Path): Refusal {
+  const needed = "in a cross no seed is of its own plant’s pollen: leave the rate out, or the roles of the lots";
+  return refusal("selfed-cross", [...at, "selfingRate"], selfingRate, "stands beside lots with roles", needed);
+}
+
+const SIDES_NOT_TOLD: Assumption = {
+  code: "sides-not-told",
+  text: "of the lots of a cross not all are said to be seed or pollen parents",
+};
 
 const PLANTS_NOT_KNOWN: Assumption = {
   code: "plants-not-known",

@@ -151,7 +151,7 @@ class Graph {
   /** By rank. What is not known of an ancestor is not known of what descends from it. */
   known(): Unknown[] {
     const known: Unknown[] = [];
-    for (let rank = 0; rank < this.nodes.length; rank += 1) {
+    for (let rank = 0; rank < this.pedigree.lots.length; rank += 1) {
       let unknown = this.#node(rank)?.unknown ?? null;
       for (let link = this.#firstParent(rank); link < this.#firstParent(rank + 1) && unknown !== "all"; link += 1)
         unknown = known[this.#parentRank(link)] ?? unknown;
@@ -163,7 +163,7 @@ class Graph {
   /** By rank: the effective size of the grow-out behind each harvest, with the mean inbreeding of its parents; null where there is none. */
   sizes(figures: readonly LotLineage[], known: readonly Unknown[]): (number | null)[] {
     const sizes: (number | null)[] = [];
-    for (let rank = 0; rank < this.nodes.length; rank += 1) {
+    for (let rank = 0; rank < this.pedigree.lots.length; rank += 1) {
       const node = this.#node(rank);
       const from = this.#parentRank(this.#firstParent(rank));
       const fromGrowOut = node?.lot.kind === "split" && this.#node(from)?.lot.kind === "grow-out";
@@ -201,7 +201,7 @@ class Graph {
 
   #foundersOfAll(): (readonly number[])[] {
     const founders: (readonly number[])[] = [];
-    for (let rank = 0; rank < this.nodes.length; rank += 1) {
+    for (let rank = 0; rank < this.pedigree.lots.length; rank += 1) {
       let reached: readonly number[] = this.#node(rank)?.lot.kind === "founder" ? [this.#placeOf(rank)] : [];
       for (let link = this.#firstParent(rank); link < this.#firstParent(rank + 1); link += 1)
         reached = ascending(reached, founders[this.#parentRank(link)] ?? []);

@@ -34,7 +34,14 @@ export function asOneLot<Test extends TestRecord, R extends Records<Test>>(
   return {
     ...records,
     lots: records.lots.filter(({ id }) => !leading.has(id)).map(from),
-    growOuts: records.growOuts.map(from),
+    growOuts: records.growOuts
+      .map(from)
+      .map(
+        (growOut): GrowOutRecord =>
+          growOut.harvests
+            ? { ...growOut, harvests: growOut.harvests.map((harvest) => ({ ...harvest, lotId: led(harvest.lotId) })) }
+            : growOut,
+      ),
     ...(records.kinships ? { kinships: kinshipsOfLots(records.kinships, led) } : {}),
     ledger: records.ledger.map(of),
     tests: records.tests.map(of),
@@ -47,7 +54,15 @@ export function together(parents: readonly ParentRecord[], led: (id: string) => 
   return [...byLot].map(([id, own]) => ({
     id,
     share: own.some(({ share }) => share === null) ? null : own.reduce((sum, { share }) => sum + (share ?? 0), 0),
+    ...roleOf(own),
   }));
+}
+
+/** One lot on both sides of a cross is no cross. */
+function roleOf(own: readonly ParentRecord[]): Pick<ParentRecord, "role"> {
+  const [first] = own;
+  if (!first?.role) return {};
+  return { role: own.every(({ role }) => role === first.role) ? first.role : null };
 }
 
 /** What was recorded of two founders holds for the lots that they are read as: once a pair, the earliest word; of one lot to itself nothing. */

@@ -3,6 +3,7 @@ import type { LotKind } from "@/lib/schemas/notebook/kinds";
 import { grouped } from "../change-set/grouped";
 import { profileOfCrop } from "../crops/profile-of-crop";
 import { countedBefore, mostStandingOf } from "./counted-before";
+import { harvestParents, ownHarvests } from "./own-harvests";
 import { asOneLot } from "./read-as-one";
 import type {
   FigureRecords,
@@ -35,6 +36,7 @@ export async function readRecords(db: Database, cropIds: readonly string[]): Pro
   const links = grouped(found.links, (row) => `${row.kind} ${row.of}`);
   const varieties = grouped(found.varieties, (row) => row.id);
   const mostOf = mostStandingOf(found);
+  const harvestsOf = ownHarvests(found.harvestParents);
   const leading = new Map(
     found.lots.flatMap(({ id, sameAsId }) => (sameAsId === null ? [] : [[id, sameAsId] as const])),
   );
@@ -43,7 +45,12 @@ export async function readRecords(db: Database, cropIds: readonly string[]): Pro
     varieties: [...varieties.values()].flatMap(varietyRecord),
     lots: found.lots.map((row) => lotRecord(row, links.get(`lot ${row.id}`) ?? [])),
     growOuts: found.growOuts.map((row) =>
-      growOutRecord(row, links.get(`grow-out ${row.id}`) ?? [], links.get(`seed ${row.id}`) ?? [], mostOf(row)),
+      growOutRecord(row, {
+        from: links.get(`grow-out ${row.id}`) ?? [],
+        seeds: links.get(`seed ${row.id}`) ?? [],
+        mostStanding: mostOf(row),
+        harvests: harvestsOf(row.id),
+      }),
     ),
     kinships: found.kinships,
     ledger: found.ledger,
@@ -101,16 +108,18 @@ function recordsOfCrops(cropIds: readonly string[]) {
   };
   // Parents of lots, parents of grow-outs and the seed of kept plants are alike: something of a record, and a number.
   const links: Selection<LinkSql> = {
-    columns: { kind: "text", of: "text", id: "text", amount: "number" },
+    columns: { kind: "text", of: "text", id: "text", amount: "number", role: "text" },
     rows: sql`
-      SELECT 'lot' AS "kind", x."lotId" AS "of", x."parentLotId" AS "id", x."share" AS "amount", x."id" AS "place" FROM "LotParent" x
+      SELECT 'lot' AS "kind", x."lotId" AS "of", x."parentLotId" AS "id", x."share" AS "amount", NULL AS "role", x."id" AS "place"
+      FROM "LotParent" x
       JOIN "Lot" l ON l."id" = x."lotId" JOIN "Variety" v ON v."id" = l."varietyId" WHERE v."cropId" IN (${these})
-      UNION ALL SELECT 'grow-out', x."growOutId", x."lotId", x."share", x."id" FROM "GrowOutParent" x
+      UNION ALL SELECT 'grow-out', x."growOutId", x."lotId", x."share", x."role", x."id" FROM "GrowOutParent" x
       JOIN "GrowOut" g ON g."id" = x."growOutId" JOIN "Variety" v ON v."id" = g."varietyId" WHERE v."cropId" IN (${these})
-      UNION ALL SELECT 'seed', p."growOutId", COALESCE(p."sameAsId", p."id"), SUM(p."seedGrams"), COALESCE(p."sameAsId", p."id") FROM "Plant" p
+      UNION ALL SELECT 'seed', p."growOutId", COALESCE(p."sameAsId", p."id"), SUM(p."seedGrams"), NULL, COALESCE(p."sameAsId", p."id")
+      FROM "Plant" p
       JOIN "GrowOut" g ON g."id" = p."growOutId" JOIN "Variety" v ON v."id" = g."varietyId"
       WHERE v."cropId" IN (${these}) AND g."seedShares" = 'plants' AND p."kept"
-      GROUP BY p."growOutId", COALESCE(p."sameAsId", p."id") ORDER BY 5`,
+      GROUP BY p."growOutId", COALESCE(p."sameAsId", p."id") ORDER BY 6`,
   };
   const ledger: Selection<LedgerRecord> = {
     columns: {
@@ -171,6 +180,7 @@ function recordsOfCrops(cropIds: readonly string[]) {
     replicates,
     varieties,
     kinships,
+    harvestParents: harvestParents(sql`v."cropId" IN (${these})`),
     ...countedBefore(sql`v."cropId" IN (${these})`),
   };
 }
@@ -180,12 +190,13 @@ interface LinkSql {
   readonly of: string;
   readonly id: string;
   readonly amount: number | null;
+  readonly role: ParentRecord["role"];
 }
 interface LotSql extends Omit<LotRecord, "parents"> {
   /** the record of the same lot that leads; null: this one */
   readonly sameAsId: string | null;
 }
-interface GrowOutSql extends Omit<GrowOutRecord, "parents" | "seedShares" | "mostStanding"> {
+interface GrowOutSql extends Omit<GrowOutRecord, "parents" | "seedShares" | "mostStanding" | "harvests"> {
   readonly seedsSown: number | null;
   readonly cropKey: string;
   readonly seedShares: string | null;
@@ -224,7 +235,7 @@ interface VarietySql {
 }
 
 function parents(rows: readonly LinkSql[]): ParentRecord[] {
-  return rows.map(({ id, amount }) => ({ id, share: amount }));
+  return rows.map(({ id, amount, role }) => (role ? { id, share: amount, role } : { id, share: amount }));
 }
 
 function lotRecord(row: LotSql, from: readonly LinkSql[]): LotRecord {
@@ -234,13 +245,18 @@ function lotRecord(row: LotSql, from: readonly LinkSql[]): LotRecord {
 
 function growOutRecord(
   row: GrowOutSql,
-  from: readonly LinkSql[],
-  seeds: readonly LinkSql[],
-  mostStanding: number | null,
+  of: {
+    readonly from: readonly LinkSql[];
+    readonly seeds: readonly LinkSql[];
+    readonly mostStanding: number | null;
+    readonly harvests: GrowOutRecord["harvests"];
+  },
 ): GrowOutRecord {
+  const { from, seeds, mostStanding, harvests } = of;
   return {
     parents: parents(from),
     mostStanding,
+    ...(harvests ? { harvests } : {}),
     ...row,
     seedShares: seedSharesOf(row.seedShares, row.seedSharesCv, seeds),
   };

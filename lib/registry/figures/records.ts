@@ -35,6 +35,14 @@ export interface VarietyRecord {
 export interface ParentRecord {
   readonly id: string;
   readonly share: number | null;
+  /** of a lot sown for a cross: what its plants were; null or left out: seed parents and pollen parents alike */
+  readonly role?: "seed parent" | "pollen parent" | null;
+}
+
+/** What one harvest of a grow-out gave, plant by plant in one order for all its harvests, 0 where a plant gave it nothing. */
+export interface HarvestRecord {
+  readonly lotId: string;
+  readonly seedShares: readonly number[];
 }
 
 export interface LotRecord {
@@ -76,6 +84,8 @@ export interface GrowOutRecord {
   readonly seedParentsDetasselled?: number | null;
   /** seed parents of all its harvests together, where there were several and some were only counted; else null or left out */
   readonly seedParentsAtMost?: number | null;
+  /** its harvests, each with its own lot; left out: one, or not told of all of them, so that its lots are one pool */
+  readonly harvests?: readonly HarvestRecord[];
   /** plants rogued after pollen shed; null or left out: not written */
   readonly roguedAfterPollen?: number | null;
   /** the most that can have stood where nobody counted what stood; null or left out: nothing bounds it */

@@ -2,9 +2,9 @@ import { lineageSpan } from "@/lib/science/lineage/lineage-span";
 import type { Pedigree } from "@/lib/science/lineage/pedigree";
 import type { LineageSpan, LineageSpanInput, LotSpan } from "@/lib/science/lineage/span-lots";
 import type { Outcome } from "@/lib/science/outcome";
-import { growOutAsKnown, lotAsKnown, type NodeAsKnown, sownNode } from "./as-known";
+import { growOutAsKnown, lotAsKnown, mixAsKnown, type NodeAsKnown, sownNode } from "./as-known";
 import { foundersOfSpan } from "./founders-of-span";
-import { growOutNode, type LineageNode, lotNode } from "./lineage-nodes";
+import { type LineageNode, lotNode } from "./lineage-nodes";
 import type { FigureRecords } from "./records";
 import { SpanGround } from "./span-ground";
 import type { LineBegins, SpanOfLot } from "./span-of-lot";
@@ -70,7 +70,7 @@ function knownNodes(
   within: ReadonlyMap<string, number>,
 ): Map<string, KnownNode> {
   const varieties = new Map(records.varieties.map((variety) => [variety.id, variety]));
-  const growOuts = new Map(records.growOuts.map((growOut) => [growOutNode(growOut.id), growOut]));
+  const growOuts = new Map(records.growOuts.map((growOut) => [growOut.id, growOut]));
   const known = new Map<string, KnownNode>();
   nodes.forEach((node, place) => {
     if (!wanted[place]) return;
@@ -81,7 +81,11 @@ function knownNodes(
       known.set(lot.id, { ...made, name, record: { kind: "lot", id: record.id } });
       return;
     }
-    const growOut = growOuts.get(lot.id);
+    if (node.side) {
+      known.set(lot.id, { ...mixAsKnown(lot.id, node.side), name, record: null });
+      return;
+    }
+    const growOut = growOuts.get(String(node.at[1]));
     const variety = growOut && varieties.get(growOut.varietyId);
     if (!growOut || !variety) return;
     if (growOut.parents.length === 0) {

@@ -101,7 +101,7 @@ function reasonMissing(
 function parentsReplaced(standing: Standing, { parents }: ParentsOfPlan): boolean {
   return standing.some((before) => {
     const after = parents.find((parent) => parent.lotId === before.lotId);
-    return !after || (before.share !== null && before.share !== after.share);
+    return !after || (before.share !== null && before.share !== after.share) || before.role !== after.role;
   });
 }
 
@@ -120,7 +120,7 @@ async function replaceParents(
     "GrowOutParent",
     standing.flatMap((before) => {
       const after = parents.find((parent) => parent.lotId === before.lotId);
-      return after ? [{ id: before.id, patch: { share: after.share } }] : [];
+      return after ? [{ id: before.id, patch: { share: after.share, role: after.role } }] : [];
     }),
   );
   const coming = parents.filter((parent) => !standing.some((before) => before.lotId === parent.lotId));

@@ -132,14 +132,24 @@ interface ParentRow {
   readonly variety: string;
   readonly year: string | null;
   readonly share: number | null;
+  /** in a cross: seed parent or pollen parent */
+  readonly role: string | null;
 }
 
 /** The lots that are to be sown, or were. */
 export function parentsSelection(id: string): Selection<ParentRow> {
   return {
-    columns: { id: "text", number: "text", varietyId: "text", variety: "text", year: "text", share: "number" },
+    columns: {
+      id: "text",
+      number: "text",
+      varietyId: "text",
+      variety: "text",
+      year: "text",
+      share: "number",
+      role: "text",
+    },
     rows: sql`
-      SELECT l."id", l."number", l."varietyId", v."name" AS "variety", l."year", x."share" FROM "GrowOutParent" x
+      SELECT l."id", l."number", l."varietyId", v."name" AS "variety", l."year", x."share", x."role" FROM "GrowOutParent" x
       JOIN "Lot" m ON m."id" = x."lotId" JOIN "Lot" l ON l."id" = COALESCE(m."sameAsId", m."id") JOIN "Variety" v ON v."id" = l."varietyId"
       WHERE x."growOutId" = ${id} ORDER BY x."id"`,
   };

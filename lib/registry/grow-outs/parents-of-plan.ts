@@ -1,4 +1,5 @@
 import type { Transaction } from "@/lib/db";
+import { type CrossRole, crossRoles } from "@/lib/schemas/grow-outs/plan-grow-out";
 import { type Assumption, accepted, type Outcome, type Refusal, refusal, refused } from "@/lib/science/outcome";
 import { shareFaults } from "../notebook-typing/share-faults";
 import { descendingFrom } from "./descends-from";
@@ -7,10 +8,16 @@ import { descendingFrom } from "./descends-from";
 export interface ParentTyped {
   readonly lot: string | null;
   readonly share: number | null;
+  /** in a cross; null or left out: its plants are both */
+  readonly role?: CrossRole | null;
 }
 
 export interface ParentsOfPlan {
-  readonly parents: readonly { readonly lotId: string; readonly share: number | null }[];
+  readonly parents: readonly {
+    readonly lotId: string;
+    readonly share: number | null;
+    readonly role: CrossRole | null;
+  }[];
   /** what is allowed, and worth saying */
   readonly warnings: readonly Assumption[];
 }
@@ -22,7 +29,7 @@ interface VarietyOfPlan {
 
 /**
  * The lots that a grow-out is sown from. Refused: no lot at all, a lot that is not here, of another crop, named twice, or that comes from this very grow-out;
- * shares that are told in part or do not come to all. A lot of another variety of the crop makes it a cross: allowed, and said.
+ * shares that are told in part or do not come to all; a cross of which a side has no lot, or a lot no side. A lot of another variety of the crop makes it a cross: allowed, and said.
  */
 export async function parentsOfPlan(
   tx: Transaction,
@@ -30,7 +37,9 @@ export async function parentsOfPlan(
   typed: readonly ParentTyped[],
   growOutId: string | null,
 ): Promise<Outcome<ParentsOfPlan>> {
-  const rows = typed.flatMap((each, index) => (each.lot === null ? [] : [{ index, lot: each.lot, share: each.share }]));
+  const rows = typed.flatMap((each, index) =>
+    each.lot === null ? [] : [{ index, lot: each.lot, share: each.share, role: each.role ?? null }],
+  );
   const lots = new Map(
     (
       await tx.lot.findMany({
@@ -79,10 +88,28 @@ export async function parentsOfPlan(
     }
   }
   const named = rows.map(({ lot, share }) => ({ lot, share }));
-  faults.push(...shareFaults(named, ["parents"]).map((fault) => atField(fault, rows)));
+  faults.push(...shareFaults(named, ["parents"]).map((fault) => atField(fault, rows)), ...sideFaults(rows));
   if (faults.length > 0) return refused(...faults);
   const alone = rows.length === 1;
-  return accepted({ parents: rows.map(({ lot, share }) => ({ lotId: lot, share: alone ? 1 : share })), warnings });
+  return accepted({
+    parents: rows.map(({ lot, share, role }) => ({ lotId: lot, share: alone ? 1 : share, role })),
+    warnings,
+  });
+}
+
+/** In a cross every lot gives seed parents or pollen parents, and there are lots of both. */
+function sideFaults(rows: readonly { readonly index: number; readonly role: CrossRole | null }[]): Refusal[] {
+  if (rows.every(({ role }) => role === null)) return [];
+  const untold = rows.filter(({ role }) => role === null);
+  const needed =
+    "in a cross each lot gives either the seed parents or the pollen parents: say which, or leave all open";
+  if (untold.length > 0)
+    return untold.map(({ index }) => refusal("side-missing", ["parents", index, "role"], "", "stands here", needed));
+  const [first] = rows;
+  if (!first || rows.some(({ role }) => role !== first.role)) return [];
+  const other = crossRoles.find((role) => role !== first.role) ?? "";
+  const both = `a cross needs a lot of ${other}s, too: choose one, or leave all open`;
+  return [refusal("side-missing", ["parents", first.index, "role"], first.role ?? "", "is what all lots give", both)];
 }
 
 /** A fault of a list at the field where a hand can put it right. */

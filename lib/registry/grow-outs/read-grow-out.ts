@@ -28,6 +28,8 @@ export interface SownLot {
   readonly variety: string;
   readonly year: string | null;
   readonly share: number | null;
+  /** in a cross: seed parent or pollen parent */
+  readonly role: string | null;
   readonly inbreeding: number | null;
   /** what left its jar for this grow-out, by the entries that stand */
   readonly taken: readonly TakenForGrowOut[];

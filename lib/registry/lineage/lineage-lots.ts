@@ -13,23 +13,28 @@ export interface LineageEnds {
   readonly high: number;
 }
 
-/** A lot of a lineage, or a grow-out that gave no seed (`failed`). */
+/** A lot of a lineage; or a grow-out that gave no seed (`failed`), or stands in the field and has given none yet (`growing`). */
 export interface LotOfLineage {
   readonly id: string;
-  /** the lot number; of a failed grow-out its name */
+  /** the lot number; of a grow-out without seed its name */
   readonly number: string;
-  readonly kind: "founder" | "harvest" | "blend" | "split" | "failed";
+  readonly kind: "founder" | "harvest" | "blend" | "split" | "failed" | "growing";
   readonly varietyId: string;
   readonly variety: string;
   readonly strain: string | null;
-  /** who holds it; of a failed grow-out who grew it */
+  /** who holds it; of a grow-out without seed who grew it */
   readonly holderId: string | null;
   /** first and last moment of its making as years with their part; null: nobody knows */
   readonly at: { readonly first: number; readonly last: number } | null;
   /** the date of that as it stands on record (EDTF), and as it was told */
   readonly on: string | null;
   readonly onWords: string | null;
-  readonly parents: readonly { readonly id: string; readonly share: number | null }[];
+  /** with a role in a cross: shares are then of the plants, and each side gives half of the genes */
+  readonly parents: readonly {
+    readonly id: string;
+    readonly share: number | null;
+    readonly role?: LinkSql["role"];
+  }[];
   readonly growOutId: string | null;
   readonly growOut: string | null;
   /** effective size of the grow-out that made it; high null: nothing bounds it */
@@ -59,7 +64,7 @@ export interface LineageRows {
 
 /**
  * The lots of a variety's lineage: its own, those of other varieties that were crossed into it, all that descends from them, and the grow-outs
- * that gave no seed. Records that were merged stand as the one that leads, with the parents that it names. By number.
+ * that gave no seed or none yet. Records that were merged stand as the one that leads, with the parents that it names. By number.
  */
 export function lotsOfLineage(
   varietyId: string,
@@ -75,7 +80,7 @@ export function lotsOfLineage(
   const moments = grouped(rows.moments, ({ lotId }) => lotId);
   const linked = (links: readonly LinkSql[] = []) =>
     together(
-      links.map(({ parentId, share }) => ({ id: parentId, share })),
+      links.map(({ parentId, share, role }) => (role ? { id: parentId, share, role } : { id: parentId, share })),
       lead,
     ).map((parent, _, all) => ({ ...parent, share: all.length === 1 ? 1 : parent.share }));
   const whole = new Map<string, LotOfLineage>();
@@ -106,10 +111,18 @@ export function lotsOfLineage(
   }
   const gave = new Set(rows.lots.flatMap(({ growOutId }) => growOutId ?? []));
   for (const growOut of rows.growOuts) {
-    if (growOut.outcome === null || gave.has(growOut.id)) continue;
-    whole.set(growOut.id, failed(growOut, linked(parentsOfGrowOut.get(growOut.id))));
+    if (gave.has(growOut.id)) continue;
+    const standing = growOut.outcome === null;
+    if (standing && (growOut.sown === null || growOut.endedOn !== null)) continue;
+    const parents = linked(parentsOfGrowOut.get(growOut.id));
+    whole.set(growOut.id, withoutSeed(growOut, standing ? "growing" : "failed", parents));
   }
   return ofVariety(varietyId, whole).sort((a, b) => compareCodePoints(a.number, b.number));
+}
+
+/** Whether it is a grow-out that gave no seed, or none yet, and no lot. */
+export function hasNoSeed({ kind }: Pick<LotOfLineage, "kind">): boolean {
+  return kind === "failed" || kind === "growing";
 }
 
 /** The record under which one is read: of merged records the one that leads. */
@@ -161,11 +174,11 @@ function foreignOf(growOut: GrowOutSql | undefined, suspected: boolean): LotOfLi
   return suspected && rate === null ? { rate: null, how } : null;
 }
 
-function failed(growOut: GrowOutSql, parents: LotOfLineage["parents"]): LotOfLineage {
+function withoutSeed(growOut: GrowOutSql, kind: "failed" | "growing", parents: LotOfLineage["parents"]): LotOfLineage {
   return {
     id: growOut.id,
     number: growOut.name,
-    kind: "failed",
+    kind,
     varietyId: growOut.varietyId,
     variety: growOut.variety,
     strain: null,

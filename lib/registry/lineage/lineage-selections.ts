@@ -42,6 +42,7 @@ export interface GrowOutSql {
   readonly foreignPollen: number | null;
   readonly foreignPollenHow: string | null;
   readonly outcome: string | null;
+  readonly endedOn: string | null;
 }
 
 /** A parent of a lot or grow-out. */
@@ -49,6 +50,8 @@ export interface LinkSql {
   readonly of: string;
   readonly parentId: string;
   readonly share: number | null;
+  /** in a cross: what the plants of this lot were */
+  readonly role: "seed parent" | "pollen parent" | null;
 }
 
 /** When a split or blend was made, as far as something tells: the making, a transfer, the first entry of its ledger. */
@@ -142,22 +145,23 @@ export function lineageSelections(varietyId: string) {
       foreignPollen: "number",
       foreignPollenHow: "text",
       outcome: "text",
+      endedOn: "text",
     },
     rows: sql`
       SELECT g."id", g."name", g."varietyId", v."name" AS "variety", g."stewardId", g."sown", g."sownFirst", g."sownLast", g."foreignPollen",
-        g."foreignPollenHow", g."outcome"
+        g."foreignPollenHow", g."outcome", g."endedOn"
       FROM "GrowOut" g JOIN "Variety" v ON v."id" = g."varietyId" WHERE v."cropId" = ${crop} ORDER BY g."id"`,
   };
   const ofLots: Selection<LinkSql> = {
-    columns: { of: "text", parentId: "text", share: "number" },
+    columns: { of: "text", parentId: "text", share: "number", role: "text" },
     rows: sql`
-      SELECT x."lotId" AS "of", x."parentLotId" AS "parentId", x."share" FROM "LotParent" x JOIN "Lot" l ON l."id" = x."lotId"
+      SELECT x."lotId" AS "of", x."parentLotId" AS "parentId", x."share", NULL AS "role" FROM "LotParent" x JOIN "Lot" l ON l."id" = x."lotId"
       JOIN "Variety" v ON v."id" = l."varietyId" WHERE v."cropId" = ${crop} ORDER BY x."id"`,
   };
   const ofGrowOuts: Selection<LinkSql> = {
-    columns: { of: "text", parentId: "text", share: "number" },
+    columns: { of: "text", parentId: "text", share: "number", role: "text" },
     rows: sql`
-      SELECT x."growOutId" AS "of", x."lotId" AS "parentId", x."share" FROM "GrowOutParent" x JOIN "GrowOut" g ON g."id" = x."growOutId"
+      SELECT x."growOutId" AS "of", x."lotId" AS "parentId", x."share", x."role" FROM "GrowOutParent" x JOIN "GrowOut" g ON g."id" = x."growOutId"
       JOIN "Variety" v ON v."id" = g."varietyId" WHERE v."cropId" = ${crop} ORDER BY x."id"`,
   };
   // The making stands before a transfer before the ledger.

@@ -25,6 +25,8 @@ export interface KinOfLot {
   readonly variety: string;
   /** share of the plants or of the living seeds; null not known */
   readonly share: number | null;
+  /** in a cross: what the plants of the lot that was sown were */
+  readonly role: string | null;
   readonly growOutId: string | null;
   readonly growOut: string | null;
   readonly sown: string | null;
@@ -48,6 +50,7 @@ export function kinOfLot(lotId: string): Selection<KinOfLot> {
       varietyId: "text",
       variety: "text",
       share: "number",
+      role: "text",
       growOutId: "text",
       growOut: "text",
       sown: "text",
@@ -55,25 +58,25 @@ export function kinOfLot(lotId: string): Selection<KinOfLot> {
     },
     rows: sql`
       SELECT 'sown for it' AS "kinship", o."id" AS "lotId", o."number", o."year", o."yearFirst", o."yearLast", o."kind", o."varietyId", v."name" AS "variety", x."share",
-        g."id" AS "growOutId", g."name" AS "growOut", g."sown", g."outcome"
+        x."role", g."id" AS "growOutId", g."name" AS "growOut", g."sown", g."outcome"
       FROM "Lot" l JOIN "GrowOut" g ON g."id" = l."growOutId" JOIN "GrowOutParent" x ON x."growOutId" = g."id"
         JOIN "Lot" m ON m."id" = x."lotId" JOIN ${leading} JOIN "Variety" v ON v."id" = o."varietyId" WHERE l."id" = ${leads}
       UNION ALL
       SELECT CASE l."kind" WHEN 'split' THEN 'split from' ELSE 'mixed into it' END, o."id", o."number", o."year", o."yearFirst", o."yearLast", o."kind", o."varietyId",
-        v."name", x."share", NULL, NULL, NULL, NULL
+        v."name", x."share", NULL, NULL, NULL, NULL, NULL
       FROM "Lot" l JOIN "LotParent" x ON x."lotId" = l."id" JOIN "Lot" m ON m."id" = x."parentLotId" JOIN ${leading}
         JOIN "Variety" v ON v."id" = o."varietyId" WHERE l."id" = ${leads}
       UNION ALL
-      SELECT 'same harvest', o."id", o."number", o."year", o."yearFirst", o."yearLast", o."kind", o."varietyId", v."name", NULL, g."id", g."name", g."sown", g."outcome"
+      SELECT 'same harvest', o."id", o."number", o."year", o."yearFirst", o."yearLast", o."kind", o."varietyId", v."name", NULL, NULL, g."id", g."name", g."sown", g."outcome"
       FROM "Lot" l JOIN "Lot" o ON o."growOutId" = l."growOutId" AND o."id" <> l."id" AND o."sameAsId" IS NULL JOIN "GrowOut" g ON g."id" = l."growOutId"
         JOIN "Variety" v ON v."id" = o."varietyId" WHERE l."id" = ${leads}
       UNION ALL
-      SELECT 'grown from it', o."id", o."number", o."year", o."yearFirst", o."yearLast", o."kind", g."varietyId", v."name", x."share", g."id", g."name", g."sown", g."outcome"
+      SELECT 'grown from it', o."id", o."number", o."year", o."yearFirst", o."yearLast", o."kind", g."varietyId", v."name", x."share", x."role", g."id", g."name", g."sown", g."outcome"
       FROM "GrowOutParent" x JOIN "GrowOut" g ON g."id" = x."growOutId" JOIN "Variety" v ON v."id" = g."varietyId"
         LEFT JOIN "Lot" o ON o."growOutId" = g."id" AND o."sameAsId" IS NULL WHERE x."lotId" IN ${these}
       UNION ALL
       SELECT CASE o."kind" WHEN 'split' THEN 'split off it' ELSE 'blended from it' END, o."id", o."number", o."year", o."yearFirst", o."yearLast", o."kind", o."varietyId",
-        v."name", x."share", NULL, NULL, NULL, NULL
+        v."name", x."share", NULL, NULL, NULL, NULL, NULL
       FROM "LotParent" x JOIN "Lot" o ON o."id" = x."lotId" AND o."sameAsId" IS NULL JOIN "Variety" v ON v."id" = o."varietyId"
       WHERE x."parentLotId" IN ${these}
       ORDER BY "yearFirst", "number"`,

@@ -84,19 +84,19 @@ async function applyGrowOutParents(
   const restated = changed.filter((each) => each.cells.some((cell) => cell.column === "parents"));
   const old = await change.tx.growOutParent.findMany({
     where: { growOutId: { in: restated.map((each) => each.id) } },
-    select: { id: true },
+    select: { id: true, growOutId: true, lotId: true, role: true },
   });
+  // A line of the folder has no room for what a lot's plants were in a cross.
+  const roles = new Map(old.map((row) => [`${row.growOutId} ${row.lotId}`, row.role]));
   await change.remove(
     "GrowOutParent",
     old.map((row) => row.id),
   );
   const rows = [...added, ...restated.map((each) => each.row)].flatMap(({ cells }) =>
-    cells.parents.map((parent) => ({
-      id: uuidv7(),
-      growOutId: idOf(ids.growOuts, cells.grow_out),
-      lotId: idOf(ids.lots, parent.lot),
-      share: parent.share,
-    })),
+    cells.parents.map((parent) => {
+      const [growOutId, lotId] = [idOf(ids.growOuts, cells.grow_out), idOf(ids.lots, parent.lot)];
+      return { id: uuidv7(), growOutId, lotId, share: parent.share, role: roles.get(`${growOutId} ${lotId}`) ?? null };
+    }),
   );
   await change.createAll("GrowOutParent", rows);
 }

@@ -14,7 +14,7 @@ export interface Hanging {
  * link by link; where the row says something of its own, it stays, and what it names is not there. A test holds this list against the foreign keys.
  */
 export const hanging: Readonly<Partial<Record<SeenTable, Hanging>>> = {
-  VarietyName: { hide: { varietyId: "Variety" } },
+  VarietyName: { hide: { varietyId: "Variety", possiblySameAsId: "Variety" } },
   TypeTrait: { hide: { varietyId: "Variety" }, blank: { traitId: "Trait" } },
   Strain: { hide: { varietyId: "Variety" } },
   Trait: { hide: { varietyId: "Variety" }, blank: { previousId: "Trait" } },

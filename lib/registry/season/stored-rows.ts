@@ -104,8 +104,11 @@ const growOuts: Selection<SeasonGrowOut> = {
 };
 
 const otherNames: Selection<RowOf<"VarietyName">> = {
-  columns: { id: "text", varietyId: "text", name: "text", nameKey: "text", kind: "text", source: "text" },
-  rows: sql`SELECT n."id", n."varietyId", n."name", n."nameKey", n."kind", n."source" FROM "VarietyName" n ORDER BY n."id"`,
+  columns: {
+    ...{ id: "text", varietyId: "text", name: "text", nameKey: "text", kind: "text", source: "text" },
+    possiblySameAsId: "text",
+  },
+  rows: sql`SELECT n."id", n."varietyId", n."name", n."nameKey", n."kind", n."source", n."possiblySameAsId" FROM "VarietyName" n ORDER BY n."id"`,
 };
 
 // Answered questions whether two records are one lot: that they are one would stand on the records themselves.

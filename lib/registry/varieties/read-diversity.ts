@@ -2,7 +2,7 @@ import { type Database, readRows, type Selection, sql } from "@/lib/db";
 import type { SizeSpan } from "@/lib/science/effective-size/harmonic-mean-size";
 import { type CostOfSize, costsOfSize } from "@/lib/science/lineage/cost-of-size";
 import { type LineageLot, parentsOf } from "@/lib/science/lineage/lots";
-import { growOutNode, type LineageNode, lineageNodes, lotNode } from "../figures/lineage-nodes";
+import { growOutOfNode, type LineageNode, lineageNodes, lotNode } from "../figures/lineage-nodes";
 import { figuresOfCropOf, type LotFigures } from "../figures/read-figures";
 import { readRecords } from "../figures/read-records";
 import { mayHoldSeed } from "./holders";
@@ -102,8 +102,14 @@ function growOutsBehind({ lot, nodes, told, figures, cropFewest }: Ground): Grow
   const byId = new Map(nodes.map((node) => [node.lot.id, node]));
   const behind = ancestry(byId, lotNode(lot.id));
   const sizes = sizesOfGrowOuts(nodes, figures);
+  const grownBehind = new Map(
+    nodes.flatMap((node) => {
+      const growOutId = behind.has(node.lot.id) ? growOutOfNode(node) : null;
+      return growOutId === null ? [] : [[growOutId, node] as const];
+    }),
+  );
   const grown = [...told.values()].flatMap((each) => {
-    const node = behind.has(growOutNode(each.id)) ? byId.get(growOutNode(each.id)) : undefined;
+    const node = grownBehind.get(each.id);
     if (!node) return [];
     const separate = node.lot.kind === "grow-out" && node.lot.sexes === "separate";
     return [{ told: each, node, planned: plannedSize({ ...each, cropFewest }, separate) }];
@@ -161,19 +167,21 @@ function growOutBefore(byId: ReadonlyMap<string, LineageNode>, { lot }: LineageN
     const parents = parentsOf(above);
     above = parents.length === 1 ? byId.get(parents[0]?.id ?? "")?.lot : undefined;
   } while (above?.kind === "split");
-  return above?.kind === "grow-out" ? above.id.slice(growOutNode("").length) : null;
+  const node = above?.kind === "grow-out" ? byId.get(above.id) : undefined;
+  return node ? growOutOfNode(node) : null;
 }
 
 /** The effective size of each grow-out that gave a lot: a point, or the span of what its records allow. */
 function sizesOfGrowOuts(nodes: readonly LineageNode[], figures: ReadonlyMap<string, LotFigures>) {
   const sizes = new Map<string, SizeSpan>();
+  const growOutOf = new Map(nodes.map((node) => [node.lot.id, growOutOfNode(node)]));
   for (const { lot, at } of nodes) {
-    const parent = lot.kind === "split" ? lot.parents[0]?.id : undefined;
-    const own = parent?.startsWith(growOutNode("")) ? figures.get(String(at[1])) : undefined;
-    if (!own || parent === undefined) continue;
+    const growOutId = lot.kind === "split" ? growOutOf.get(lot.parents[0]?.id ?? "") : undefined;
+    const own = growOutId == null ? undefined : figures.get(String(at[1]));
+    if (!own || growOutId == null) continue;
     const { effectiveSize, span } = own;
     const size = effectiveSize === null ? (span?.effectiveSize ?? null) : { low: effectiveSize, high: effectiveSize };
-    if (size) sizes.set(parent.slice(growOutNode("").length), size);
+    if (size) sizes.set(growOutId, size);
   }
   return sizes;
 }

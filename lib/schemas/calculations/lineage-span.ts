@@ -6,6 +6,9 @@ import { lineageSpan } from "@/lib/science/lineage/lineage-span";
 
 const id = z.string().min(1);
 const parents = z.array(z.strictObject({ id, share: z.number().optional() }));
+const sown = z.array(
+  z.strictObject({ id, share: z.number().optional(), role: z.enum(["seed parent", "pollen parent"]).optional() }),
+);
 const plants = z.union([z.int(), z.strictObject({ low: z.int(), high: z.int().nullable() })]).optional();
 
 const { sexes, selfIncompatible, seedShares, pollenShares } = plotParentsShape;
@@ -20,7 +23,7 @@ const lot = z.discriminatedUnion("kind", [
   z.strictObject({
     id,
     kind: z.literal("grow-out"),
-    parents,
+    parents: sown,
     pollenParents: plants,
     seedParents: plants,
     sexes,
@@ -32,6 +35,7 @@ const lot = z.discriminatedUnion("kind", [
     pollenShares,
     seedParentsMayNotShed: z.boolean().optional(),
     foreignPollen: z.number().optional(),
+    plants: z.string().min(1).optional(),
   }),
   z.strictObject({ id, kind: z.literal("blend"), parents }),
   z.strictObject({
@@ -127,6 +131,19 @@ export const lineageSpanCalculation = calculation(
         shape: "0 to 1",
         meaning: "grow-outs: part of the outcross pollen that came from outside",
         usual: "0",
+      },
+      {
+        key: "lots[].parents[].role",
+        shape: '"seed parent" or "pollen parent"; one of each, half each',
+        meaning: 'a cross, as in lineage: sexes "separate"',
+        usual: "its plants are both",
+      },
+      {
+        key: "lots[].plants",
+        shape: "text",
+        meaning:
+          "grow-outs counted throughout: names the plants, where several lots were harvested from the same ones, as in lineage",
+        usual: "each lot has plants of its own",
       },
       {
         key: "founderPairs",

@@ -6,6 +6,9 @@ import { lineage } from "@/lib/science/lineage/lineage";
 
 const id = z.string().min(1);
 const parents = z.array(z.strictObject({ id, share: z.number() }));
+const sown = z.array(
+  z.strictObject({ id, share: z.number(), role: z.enum(["seed parent", "pollen parent"]).optional() }),
+);
 
 /** A lot of a lineage: founder, grow-out, blend or split. */
 export const lineageLotShape = z.discriminatedUnion("kind", [
@@ -18,9 +21,10 @@ export const lineageLotShape = z.discriminatedUnion("kind", [
   z.strictObject({
     id,
     kind: z.literal("grow-out"),
-    parents,
+    parents: sown,
     ...plotParentsShape,
     foreignPollen: z.number().optional(),
+    plants: z.string().min(1).optional(),
   }),
   z.strictObject({ id, kind: z.literal("blend"), parents }),
   z.strictObject({ id, kind: z.literal("split"), parents }),
@@ -43,6 +47,8 @@ export const lineageCalculation = calculation(
       "F_new = s·S + u·G(P_MF)   (separate sexes, self-incompatible: s·S + u·θ̄)",
       "S = ½(1 + F̄),  θ̄ = ΣΣ w w' Θ,  u = (1 − s)(1 − m)",
       "Θ(new, X) = ½(1 + s + u) Σ w Θ(A, X)",
+      "cross of lots A and B: θ_new = ¼ G_A(P_MM) + ½ u Θ(A, B) + ¼ u² G_B(P_FF),  F_new = u Θ(A, B)",
+      "two harvests of the same plants: Θ(O, O') = a² θ̄ + Σ c c' (S − θ̄),  c = ½[(1 + s) q + u p]",
       "blend: θ = ΣΣ w w' Θ,  F = Σ w F;  split: as its parent",
       "diversity retained = 1 − θ,  founder equivalents = 1/(2θ),  native diversity retained = 1 − t/k",
     ],
@@ -87,6 +93,20 @@ export const lineageCalculation = calculation(
         shape: "0 to 1",
         meaning: "grow-outs: part of the outcross pollen that came from outside",
         usual: "0",
+      },
+      {
+        key: "lots[].parents[].role",
+        shape: '"seed parent" or "pollen parent"; one of each, half each',
+        meaning: 'a cross: the seed parents are of one lot and the pollen parents of another, sexes "separate"',
+        usual: "its plants are both",
+      },
+      {
+        key: "lots[].plants",
+        shape: "text",
+        meaning:
+          "grow-outs: names the plants, where several lots were harvested from the same ones; seedShares are then one number a plant in one " +
+          "order, 0 for a plant that gave this lot none, and all else is alike",
+        usual: "each lot has plants of its own",
       },
       { key: "pairs", shape: "list of [id, id]", meaning: "two lots each whose coancestry is asked", usual: "none" },
     ],

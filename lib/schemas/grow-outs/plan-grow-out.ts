@@ -18,8 +18,16 @@ export const shareInPercent: FieldReader<number> = (text): Outcome<number> => {
   return read.ok ? accepted(read.value / 100) : read;
 };
 
+/** What the plants of a lot are in a cross. */
+export const crossRoles = ["seed parent", "pollen parent"] as const;
+export type CrossRole = (typeof crossRoles)[number];
+
 /** One lot that is to be sown. A line without a lot says nothing. */
-const parent = z.object({ lot: openField(name), share: openField(shareInPercent) });
+const parent = z.object({
+  lot: openField(name),
+  share: openField(shareInPercent),
+  role: openField(oneOf(crossRoles)).optional(),
+});
 
 const plan = {
   name: neededField(name, "write what it is called, such as the variety and the year"),

@@ -6,23 +6,30 @@ import { drawnFrom, type Gene, type NewGene, type SeedPool } from "./seed-pool";
 import { runningTotals, type SeededDraws } from "./seeded-draws";
 
 type Plant = readonly [Gene, Gene];
+type Plot = Omit<GrowOutLot, "kind" | "parents">;
+type Parts = readonly { readonly pool: SeedPool; readonly share: number }[];
+
+/** The plants of a grow-out, as they stand in the plot. */
+export interface RaisedPlants {
+  readonly pollen: readonly Plant[];
+  readonly seed: readonly Plant[];
+}
+
+/** Grows a grow-out's plants from seed of its parent lots, each plant's lot drawn with its share; in a cross each side from its own lot. */
+export function raisedPlants(plot: Plot, parents: Parts, draws: SeededDraws, seedSide: Parts = parents): RaisedPlants {
+  const { pollenParents, seedParents } = plot;
+  const pollen = Array.from({ length: pollenParents }, () => drawnFrom(parents, draws));
+  if (plot.sexes !== "separate") return { pollen, seed: pollen.slice(0, seedParents) };
+  return { pollen, seed: Array.from({ length: seedParents }, () => drawnFrom(seedSide, draws)) };
+}
 
 /**
- * Grows a grow-out's plants from seed of its parent lots, each plant's lot drawn with its share, and gives the pool of seed that they set.
- * What is known of the pool once the plants are known is taken as it is, not drawn again: that leaves only the chance of the plants.
+ * The pool of seed that some plants set. What is known of the pool once the plants are known is taken as it is, not drawn again: that leaves
+ * only the chance of the plants.
  */
-export function grownPool(
-  lot: GrowOutLot,
-  parents: readonly { readonly pool: SeedPool; readonly share: number }[],
-  newGene: NewGene,
-  draws: SeededDraws,
-): SeedPool {
+export function grownPool(lot: Plot, { pollen, seed }: RaisedPlants, newGene: NewGene, draws: SeededDraws): SeedPool {
   const { pollenParents, seedParents, sexes = "hermaphrodite", selfingRate: s = 0, foreignPollen: m = 0 } = lot;
   const separate = sexes === "separate";
-  const pollen = Array.from({ length: pollenParents }, () => drawnFrom(parents, draws));
-  const seed = separate
-    ? Array.from({ length: seedParents }, () => drawnFrom(parents, draws))
-    : pollen.slice(0, seedParents);
   const q = sharesOf(lot.seedShares, seedParents, draws);
   const p = sharesOf(lot.pollenShares, pollenParents, draws);
   const apart = lot.selfIncompatible === true && !separate;

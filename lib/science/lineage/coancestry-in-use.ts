@@ -91,5 +91,7 @@ export class CoancestryInUse implements CoancestryAmongParents {
 
 /** Without foreign pollen all genes are native, and one recursion tells all three. */
 export function recursionsNeeded({ lots }: Pedigree): 1 | 3 {
-  return lots.some((lot) => lot.kind === "grow-out" && (lot.foreignPollen ?? 0) > 0) ? 3 : 1;
+  return lots.some((lot) => (lot.kind === "grow-out" || lot.kind === "harvest") && (lot.foreignPollen ?? 0) > 0)
+    ? 3
+    : 1;
 }

@@ -33,7 +33,7 @@ export interface CostsOfSize {
  *
  *     cost = (1 − θ of the lot with the other plants in that grow-out) − (1 − θ as it was)
  *
- * Costs of several grow-outs do not add up: each is told alone. Pollen is shared alike at the other size. The lineage is followed anew for
+ * Costs of several grow-outs do not add up: each is told alone. Pollen is shared alike at the other size, and seed in all harvests of its plants. The lineage is followed anew for
  * each of them, over the lot's ancestry alone. Refused: what `lineage` refuses, a lot or grow-out that is not among the lots.
  * Example: 10 plants, seed of 4, then 20, then 8, seed of 5 (θ 0.15686); with seed of all 10 in the first θ is 0.14032: cost 0.0165.
  * Source: the recursion of `lineage`, once as it was and once otherwise.
@@ -58,8 +58,15 @@ export function costsOfSize(
   const costs: CostOfSize[] = [];
   for (const other of others) {
     const place = places.get(other.id) as number;
-    const grown = withSize(among[place] as GrowOutLot, other);
-    const otherwise = figuresOf(among.with(place, grown), lot);
+    const { plants } = among[place] as GrowOutLot;
+    const otherwise = figuresOf(
+      among.map((each, at) => {
+        if (each.kind !== "grow-out") return each;
+        const same = at === place || (plants !== undefined && each.plants === plants);
+        return same ? withSize(each, other) : each;
+      }),
+      lot,
+    );
     if (!otherwise.ok) return otherwise;
     const { diversityRetained, nativeDiversityRetained: native } = otherwise.value;
     const nativeToday = today.value.nativeDiversityRetained;

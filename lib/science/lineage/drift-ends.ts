@@ -57,7 +57,8 @@ function sharesKnown(shares: SharesKnown | undefined): boolean {
   return shares !== undefined && shares !== "unknown" && !(typeof shares === "object" && "largest" in shares);
 }
 
-function termsOf(lot: GrowOutAsKnown): Pick<EndsOfTerms, "worst" | "best"> {
+/** The chances of one parent in common, at the worst and at the best that is known of the plants. */
+export function termsOf(lot: GrowOutAsKnown): Pick<EndsOfTerms, "worst" | "best"> {
   if (plantsKnown(lot)) {
     const { pollenParents, seedParents, sexes, selfIncompatible, seedShares, pollenShares } = lot;
     const terms = sameParentTerms({ pollenParents, seedParents, sexes, selfIncompatible, seedShares, pollenShares });

@@ -36,3 +36,12 @@ export function emptyFigures(lots: number): LineageFigures {
     arisen: new Float64Array(3 * lots),
   };
 }
+
+/** Means over a lot's parents, each by its share. */
+export interface MeansOfParents {
+  inbreeding: number;
+  native: number;
+  generations: number;
+  nativeInbreeding: number;
+  bothNativeInside: number;
+}

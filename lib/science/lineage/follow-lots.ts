@@ -1,8 +1,10 @@
 import { sameParentTerms } from "@/lib/science/effective-size/same-parent-terms";
 import { AncestorTrace } from "@/lib/science/lineage/ancestor-trace";
 import { CoancestryInUse, recursionsNeeded } from "@/lib/science/lineage/coancestry-in-use";
-import { emptyFigures, type LineageFigures } from "@/lib/science/lineage/figures";
-import { type FounderLot, type GrowOutLot, parentsOf } from "@/lib/science/lineage/lots";
+import { emptyFigures, type LineageFigures, type MeansOfParents } from "@/lib/science/lineage/figures";
+import { growCross } from "@/lib/science/lineage/grow-cross";
+import { driftAmong, harvestAgain } from "@/lib/science/lineage/harvest-again";
+import { type FounderLot, type GrowOutLot, isCross } from "@/lib/science/lineage/lots";
 import { lotsInUse } from "@/lib/science/lineage/lots-in-use";
 import type { Pedigree } from "@/lib/science/lineage/pedigree";
 import type { CoancestryAmongParents, WeightedCoancestry } from "@/lib/science/lineage/weighted-coancestry";
@@ -16,10 +18,14 @@ export function followLots(pedigree: Pedigree, way?: "trace" | "in-use"): Lineag
   const among = amongParentsOf(pedigree, figures, way);
   pedigree.lots.forEach((lot, rank) => {
     if (lot.kind === "founder") found(figures, rank, lot);
+    else if (lot.kind === "drift") driftAmong(figures, rank, firstOf(pedigree, rank), lot);
     else {
       const mean = meansOfParents(pedigree, figures, rank);
       const theta = among.amongParents(rank);
-      if (lot.kind === "grow-out") reproduce(figures, rank, lot, mean, theta);
+      if (lot.kind === "harvest") harvestAgain(figures, rank, lot, mean, theta, firstOf(pedigree, rank));
+      else if (lot.kind === "grow-out" && isCross(lot))
+        growCross(figures, rank, lot, sidesOf(pedigree, rank, lot), mean, theta);
+      else if (lot.kind === "grow-out") reproduce(figures, rank, lot, mean, theta);
       else pool(figures, rank, mean, theta);
     }
     among.settled(rank);
@@ -31,20 +37,15 @@ export function followLots(pedigree: Pedigree, way?: "trace" | "in-use"): Lineag
 function amongParentsOf(pedigree: Pedigree, figures: LineageFigures, way?: "trace" | "in-use"): CoancestryAmongParents {
   const use = lotsInUse(pedigree);
   const squares = use.slots ** 2 * recursionsNeeded(pedigree);
-  const traceSteps = pedigree.lots.reduce((sum, lot, rank) => sum + (parentsOf(lot).length > 1 ? rank : 0), 0);
+  const traceSteps = pedigree.lots.reduce(
+    (sum, lot, rank) => sum + (lot.kind !== "founder" && lot.parents.length > 1 ? rank : 0),
+    0,
+  );
   const chosen = way ?? (squares <= MOST_IN_SQUARES && use.steps < traceSteps ? "in-use" : "trace");
   return chosen === "in-use" ? new CoancestryInUse(pedigree, figures, use) : new AncestorTrace(pedigree, figures);
 }
 
-interface Means {
-  inbreeding: number;
-  native: number;
-  generations: number;
-  nativeInbreeding: number;
-  bothNativeInside: number;
-}
-
-function meansOfParents(pedigree: Pedigree, figures: LineageFigures, rank: number): Means {
+function meansOfParents(pedigree: Pedigree, figures: LineageFigures, rank: number): MeansOfParents {
   const { firstParent, parentRank, parentShare } = pedigree;
   const mean = { inbreeding: 0, native: 0, generations: 0, nativeInbreeding: 0, bothNativeInside: 0 };
   for (let link = firstParent[rank] as number; link < (firstParent[rank + 1] as number); link++) {
@@ -72,7 +73,7 @@ function found(figures: LineageFigures, rank: number, lot: FounderLot): void {
   figures.arisen[3 * rank + 1] = coancestry;
 }
 
-function pool(figures: LineageFigures, rank: number, mean: Means, theta: WeightedCoancestry): void {
+function pool(figures: LineageFigures, rank: number, mean: MeansOfParents, theta: WeightedCoancestry): void {
   figures.inbreeding[rank] = mean.inbreeding;
   figures.coancestry[rank] = theta.coancestry;
   figures.native[rank] = mean.native;
@@ -84,7 +85,13 @@ function pool(figures: LineageFigures, rank: number, mean: Means, theta: Weighte
   figures.passing[rank] = 1;
 }
 
-function reproduce(f: LineageFigures, rank: number, lot: GrowOutLot, mean: Means, theta: WeightedCoancestry): void {
+function reproduce(
+  f: LineageFigures,
+  rank: number,
+  lot: GrowOutLot,
+  mean: MeansOfParents,
+  theta: WeightedCoancestry,
+): void {
   const { seedParentTerm, pollenParentTerm, crossTerm } = sameParentTerms(lot);
   const s = lot.selfingRate ?? 0;
   const u = (1 - s) * (1 - (lot.foreignPollen ?? 0));
@@ -116,4 +123,15 @@ function reproduce(f: LineageFigures, rank: number, lot: GrowOutLot, mean: Means
   f.native[rank] = passing * mean.native;
   f.generations[rank] = 1 + mean.generations;
   f.passing[rank] = passing;
+}
+
+function firstOf({ firstParent, parentRank }: Pedigree, rank: number): number {
+  return parentRank[firstParent[rank] as number] as number;
+}
+
+/** The lots of a cross: whose plants gave the seed, and whose the pollen. */
+function sidesOf({ firstParent, parentRank }: Pedigree, rank: number, lot: GrowOutLot) {
+  const first = firstParent[rank] as number;
+  const [one, other] = [parentRank[first] as number, parentRank[first + 1] as number];
+  return lot.parents[0]?.role === "seed parent" ? { seed: one, pollen: other } : { seed: other, pollen: one };
 }

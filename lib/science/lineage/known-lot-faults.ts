@@ -2,6 +2,7 @@ import { isCv, type Shares } from "@/lib/science/effective-size/plot-parents";
 import { plotParentsFaults } from "@/lib/science/effective-size/plot-parents-faults";
 import { spanFaults } from "@/lib/science/effective-size/span-faults";
 import { faultsAmong, shareFault } from "@/lib/science/limits";
+import { crossFaults } from "@/lib/science/lineage/cross-faults";
 import { boundsOf, plantsKnown, rateEnds } from "@/lib/science/lineage/drift-ends";
 import type { LineageLot } from "@/lib/science/lineage/lots";
 import type { GrowOutAsKnown, LotAsKnown, ParentShareKnown } from "@/lib/science/lineage/span-lots";
@@ -15,7 +16,12 @@ export function nothingBounds(lot: LotAsKnown): boolean {
 /** What is wrong with a grow-out as far as it is known, apart from who its parents are. Nothing is wrong where nothing bounds it. */
 export function knownLotFaults(lot: LotAsKnown, at: Path): Refusal[] {
   if (lot.kind !== "grow-out") return [];
-  const faults = [...rateFaults(lot, at), ...faultsAmong(shareFault(at, "foreignPollen", lot.foreignPollen))];
+  const faults = [
+    ...rateFaults(lot, at),
+    ...faultsAmong(shareFault(at, "foreignPollen", lot.foreignPollen)),
+    ...(lot.parents.some(({ role }) => role !== undefined) ? crossFaults(lot, at) : []),
+    ...uncountedFaults(lot, at),
+  ];
   if (faults.length > 0) return faults;
   const selfingRate = lot.selfingRate === undefined ? undefined : rateEnds(lot.selfingRate).high;
   if (plantsKnown(lot)) return plotParentsFaults({ ...lot, selfingRate }, at);
@@ -50,6 +56,13 @@ function ofSpan(lot: GrowOutAsKnown): Refusal[] {
   const seedParents = boundsOf(lot.seedParents);
   const known = { sexes, selfIncompatible, seedShares, seedParentsMayNotShed };
   return spanFaults({ pollenParents, seedParents, selfingRate, ...known });
+}
+
+/** Lots of the same plants are joined plant by plant: that takes counted plants. */
+function uncountedFaults(lot: GrowOutAsKnown, at: Path): Refusal[] {
+  if (lot.plants === undefined || plantsKnown(lot)) return [];
+  const needed = "count the plants, the seed parents and what each gave, or leave it out";
+  return [refusal("plants-not-counted", [...at, "plants"], lot.plants, "is said of plants that are not known", needed)];
 }
 
 function rateFaults({ selfingRate }: GrowOutAsKnown, at: Path): Refusal[] {

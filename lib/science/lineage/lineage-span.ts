@@ -1,5 +1,6 @@
 import { equilibriumInbreeding } from "@/lib/science/crops/mating";
 import { CoancestryEnds, type Part } from "@/lib/science/lineage/coancestry-ends";
+import { crossEnds, isCrossAsKnown, partsOfCross } from "@/lib/science/lineage/cross-ends";
 import { type DriftEnds, driftEnds, rateEnds } from "@/lib/science/lineage/drift-ends";
 import { founderEquivalents } from "@/lib/science/lineage/founder-equivalents";
 import { founderPairFaults, pairEnds } from "@/lib/science/lineage/founder-pairs";
@@ -7,6 +8,8 @@ import { type GroupOfLots, groupsOfLots } from "@/lib/science/lineage/groups-of-
 import { forOrder, knownLotFaults, nothingBounds } from "@/lib/science/lineage/known-lot-faults";
 import { meanEnds, mixtureEnds } from "@/lib/science/lineage/mixture-ends";
 import { type Pedigree, pedigree } from "@/lib/science/lineage/pedigree";
+import { plantsFaults } from "@/lib/science/lineage/plants-faults";
+import { sistersOf } from "@/lib/science/lineage/sister-ends";
 import { lineageSpanAssumed } from "@/lib/science/lineage/span-assumed";
 import type {
   Ends,
@@ -30,6 +33,7 @@ const MOST_IN_SQUARES = 20_000_000;
  *     θ_new = a² θ̄ + κ_m (S − θ̄) = (a² − κ_m) θ̄ + κ_m S          a, κ_m, α at their ends: driftEnds; θ̄ at its ends: mixtureEnds
  *     F_new = α S + (2a − 1 − α) θ̄                                S = ½(1 + F̄)
  *     Θ(new, X) = a Σ w Θ(A, X)                                    CoancestryEnds
+ *     a cross, and two harvests of the same plants: crossEnds, sisterEnds
  *
  * Why the ends are ends: 0 ≤ κ_m ≤ a² and 0 ≤ α ≤ 2a − 1, so θ_new, F_new and every Θ rise with θ̄, F̄ and Θ of the parents; S ≥ θ̄, so
  * they rise with κ_m and α, and with a. From the founders down, what is worst for the parents is worst for the lot. S ≥ θ̄ holds at both
@@ -52,7 +56,7 @@ export function lineageSpan(input: LineageSpanInput): Outcome<LineageSpan> {
   if (!ordered.ok) return refused(...faults, ...ordered.refusals);
   const pairs = input.founderPairs ?? [];
   const lots = new Map(input.lots.map((lot) => [lot.id, lot]));
-  faults.push(...founderPairFaults(pairs, lots));
+  faults.push(...founderPairFaults(pairs, lots), ...plantsFaults(input.lots));
   if (faults.length > 0) return refused(...faults);
   return spansOf(input, ordered.value, lots);
 }
@@ -124,6 +128,7 @@ function madeOf(lot: LotMeasured): readonly ParentShareKnown[] {
 function partsOf(lot: LotMeasured, rankIn: (id: string) => number): Part[] {
   const made = madeOf(lot);
   if (made.length === 1) return made.map(({ id }) => ({ rank: rankIn(id), share: 1 }));
+  if (lot.kind === "grow-out" && !lot.begun && isCrossAsKnown(lot)) return partsOfCross(lot, rankIn);
   const sum = isMixture(made) ? 1 : made.reduce((total, { share = 0 }) => total + share, 0);
   return made.map(({ id, share }) => ({ rank: rankIn(id), share: share === undefined ? null : share / sum }));
 }
@@ -132,10 +137,11 @@ function partsOf(lot: LotMeasured, rankIn: (id: string) => number): Part[] {
 function followGroup(group: GroupOfLots, { order, parts, pairs, spans }: Following): void {
   const between = new CoancestryEnds(group.places);
   const pairsOf = pairs.filter(({ ranks: [a] }) => group.has(a));
+  const sisters = sistersOf(group.ranks.map((rank) => ({ rank, lot: order[rank] as LotMeasured })));
   for (const rank of group.ranks) {
     const lot = order[rank] as LotMeasured;
     const made = parts[rank] as readonly Part[];
-    const { span, passing } = spanOf(lot, made, spans, between);
+    const { span, passing, withSister } = spanOf(lot, made, spans, between);
     spans[rank] = span;
     if (group.hasOffspring(rank)) {
       between.take(rank, made, span.coancestry, passing);
@@ -144,6 +150,8 @@ function followGroup(group: GroupOfLots, { order, parts, pairs, spans }: Followi
         ends,
       } of pairsOf)
         if (Math.max(a, b) === rank) between.tell(a, b, ends);
+      for (const { rank: other, common } of sisters(rank))
+        if (withSister) between.tell(rank, other, withSister(common));
     }
     for (const done of group.doneAfter(rank)) between.giveBack(done);
   }
@@ -175,6 +183,7 @@ function spanOf(lot: LotMeasured, parts: readonly Part[], spans: readonly LotSpa
   if (lot.kind !== "grow-out") {
     return { span: lotSpan(lot.id, { inbreeding, coancestry: theta, generations }, null, since), passing: allOfIt };
   }
+  if (isCrossAsKnown(lot)) return spanOfCross(lot, parts, { at, between, inbreeding, generations, since });
   const drift = driftEnds(lot);
   const ends = { low: grown("low", drift, inbreeding, theta), high: grown("high", drift, inbreeding, theta) };
   const made = {
@@ -182,7 +191,27 @@ function spanOf(lot: LotMeasured, parts: readonly Part[], spans: readonly LotSpa
     coancestry: { low: ends.low.coancestry, high: ends.high.coancestry },
     generations: { low: 1 + generations.low, high: 1 + generations.high },
   };
-  return { span: lotSpan(lot.id, made, sizeEnds(lot, drift, inbreeding), since), passing: drift.passing };
+  const withSister = (common: Ends): Ends => ({
+    low: grown("low", { ...drift, fromOnePlant: common }, inbreeding, theta).coancestry,
+    high: grown("high", { ...drift, fromOnePlant: common }, inbreeding, theta).coancestry,
+  });
+  const span = lotSpan(lot.id, made, sizeEnds(lot, drift, inbreeding), since);
+  return { span, passing: drift.passing, withSister };
+}
+
+function spanOfCross(
+  lot: GrowOutAsKnown,
+  parts: readonly Part[],
+  of: Pick<LotSpan, "inbreeding" | "generations" | "since"> & {
+    readonly at: (rank: number) => LotSpan;
+    readonly between: CoancestryEnds;
+  },
+) {
+  const [seed, pollen] = parts.map(({ rank }) => rank) as [number, number];
+  const ends = crossEnds(lot, of.at(seed), of.at(pollen), of.between.between(seed, pollen));
+  const generations = { low: 1 + of.generations.low, high: 1 + of.generations.high };
+  const span = lotSpan(lot.id, { ...ends, generations }, sizeEnds(lot, driftEnds(lot), of.inbreeding), of.since);
+  return { span, passing: ends.passing };
 }
 
 function grown(end: "low" | "high", drift: DriftEnds, inbreeding: Ends, theta: Ends) {

@@ -18,7 +18,7 @@ export function linesOfDescent({ lots, firstParent, parentRank }: Pedigree): Lin
   const longest = new Int32Array(lots.length);
   lots.forEach((lot, rank) => {
     if (lot.kind === "founder") return;
-    const step = lot.kind === "grow-out" ? 1 : 0;
+    const step = lot.kind === "grow-out" || lot.kind === "harvest" ? 1 : 0;
     const parents = parentRank.subarray(firstParent[rank], firstParent[rank + 1]);
     shortest[rank] =
       step + parents.reduce((least, parent) => Math.min(least, shortest[parent] as number), Number.POSITIVE_INFINITY);

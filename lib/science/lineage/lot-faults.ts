@@ -1,6 +1,7 @@
 import { plotParentsFaults } from "@/lib/science/effective-size/plot-parents-faults";
 import { faultsAmong, faultsIn, shareFault } from "@/lib/science/limits";
-import { type LineageLot, type ParentShare, parentsOf } from "@/lib/science/lineage/lots";
+import { crossFaults } from "@/lib/science/lineage/cross-faults";
+import { isCross, type LineageLot, type ParentShare, parentsOf } from "@/lib/science/lineage/lots";
 import { type Path, type Refusal, refusal } from "@/lib/science/outcome";
 
 /** Parents' shares may miss the sum of 1 by this much and are then scaled to it. */
@@ -14,6 +15,7 @@ export function lotFaults(lot: LineageLot, at: Path): Refusal[] {
   if (lot.kind === "founder") return founderFaults(lot.inbreeding ?? 0, lot.coancestry, at);
   const faults = shareFaults(lot.kind, parentsOf(lot), [...at, "parents"]);
   if (lot.kind !== "grow-out") return faults;
+  if (isCross(lot)) faults.push(...crossFaults(lot, at));
   return [...faults, ...plotParentsFaults(lot, at), ...faultsAmong(shareFault(at, "foreignPollen", lot.foreignPollen))];
 }
 

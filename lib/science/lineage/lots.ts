@@ -7,6 +7,12 @@ export interface ParentShare {
   readonly share: number;
 }
 
+/** A parent lot of a grow-out; with a role in a cross, whose seed parents and pollen parents are of two lots. */
+export interface SownShare extends ParentShare {
+  /** what its plants were; left out: seed parents and pollen parents alike */
+  readonly role?: "seed parent" | "pollen parent";
+}
+
 /** A lot whose parents are not on record. Founders are unrelated to each other. */
 export interface FounderLot {
   readonly id: string;
@@ -21,9 +27,12 @@ export interface FounderLot {
 export interface GrowOutLot extends PlotParents {
   readonly id: string;
   readonly kind: "grow-out";
-  readonly parents: readonly ParentShare[];
+  /** of a cross one of each role, half each */
+  readonly parents: readonly SownShare[];
   /** m: the part of the outcross pollen that came from outside, unrelated and not inbred; 0 to 1, default 0 */
   readonly foreignPollen?: number;
+  /** names the plants, where another lot was harvested from the same ones; each has its own seed shares then */
+  readonly plants?: string;
 }
 
 /** Seed of lots physically mixed. */
@@ -72,6 +81,11 @@ export interface LineageResult {
   readonly assumed: readonly Assumption[];
 }
 
-export function parentsOf(lot: LineageLot): readonly ParentShare[] {
+export function parentsOf(lot: LineageLot): readonly SownShare[] {
   return lot.kind === "founder" ? [] : lot.parents;
+}
+
+/** Whether seed parents and pollen parents are of two lots. */
+export function isCross(lot: GrowOutLot): boolean {
+  return lot.parents.some(({ role }) => role !== undefined);
 }

@@ -1,20 +1,23 @@
 import { lotFaults } from "@/lib/science/lineage/lot-faults";
-import { type LineageLot, type ParentShare, parentsOf } from "@/lib/science/lineage/lots";
+import { type LineageLot, type ParentShare, parentsOf, type SownShare } from "@/lib/science/lineage/lots";
+import { plantsFaults } from "@/lib/science/lineage/plants-faults";
+import { type PedigreeLot, withSamePlants } from "@/lib/science/lineage/same-plants";
 import { accepted, type Outcome, type Refusal, refusal, refused } from "@/lib/science/outcome";
 
 /**
  * Lots in an order in which every parent stands before its offspring. A lot's place in that order is its rank; parents
- * and shares of all lots lie end to end, those of rank r from `firstParent[r]` up to `firstParent[r + 1]`.
+ * and shares of all lots lie end to end, those of rank r from `firstParent[r]` up to `firstParent[r + 1]`. Where several lots were harvested
+ * from the same plants, what stands between has ranks of its own (see withSamePlants), with places behind those of the list that was given.
  */
 export interface Pedigree {
   /** by rank */
-  readonly lots: readonly LineageLot[];
+  readonly lots: readonly PedigreeLot[];
   readonly rankOf: ReadonlyMap<string, number>;
   /** by rank: the place of the lot in the list that was given */
   readonly placeOf: readonly number[];
   readonly firstParent: Int32Array;
   readonly parentRank: Int32Array;
-  /** scaled to sum 1 */
+  /** shares of the genes that came from parent lots: of sum 1, but for a harvest of shared plants */
   readonly parentShare: Float64Array;
 }
 
@@ -30,10 +33,13 @@ export function pedigree(lots: readonly LineageLot[]): Outcome<Pedigree> {
     for (const fault of lotFaults(lot, ["lots", place])) faults.push(fault);
     for (const fault of parentFaults(lot, place, placeOf)) faults.push(fault);
   });
+  if (faults.length === 0) faults.push(...plantsFaults(lots));
   if (faults.length > 0) return refused(...faults);
-  const order = parentsFirst(lots, placeOf);
-  if (order.length < lots.length) return refused(cycleRefusal(lots, placeOf, order));
-  return accepted(laidOut(lots, order));
+  const all = withSamePlants(lots);
+  for (let place = lots.length; place < all.length; place += 1) placeOf.set(all[place]?.id ?? "", place);
+  const order = parentsFirst(all, placeOf);
+  if (order.length < all.length) return refused(cycleRefusal(lots, placeOf, parentsFirst(lots, placeOf)));
+  return accepted(laidOut(all, order));
 }
 
 function parentFaults(lot: LineageLot, place: number, placeOf: ReadonlyMap<string, number>): Refusal[] {
@@ -64,11 +70,11 @@ function repeated(path: (string | number)[], id: string): Refusal {
 }
 
 /** Places of the lots, each after all its parents; lots on or below a cycle are left out. */
-function parentsFirst(lots: readonly LineageLot[], placeOf: ReadonlyMap<string, number>): number[] {
-  const waitingFor = lots.map((lot) => parentsOf(lot).length);
+function parentsFirst(lots: readonly PedigreeLot[], placeOf: ReadonlyMap<string, number>): number[] {
+  const waitingFor = lots.map((lot) => linksOf(lot).length);
   const offspring: number[][] = lots.map(() => []);
   lots.forEach((lot, place) => {
-    for (const { id } of parentsOf(lot)) offspring[placeOf.get(id) ?? place]?.push(place);
+    for (const { id } of linksOf(lot)) offspring[placeOf.get(id) ?? place]?.push(place);
   });
   const order: number[] = [];
   waitingFor.forEach((count, place) => {
@@ -110,23 +116,36 @@ function cycleRefusal(
   );
 }
 
-function laidOut(lots: readonly LineageLot[], order: readonly number[]): Pedigree {
-  const ranked = order.map((place) => lots[place]).filter((lot): lot is LineageLot => lot !== undefined);
+function linksOf(lot: PedigreeLot): readonly SownShare[] {
+  return lot.kind === "founder" ? [] : lot.parents;
+}
+
+/** Shares of the genes that came from the parents: scaled to sum 1; of a cross the pollen side's less for the foreign pollen in it. */
+function sharesOf(lot: PedigreeLot): readonly number[] {
+  const links = linksOf(lot);
+  if (lot.kind === "harvest") return links.map(({ share }) => share);
+  const foreign = lot.kind === "grow-out" ? (lot.foreignPollen ?? 0) : 0;
+  const given = links.map(({ share, role }) => (role === "pollen parent" ? share * (1 - foreign) : share));
+  const sum = given.reduce((total, share) => total + share, 0);
+  return given.map((share) => share / sum);
+}
+
+function laidOut(lots: readonly PedigreeLot[], order: readonly number[]): Pedigree {
+  const ranked = order.map((place) => lots[place]).filter((lot): lot is PedigreeLot => lot !== undefined);
   const rankOf = new Map(ranked.map((lot, rank) => [lot.id, rank]));
   const firstParent = new Int32Array(ranked.length + 1);
   ranked.forEach((lot, rank) => {
-    firstParent[rank + 1] = (firstParent[rank] ?? 0) + parentsOf(lot).length;
+    firstParent[rank + 1] = (firstParent[rank] ?? 0) + linksOf(lot).length;
   });
   const links = firstParent[ranked.length] ?? 0;
   const parentRank = new Int32Array(links);
   const parentShare = new Float64Array(links);
   ranked.forEach((lot, rank) => {
-    const parents = parentsOf(lot);
-    const sum = parents.reduce((total, { share }) => total + share, 0);
-    parents.forEach(({ id, share }, index) => {
+    const shares = sharesOf(lot);
+    linksOf(lot).forEach(({ id }, index) => {
       const link = (firstParent[rank] ?? 0) + index;
       parentRank[link] = rankOf.get(id) ?? 0;
-      parentShare[link] = share / sum;
+      parentShare[link] = shares[index] ?? 0;
     });
   });
   return { lots: ranked, rankOf, placeOf: order, firstParent, parentRank, parentShare };

@@ -1,6 +1,6 @@
 import type { CountBounds, SharesKnown } from "@/lib/science/effective-size/effective-size-span";
 import type { Sexes, Shares } from "@/lib/science/effective-size/plot-parents";
-import type { BlendLot, FounderLot, SplitLot } from "@/lib/science/lineage/lots";
+import type { BlendLot, FounderLot, SownShare, SplitLot } from "@/lib/science/lineage/lots";
 import type { Assumption } from "@/lib/science/outcome";
 
 /** The least and the greatest that the records allow. */
@@ -19,6 +19,8 @@ export interface SizeEnds {
 export interface ParentShareKnown {
   readonly id: string;
   readonly share?: number;
+  /** in a cross: what its plants were */
+  readonly role?: SownShare["role"];
 }
 
 /** A number of plants: counted, or between bounds; left out where nothing is known of it. */
@@ -47,6 +49,8 @@ export interface GrowOutAsKnown {
   readonly seedParentsMayNotShed?: boolean;
   /** m: the part of the outcross pollen that came from outside; default 0, which is then named as not assessed */
   readonly foreignPollen?: number;
+  /** names the plants, where another lot was harvested from the same ones: both counted throughout, with their seed shares plant by plant */
+  readonly plants?: string;
 }
 
 /** A blend whose parts may not all be known. */

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { type LineageLot, layLineage } from "@/components/lineage";
 import { lotInWords } from "@/components/lineage/lineage-words";
 import { byDescent, placedYears } from "@/components/lineage/lots";
-import { stemOutline, stemThickness } from "@/components/lineage/stem-outline";
+import { stemOutline } from "@/components/lineage/stem-outline";
 
 const at = (year: number) => ({ first: year, last: year });
 const of = (...ids: string[]) => ids.map((id) => ({ id, share: 1 / ids.length }));
@@ -110,9 +110,26 @@ describe("the layout", () => {
 });
 
 describe("a stem", () => {
-  it("is told apart at 10 and at 200, and never thinner than a line", () => {
-    expect(stemThickness(200) - stemThickness(10)).toBeGreaterThan(8);
-    expect(stemThickness(0)).toBe(2);
+  // The chance change of one grow-out goes by 1/√Ne (Wright 1931): a twentieth of the size is √20 times the drift and as much thinner.
+  it("is as wide as in the stem chart: by the square root of the size", () => {
+    const across = (size: number) => {
+      const made = {
+        name: "B",
+        parents: [{ id: "A", share: 1 }],
+        kind: "harvest" as const,
+        years: { first: 2004, last: 2004 },
+      };
+      const from = { id: "A", name: "A", parents: [], kind: "founder" as const, years: { first: 2000, last: 2000 } };
+      const lots = [
+        { ...from, effectiveSize: null },
+        { id: "B", ...made, effectiveSize: { low: size, high: size } },
+      ];
+      const ys = [...(layLineage(lots, 600).stems[0]?.core ?? "").matchAll(/[\d.]+ (-?[\d.]+)/g)].map(([, y]) =>
+        Number(y),
+      );
+      return Math.max(...ys) - Math.min(...ys);
+    };
+    expect(across(200) / across(10)).toBeCloseTo(Math.sqrt(20), 1);
   });
 
   it("has its width across the stem also where it climbs", () => {

@@ -29,7 +29,12 @@ export function LotsSown({ read: { growOut, parents, variety }, units }: { read:
           rows={parents.map((lot) => ({
             id: lot.id,
             cells: {
-              lot: <Link href={`/lots/${lot.id}`}>{lot.number}</Link>,
+              lot: (
+                <>
+                  <Link href={`/lots/${lot.id}`}>{lot.number}</Link>
+                  {lot.role === null ? "" : `, ${lot.role}s`}
+                </>
+              ),
               year: lot.year === null ? <Measured value={null} /> : dateInWords(lot.year),
               share: lot.share === null ? <Measured value={null} /> : percent(lot.share),
               taken: takenInWords(lot, sown, units),

@@ -6,7 +6,7 @@ import { cache } from "react";
 import { PageHead, Section } from "@/components/frame";
 import { Figure } from "@/components/numbers";
 import { SeedCoat } from "@/components/seed-coat";
-import { orderTree, readStemAddress, StemChart, StemLegend, type StemTree, toneScale } from "@/components/stem-chart";
+import { orderTree, readStemAddress, StemChart, StemLegend, type StemTree } from "@/components/stem-chart";
 import type { SearchParameters } from "@/components/tables";
 import { Notice } from "@/components/ui";
 import { readLineage } from "@/lib/registry/lineage/read-lineage";
@@ -97,7 +97,7 @@ export default async function LineagePage({ params, searchParams }: Props) {
       <Faults tree={tree} />
       {lots.length === 0 ? null : (
         <>
-          <StemLegend tones={toneScale(tree.lots)} seed={seed} />
+          <StemLegend tree={tree} seed={seed} />
           <Section id="table" title="The same as a table">
             <LineageTable read={read} />
           </Section>

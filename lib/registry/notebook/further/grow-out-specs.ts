@@ -1,10 +1,10 @@
 import type { Transaction } from "@/lib/db";
 import type { Fields } from "./cells";
-import { day, type FurtherSpec, nameOf } from "./spec";
+import { day, type FurtherSpec, nameOf, oneOf } from "./spec";
 
 const needed = { needed: true };
 
-/** What a line of grow_outs.csv cannot say: further plots and the days on each, and lots of whose shares nobody knows. */
+/** What a line of grow_outs.csv cannot say: further plots and the days on each, lots of whose shares nobody knows, and the sides of a cross. */
 export const growOutFiles: readonly FurtherSpec[] = [
   {
     file: "grow_out_plots.csv",
@@ -22,6 +22,19 @@ export const growOutFiles: readonly FurtherSpec[] = [
     columns: [nameOf("grow-out", needed), nameOf("lot", needed)],
     completes: parentsOfLines,
     clears: ["share"],
+  },
+  {
+    file: "crosses.csv",
+    table: "GrowOutParent",
+    noun: "lot of a cross",
+    identity: { by: "keyed", columns: 2 },
+    where: { role: { not: null } },
+    columns: [
+      nameOf("grow-out", needed),
+      nameOf("lot", needed),
+      oneOf("role", ["seed parent", "pollen parent"], needed),
+    ],
+    completes: parentsOfLines,
   },
 ];
 

@@ -15,7 +15,13 @@ export const recordFiles: readonly FurtherSpec[] = [
     table: "VarietyName",
     noun: "other name",
     identity: lines,
-    columns: [nameOf("variety", needed), text("name", needed), text("kind"), text("source")],
+    columns: [
+      nameOf("variety", needed),
+      text("name", needed),
+      text("kind"),
+      text("source"),
+      nameOf("variety", { column: "possibly_same_as", field: "possiblySameAsId" }),
+    ],
     fixed: folded,
   },
   {

@@ -48,11 +48,18 @@ async function fillEveryTable(db: Database): Promise<void> {
   const stand = await db.read.growOutPlot.findFirstOrThrow();
   const parent = await db.read.growOutParent.findFirstOrThrow();
   const other = await db.read.lot.findFirstOrThrow({ where: { number: "M 3" } });
+  const alikeId = uuidv7();
   const placeId = uuidv7();
   const strainId = uuidv7();
   await perform(db, owner, { action: "record", title: "Everything" }, async (change, tx) => {
     const put = (table: TableName, row: object) => change.create(table, { id: uuidv7(), ...row } as never);
     await put("Setting", { key: "confirmedYears", value: "4" });
+    await put("Variety", {
+      id: alikeId,
+      name: "Mill oat of the ridge",
+      nameKey: "mill oat of the ridge",
+      cropId: crop.id,
+    });
     await change.update("Crop", own.id, { latinName: "Vicia sp.", cautions: "none known", clonal: true });
     await put("CropOverride", {
       cropId: crop.id,
@@ -99,8 +106,8 @@ async function fillEveryTable(db: Database): Promise<void> {
     await change.update("Lot", twice.id, { sameAsId: other.id });
     await change.update("Steward", stewardId, { placeGrain: "exact" });
     await change.update("GrowOutPlot", stand.id, { fromOn: "2030-04", toOn: "2030-10-12" });
-    await change.update("GrowOutParent", parent.id, { share: null });
-    await put("GrowOutParent", { growOutId: growOut.id, lotId: other.id });
+    await change.update("GrowOutParent", parent.id, { share: null, role: "seed parent" });
+    await put("GrowOutParent", { growOutId: growOut.id, lotId: other.id, role: "pollen parent" });
     await change.update("GrowOut", growOut.id, {
       purpose: "renew",
       note: "wet",
@@ -179,6 +186,7 @@ async function fillEveryTable(db: Database): Promise<void> {
       nameKey: "mill oat",
       kind: "local",
       source: "Halda",
+      possiblySameAsId: alikeId,
     });
     await put("TypeTrait", { varietyId: variety.id, trait: "grain", allowed: "grey", offType: "white", part: "seed" });
     await put("Strain", {

@@ -1,5 +1,6 @@
 import Link from "next/link";
 import { SimpleTable } from "@/components/tables";
+import { hasNoSeed } from "@/lib/registry/lineage/lineage-lots";
 import type { LineageRead } from "@/lib/registry/lineage/read-lineage";
 import { claimInWords, foreignInWords, keptInWords, kindInWords, sizeInWords } from "../_words/cards";
 import { hrefOf } from "../_words/tree";
@@ -30,15 +31,14 @@ export function LineageTable({ read }: { read: LineageRead }) {
           how: kindInWords(lot, numbers) + (lot.varietyId === read.variety.id ? "" : `, of ${lot.variety}`),
           holder: lot.holderId === null ? "" : people.get(lot.holderId),
           size: sizeInWords(lot),
-          kept: lot.kind === "failed" ? null : keptInWords(lot),
-          seed:
-            lot.kind === "failed"
-              ? (lot.outcome ?? "")
-              : lot.living === null
-                ? "unknown"
-                : lot.living
-                  ? "yes"
-                  : "none left",
+          kept: hasNoSeed(lot) ? null : keptInWords(lot),
+          seed: hasNoSeed(lot)
+            ? (lot.outcome ?? "none yet")
+            : lot.living === null
+              ? "unknown"
+              : lot.living
+                ? "yes"
+                : "none left",
           told: [
             foreignInWords(lot),
             ...read.claims.filter(({ lotId }) => lotId === lot.id).map((claim) => claimInWords(claim, numbers)),

@@ -3,7 +3,7 @@ import { foreignShare } from "@/lib/display/foreign-share";
 import { effectiveSizeSpan, percent, percentSpan, plainNumber } from "@/lib/display/numbers";
 import { listed } from "@/lib/display/plurals";
 import { type UnitSettings, weight } from "@/lib/display/units";
-import type { LotOfLineage } from "@/lib/registry/lineage/lineage-lots";
+import { hasNoSeed, type LotOfLineage } from "@/lib/registry/lineage/lineage-lots";
 import type { ClaimOfLineage, LineageRead } from "@/lib/registry/lineage/read-lineage";
 import { keptWords } from "../../../_words/kept-words";
 import { hrefOf } from "./tree";
@@ -25,14 +25,14 @@ interface Names {
 function cardOf(lot: LotOfLineage, read: LineageRead, { numbers, stewards, units }: Names): LotCard {
   const holder = lot.holderId === null ? "nobody is written" : (stewards.get(lot.holderId) ?? "a steward");
   const kind = kindInWords(lot, numbers);
-  const holds = lot.kind === "failed" ? "no seed" : lot.living === false ? "none" : weight(lot.gramsOnHand, units);
+  const holds = hasNoSeed(lot) ? "no seed" : lot.living === false ? "none" : weight(lot.gramsOnHand, units);
   const size = sizeInWords(lot);
-  const kept = lot.kind === "failed" ? null : keptInWords(lot);
+  const kept = hasNoSeed(lot) ? null : keptInWords(lot);
   const claims = read.claims.filter(({ lotId }) => lotId === lot.id);
   const facts = [
     ...(size === null ? [] : [{ name: "Effective size", value: size }]),
     ...(kept === null ? [] : [{ name: "Diversity kept", value: kept }]),
-    { name: lot.kind === "failed" ? "Grown by" : "Held by", value: holder },
+    { name: hasNoSeed(lot) ? "Grown by" : "Held by", value: holder },
     { name: "Still holds", value: holds },
     ...(lot.foreignPollen ? [{ name: "Foreign pollen", value: foreignInWords(lot) }] : []),
     ...(lot.foreignAncestry !== null && lot.foreignAncestry > 0
@@ -41,10 +41,10 @@ function cardOf(lot: LotOfLineage, read: LineageRead, { numbers, stewards, units
     ...(lot.generations === null ? [] : [{ name: "Generations", value: plainNumber(lot.generations, 1) }]),
     ...(lot.varietyId === read.variety.id ? [] : [{ name: "Variety", value: lot.variety }]),
     ...(lot.strain === null ? [] : [{ name: "Strain", value: lot.strain }]),
-    ...(lot.growOut === null || lot.kind === "failed" ? [] : [{ name: "Grow-out", value: lot.growOut }]),
+    ...(lot.growOut === null || hasNoSeed(lot) ? [] : [{ name: "Grow-out", value: lot.growOut }]),
     ...(lot.outcome === null ? [] : [{ name: "Why no seed came", value: lot.outcome }]),
     ...claims.map((claim) => ({ name: "Only told", value: claimInWords(claim, numbers) })),
-  ].filter(({ name }) => name !== "Still holds" || lot.kind !== "failed");
+  ].filter(({ name }) => name !== "Still holds" || !hasNoSeed(lot));
   const rest = facts.map(({ name, value }) => `${name.toLowerCase()} ${value}`).join("; ");
   return {
     id: lot.id,
@@ -63,15 +63,19 @@ function cardOf(lot: LotOfLineage, read: LineageRead, { numbers, stewards, units
 export function kindInWords(lot: LotOfLineage, numbers: ReadonlyMap<string, string>): string {
   const when = whenInWords(lot);
   const from = listed(
-    lot.parents.map(({ id, share }) => {
+    lot.parents.map(({ id, share, role }) => {
       const number = numbers.get(id) ?? "a lot that is not drawn here";
+      if (role) return `${number} (${role}s)`;
       return lot.parents.length === 1 ? number : `${number} (${share === null ? "share unknown" : percent(share, 0)})`;
     }),
   );
+  if (lot.kind === "growing") return `sown ${when}${from === "" ? "" : ` from ${from}`}, in the field: no seed yet`;
   if (lot.kind === "failed") return `sown ${when}${from === "" ? "" : ` from ${from}`}, gave no seed`;
   if (lot.kind === "split") return `parted from ${from}, ${when}`;
   if (lot.kind === "blend") return `blended from ${from}, ${when}`;
-  if (lot.kind === "harvest") return `harvested ${when}${from === "" ? ", from seed not on record" : `, from ${from}`}`;
+  const crossed = lot.parents.some(({ role }) => role) ? "a cross, " : "";
+  if (lot.kind === "harvest")
+    return `${crossed}harvested ${when}${from === "" ? ", from seed not on record" : `, from ${from}`}`;
   return `founder lot of ${when}, parents not on record`;
 }
 

@@ -1,5 +1,5 @@
 import type { StemBand, StemClaim, StemLot, StemTree } from "@/components/stem-chart";
-import type { LotOfLineage } from "@/lib/registry/lineage/lineage-lots";
+import { hasNoSeed, type LotOfLineage } from "@/lib/registry/lineage/lineage-lots";
 import type { ClaimOfLineage, LineageRead } from "@/lib/registry/lineage/read-lineage";
 
 /** Lots of nobody stand in a band of their own. */
@@ -24,7 +24,7 @@ function stemLot(lot: LotOfLineage, varietyId: string, drawn: ReadonlySet<string
     kind: lot.kind,
     at: lot.at,
     band: lot.holderId ?? nobody,
-    parents: own ? lot.parents : lot.parents.filter(({ id }) => drawn.has(id)),
+    parents: genesOf(own ? lot.parents : lot.parents.filter(({ id }) => drawn.has(id))),
     size: lot.effectiveSize,
     kept: lot.kept,
     foreign: lot.foreignPollen,
@@ -33,9 +33,23 @@ function stemLot(lot: LotOfLineage, varietyId: string, drawn: ReadonlySet<string
   };
 }
 
-/** A lot's own page; of a failed grow-out that of the grow-out. */
+/** Each parent's part of the genes: in a cross each side gives half, however many plants it had. */
+function genesOf(parents: LotOfLineage["parents"]): StemLot["parents"] {
+  if (parents.every(({ role }) => !role)) return parents.map(({ id, share }) => ({ id, share }));
+  return parents.map(({ id, share, role }) => {
+    const side = parents.filter((each) => each.role === role);
+    const whole = side.reduce((sum, each) => sum + (each.share ?? Number.NaN), 0);
+    return {
+      id,
+      role: role ?? undefined,
+      share: side.length === 1 ? 0.5 : share === null || !(whole > 0) ? null : (0.5 * share) / whole,
+    };
+  });
+}
+
+/** A lot's own page; of a grow-out without seed that of the grow-out. */
 export function hrefOf(lot: LotOfLineage): string {
-  return lot.kind === "failed" ? `/grow-outs/${lot.id}` : `/lots/${lot.id}`;
+  return hasNoSeed(lot) ? `/grow-outs/${lot.id}` : `/lots/${lot.id}`;
 }
 
 function stemClaim(claim: ClaimOfLineage): StemClaim {
@@ -57,9 +71,7 @@ function bandsOf({ stewards, lots }: LineageRead): StemBand[] {
 
 /** The first word of the numbers, with its blank, where all lots of the variety begin with it: a phone leaves it out. */
 export function wordOfAll({ lots, variety }: LineageRead): string | undefined {
-  const numbers = lots
-    .filter((lot) => lot.kind !== "failed" && lot.varietyId === variety.id)
-    .map(({ number }) => number);
+  const numbers = lots.filter((lot) => !hasNoSeed(lot) && lot.varietyId === variety.id).map(({ number }) => number);
   const word = numbers[0]?.match(/^\p{L}+ /u)?.[0];
   return word && numbers.length > 1 && numbers.every((number) => number.startsWith(word)) ? word : undefined;
 }
