@@ -129,7 +129,7 @@ describe("a stem", () => {
       );
       return Math.max(...ys) - Math.min(...ys);
     };
-    expect(across(200) / across(10)).toBeCloseTo(Math.sqrt(20), 1);
+    expect(across(200) / across(10)).toBeCloseTo(Math.sqrt(20), 0);
   });
 
   it("has its width across the stem also where it climbs", () => {

@@ -7,7 +7,7 @@ import { proposedName } from "@/lib/registry/grow-outs/name-of-grow-out";
 import { planGrowOut } from "@/lib/registry/grow-outs/plan-grow-out";
 import { sowGrowOut } from "@/lib/registry/grow-outs/sow-grow-out";
 import { balanceOf } from "@/lib/registry/ledger/balance";
-import type { PlanGrowOutInput } from "@/lib/schemas/grow-outs/plan-grow-out";
+import type { CrossRole, PlanGrowOutInput } from "@/lib/schemas/grow-outs/plan-grow-out";
 import type { SownPart } from "@/lib/schemas/grow-outs/sow-grow-out";
 import { defaultSettings } from "@/lib/schemas/settings";
 import { onEveryEngine } from "@/tests/setup/engines";
@@ -202,6 +202,29 @@ onEveryEngine("a grow-out", (fresh) => {
     granted(await sow(id, [part(young, 150, "seeds")], "the last year failed, and the circle has none"));
     expect(await held(young)).toBe(60);
   }, 60_000);
+
+  it("can be a cross: each lot gives seed or pollen, and lots of both are needed", async () => {
+    const crossed = (one: CrossRole | null, other: CrossRole | null, name: string) => {
+      const parents = [
+        { lot: old, share: 0.5, role: one },
+        { lot: young, share: 0.5, role: other },
+      ];
+      return planGrowOut(db, owner, variety, plan(name, [], { parents }));
+    };
+    const growOutId = granted(await crossed("seed parent", "pollen parent", "Cross")).value.growOutId;
+    const rows = await db.read.growOutParent.findMany({ where: { growOutId }, orderBy: { id: "asc" } });
+    expect(rows.map(({ lotId, role }) => [lotId, role])).toEqual([
+      [old, "seed parent"],
+      [young, "pollen parent"],
+    ]);
+    expect(refusalsOf(await crossed("seed parent", null, "Half told"))).toEqual([["side-missing", "parents.1.role"]]);
+    expect(refusalsOf(await crossed("seed parent", "seed parent", "One side"))).toEqual([
+      ["side-missing", "parents.0.role"],
+    ]);
+    const sown = granted(await sowGrowOut(db, owner, growOutId, sowing([part(old, 20), part(young, 20)]), question));
+    expect(sown.value).toBeDefined();
+    expect(await db.read.growOutParent.count({ where: { growOutId, role: { not: null } } })).toBe(2);
+  });
 
   it("refuses parents of another crop, twice the same, shares that are not all, and a name that is taken", async () => {
     const pea = await aLot(db, await aVariety(db, "Mere Pea", "pea"), { number: "Mere 1" });

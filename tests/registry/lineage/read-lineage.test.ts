@@ -5,10 +5,12 @@ import { expect, it } from "vitest";
 import { ownerHere } from "@/lib/access/actor";
 import type { Database } from "@/lib/db";
 import { importFolder } from "@/lib/exchange/bring-in/import-folder";
+import { perform } from "@/lib/registry/change-set/perform";
 import type { LotOfLineage } from "@/lib/registry/lineage/lineage-lots";
 import { momentOf } from "@/lib/registry/lineage/lineage-lots";
 import { readLineage } from "@/lib/registry/lineage/read-lineage";
 import { sharedByLots } from "@/lib/registry/lineage/shared-by-lots";
+import { accepted } from "@/lib/science/outcome";
 import { onEveryEngine } from "../../setup/engines";
 import { emptyRegistry, granted } from "../../setup/registry";
 
@@ -88,6 +90,41 @@ onEveryEngine("the lineage of a variety", (fresh) => {
       ["M 4", 0.5],
     ]);
     expect(from("Lost")).toEqual([["M 2", 1]]);
+  });
+
+  it("holds what stands in the field, and the sides of a cross; nothing that is over without a word", async () => {
+    const db = await fresh();
+    const { read, ids } = await told(db);
+    const before = await read("Mere Flint");
+    const sown = named(before.lots, "M 4").id;
+    const other = named(before.lots, "S 1").id;
+    const row = {
+      varietyId: ids.get("Mere Flint") ?? "",
+      sown: "2026-05",
+      sownFirst: "2026-05-01",
+      sownLast: "2026-05-31",
+    };
+    const stands = uuidv7();
+    granted(
+      await perform(db, ownerHere(), { action: "record", title: "Sown" }, async (change) => {
+        await change.create("GrowOut", { id: stands, name: "Stands", nameKey: "stands", ...row });
+        await change.create("GrowOut", { id: uuidv7(), name: "Over", nameKey: "over", ...row, endedOn: "2026-09-01" });
+        for (const [lotId, role] of [
+          [sown, "seed parent"],
+          [other, "pollen parent"],
+        ] as const)
+          await change.create("GrowOutParent", { id: uuidv7(), growOutId: stands, lotId, share: 0.5, role });
+        change.touch(row.varietyId);
+        return accepted(null);
+      }),
+    );
+    const { lots } = await read("Mere Flint");
+    expect(named(lots, "Stands")).toMatchObject({ kind: "growing", at: { first: 2026 + 4 / 12 } });
+    expect(named(lots, "Stands").parents).toEqual([
+      { id: sown, share: 0.5, role: "seed parent" },
+      { id: other, share: 0.5, role: "pollen parent" },
+    ]);
+    expect(lots.some(({ number }) => number === "Over")).toBe(false);
   });
 
   it("places a split where it was parted, a harvest and a founder at the harvest, with its width", async () => {
