@@ -54,12 +54,8 @@ async function fillEveryTable(db: Database): Promise<void> {
   await perform(db, owner, { action: "record", title: "Everything" }, async (change, tx) => {
     const put = (table: TableName, row: object) => change.create(table, { id: uuidv7(), ...row } as never);
     await put("Setting", { key: "confirmedYears", value: "4" });
-    await put("Variety", {
-      id: alikeId,
-      name: "Mill oat of the ridge",
-      nameKey: "mill oat of the ridge",
-      cropId: crop.id,
-    });
+    const mill = "mill oat of the ridge";
+    await put("Variety", { id: alikeId, name: mill, nameKey: mill, cropId: crop.id });
     await change.update("Crop", own.id, { latinName: "Vicia sp.", cautions: "none known", clonal: true });
     await put("CropOverride", {
       cropId: crop.id,
