@@ -27,6 +27,7 @@ export const routes = {
   "/field/records": "record-in-field",
   "/grow-outs": "read",
   "/grow-outs/[id]": "read",
+  "/grow-outs/[id]/choose": "read",
   "/grow-outs/[id]/correct": "correct",
   "/grow-outs/[id]/count": "record-in-field",
   "/grow-outs/[id]/count/[entry]": "correct-in-field",

@@ -17,6 +17,7 @@ import random
 import mpmath as mp
 import reference_blends as blends
 import reference_crosses as crosses
+import reference_choice as choice
 import reference_germination as germination
 import reference_isolation as isolation
 import reference_jars as jars
@@ -67,6 +68,7 @@ def all_cases(seed, count):
         "seed-moisture": lambda: storage.seed_moisture_cases(rng(19), many),
         "viability": lambda: storage.viability_cases(rng(20), many),
         "choose-plants": lambda: selection.choose_plants_cases(rng(16), many),
+        "choice-of-plants": lambda: choice.choice_of_plants_cases(rng(25), many),
         "selection-response": lambda: selection.selection_response_cases(rng(17), many),
         "realised-heritability": lambda: selection.realised_heritability_cases(rng(18), many),
         "viability-forecast": lambda: seed_life.viability_forecast_cases(rng(7), many),

@@ -1,5 +1,6 @@
 import { addDays, type CivilDay } from "@/lib/science/dates/civil-day";
 import type { LifeOfGrowOut, LifeStage, StageOfLife } from "./life-of-grow-out";
+import { markShown } from "./plants-of-grow-out";
 import type { GrowOutRead } from "./read-grow-out";
 
 /** What a hand can do next with a grow-out. */
@@ -15,6 +16,7 @@ export type NextOfGrowOut =
   | "rogue"
   | "note-flowering"
   | "mark-plants"
+  | "choose-plants"
   | "harvest"
   | "harvest-again"
   | "end"
@@ -42,11 +44,18 @@ export function nextOfGrowOut(read: Read, life: LifeOfGrowOut, today: CivilDay):
     return ["end", "harvest-again", ...(growOut.plantsStanding === null ? (["count-standing"] as const) : [])];
   const ripe = isRipe(read, life, today);
   return [
+    ...(scoredNotChosen(read) ? ["choose-plants" as const] : []),
     ...(ripe ? [gave ? ("harvest-again" as const) : ("harvest" as const)] : []),
     ...plantsToCount(read, life, today),
     ...atFlower(read, life, today),
     ...(gave ? (["end"] as const) : []),
   ];
+}
+
+/** Plants were scored, and none of those that were is marked keep yet. */
+function scoredNotChosen({ plants }: Read): boolean {
+  const scored = plants.filter(({ scores }) => scores.size > 0);
+  return scored.length >= 2 && !scored.some((plant) => markShown(plant)?.intent === "keep");
 }
 
 function isRipe(read: Read, { stages }: LifeOfGrowOut, today: CivilDay): boolean {

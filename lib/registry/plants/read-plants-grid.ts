@@ -40,6 +40,6 @@ export async function readPlantsGrid(db: Database, growOutId: string): Promise<P
 }
 
 /** true while the plants may still stand: then today is a likely day to have looked at them */
-export function mayStand({ sownLast, endedOn }: Head, today: CivilDay): boolean {
+export function mayStand({ sownLast, endedOn }: Pick<Head, "sownLast" | "endedOn">, today: CivilDay): boolean {
   return endedOn === null && (sownLast === null || sownLast >= addYears(today, -2));
 }

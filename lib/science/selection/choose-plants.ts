@@ -2,6 +2,7 @@ import { compareCodePoints } from "@/lib/science/code-point-order";
 import { countFault, type Fault, faultsAmong } from "@/lib/science/limits";
 import { type Assumption, accepted, type Outcome, type Refusal, refusal, refused } from "@/lib/science/outcome";
 import { comparedWithNeighbours } from "./compared-with-neighbours";
+import { cutOfRanking, SAME_INDEX } from "./cut-of-ranking";
 import { type ScoredPlant, scoreOf, type WeightedTrait } from "./scored-plant";
 
 export interface PlantsToChoose {
@@ -37,9 +38,6 @@ export interface ChosenPlants {
   readonly assumed: readonly Assumption[];
 }
 
-/** Indices nearer than this are one. */
-const SAME_INDEX = 1e-9;
-
 /**
  * Ranks marked plants, each compared with its neighbours, and says which are surely among the best.
  *
@@ -67,7 +65,7 @@ export function choosePlants(given: PlantsToChoose): Outcome<ChosenPlants> {
     return { id: plant.id, index: has ? over((z) => z) : null, rank: null, weightCompared: over(() => 1) };
   });
   const ranked = withRanks(scored);
-  const { kept, tied, placesLeft } = cutAt(ranked, keep);
+  const { kept, tied, placesLeft } = cutOfRanking(ranked, keep);
   const rankable = ranked.filter(({ index }) => index !== null).length;
   return accepted({
     ranked,
@@ -92,18 +90,6 @@ function withRanks(plants: readonly RankedPlant[]): RankedPlant[] {
     return { ...plant, rank: head + 1 };
   });
   return ranked.sort((a, b) => (a.rank ?? Infinity) - (b.rank ?? Infinity) || compareCodePoints(a.id, b.id));
-}
-
-function cutAt(ranked: readonly RankedPlant[], keep: number) {
-  const indexed = ranked.flatMap(({ id, index }) => (index === null ? [] : [{ id, index }]));
-  const ids = (plants: readonly { id: string }[]) => plants.map(({ id }) => id).sort(compareCodePoints);
-  if (indexed.length <= keep) return { kept: ids(indexed), tied: [], placesLeft: 0 };
-  const descending = [...indexed].sort((a, b) => b.index - a.index);
-  const cut = descending[keep - 1]?.index ?? 0;
-  const above = indexed.filter(({ index }) => index > cut + SAME_INDEX);
-  const at = indexed.filter(({ index }) => Math.abs(index - cut) <= SAME_INDEX);
-  if (above.length + at.length <= keep) return { kept: ids([...above, ...at]), tied: [], placesLeft: 0 };
-  return { kept: ids(above), tied: ids(at), placesLeft: keep - above.length };
 }
 
 function differentialOf(plants: readonly ScoredPlant[], kept: ReadonlySet<string>, key: string): number | null {

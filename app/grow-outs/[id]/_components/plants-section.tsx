@@ -39,7 +39,20 @@ export function PlantsSection({
   const asked = address.filter !== "" || address.sort !== null || address.columns !== null;
   const kept = plants.filter((plant) => plant.kept).length;
   return (
-    <Section id="plants" title="Plants and scores" aside={<Link href={grid}>Mark and score plants</Link>}>
+    <Section
+      id="plants"
+      title="Plants and scores"
+      aside={
+        <>
+          {traits.length > 0 ? (
+            <>
+              <Link href={`/grow-outs/${growOut.id}/choose`}>Choose what to keep</Link>{" "}
+            </>
+          ) : null}
+          <Link href={grid}>Mark and score plants</Link>
+        </>
+      }
+    >
       <div className="stack-near">
         <MarksOfPlants
           marks={marksInShort(plants)}
