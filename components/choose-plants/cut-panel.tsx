@@ -2,7 +2,7 @@
 
 import { Explained } from "@/components/numbers";
 import { wholeNumber } from "@/lib/display/numbers";
-import { counted } from "@/lib/display/plurals";
+import { counted, listed } from "@/lib/display/plurals";
 import { refusalSentence } from "@/lib/display/refusals";
 import type { ChoiceGround } from "@/lib/schemas/plants/choice-ground";
 import type { EffectiveSizeSpan } from "@/lib/science/effective-size/effective-size-span";
@@ -53,21 +53,21 @@ export function CutPanel({
         <Explained explanation={explainRanks(ground, setting, choice)}>
           <span className={styles.figure}>
             <b data-waiting={wanted?.waits || undefined}>{wholeNumber(kept)}</b>{" "}
-            {kept === 1 ? "seed parent" : "seed parents"} of {counted(choice.rankable, "plant")} that can be ranked
+            {kept === 1 ? "seed parent" : "seed parents"}, of {wholeNumber(choice.rankable)} ranked
           </span>
         </Explained>
         {choice.placesLeft > 0 ? (
           <p className="waits">
             {counted(choice.placesLeft, "place")} {choice.placesLeft === 1 ? "is" : "are"} left for{" "}
-            {counted(choice.tied.length, "plant")} that stand alike: keep of them whom you choose, those from a cell
-            with few kept first.
+            {counted(choice.tied.length, "plant")} that stand alike: keep of them whom you choose.{" "}
+            {tiedInWords(ground, choice)}
           </p>
         ) : null}
         {wanted ? <p className={wanted.waits ? "waits" : "quiet"}>{wanted.words}</p> : null}
         <Sizes ground={ground} setting={setting} kept={kept} size={size} />
         {choice.gain === null ? null : (
-          <p>
-            They stand at <b className="counts">{standsAt(choice.gain)}</b> standard deviations above their neighbours.
+          <p className={styles.figure}>
+            stand at <b>{standsAt(choice.gain)}</b> standard deviations above their neighbours
           </p>
         )}
       </div>
@@ -95,6 +95,21 @@ export function CutPanel({
     </div>
   );
 }
+
+/** Those that share the cut, from the cells with the fewest kept first. */
+function tiedInWords({ plants }: ChoiceGround, { kept, tied }: ChoiceOfPlants): string {
+  const inside = new Set(kept);
+  const keptIn = (cell: string | null) => plants.filter((plant) => plant.cell === cell && inside.has(plant.id)).length;
+  const told = plants
+    .filter(({ id }) => tied.includes(id))
+    .map(({ tag, cell }) => ({ tag, cell, beside: keptIn(cell) }))
+    .sort((one, other) => one.beside - other.beside)
+    .map(({ tag, cell, beside }) => `${tag} (${cell === null ? "no cell" : `cell ${cell}`}, ${beside} kept there)`);
+  const more = told.length - mostTied;
+  return `From the cells with the fewest kept first: ${listed(more > 0 ? [...told.slice(0, mostTied), `${more} more`] : told)}.`;
+}
+
+const mostTied = 6;
 
 function spokenOf(kept: number, size: Outcome<EffectiveSizeSpan> | null): string {
   const counts = size?.ok ? `, counts as ${sizeInWords(size.value)}, costs ${costInWords(size.value)}` : "";
@@ -136,13 +151,13 @@ function Sizes({
       {tipped.ok && asTheyBear && kept > 1 ? (
         <Explained explanation={asTheyBear}>
           <span className={styles.figure}>
-            counts as <b>{sizeInWords(tipped.value)}</b> if the bags are tipped together as they bear
+            counts as <b>{sizeInWords(tipped.value)}</b>, all tipped together
           </span>
         </Explained>
       ) : null}
       <Explained explanation={explainCost(ground, size.value)}>
         <span className={styles.figure}>
-          costs <b>{costInWords(size.value)}</b> of the diversity, this year alone
+          costs <b>{costInWords(size.value)}</b> of the diversity, this year
         </span>
       </Explained>
     </>

@@ -3,6 +3,7 @@
 import { memo, useState } from "react";
 import { cellRole, groupRole, headRole, rowHeadRole, rowRole, tableRole } from "@/components/tables/roles";
 import { ScrollFrame } from "@/components/tables/scroll-frame";
+import { Button } from "@/components/ui";
 import { percent } from "@/lib/display/numbers";
 import { scoreInWords } from "@/lib/display/scores";
 import type { ChoiceGround, PlantToChoose, TraitToWeigh } from "@/lib/schemas/plants/choice-ground";
@@ -11,6 +12,9 @@ import { standsAt } from "./choice-words";
 import { LeaveOut } from "./leave-out";
 import styles from "./ranked-list.module.css";
 import type { Setting } from "./setting";
+
+/** The first plant below the cut. */
+const cutId = "below-the-cut";
 
 /** What a hand can do with a plant of the list; plants are told by their name. */
 export interface Deeds {
@@ -38,57 +42,63 @@ export function RankedList({
   const taken = new Set(setting.taken);
   const cut = choice.ranked.findIndex(({ standing, rank }) => standing === "left" && rank !== null);
   return (
-    <ScrollFrame className={styles.frame} label="The plants, ranked">
-      <table className={styles.list} {...tableRole}>
-        <thead {...groupRole}>
-          <tr {...rowRole}>
-            <th scope="col" {...headRole} data-kind="count">
-              Rank
-            </th>
-            <th scope="col" {...headRole}>
-              Plant
-            </th>
-            <th scope="col" {...headRole}>
-              Cell
-            </th>
-            <th scope="col" {...headRole} data-kind="count">
-              Stands at
-            </th>
-            {traits.map((trait) => (
-              <th key={trait.key} scope="col" {...headRole} data-kind="count">
-                {trait.name}
+    <div className="stack-near">
+      {cut > 0 ? (
+        <p className="not-on-paper">
+          <Button kind="quiet" onClick={() => document.getElementById(cutId)?.scrollIntoView({ block: "center" })}>
+            Go to the cut
+          </Button>
+        </p>
+      ) : null}
+      <ScrollFrame className={styles.frame} label="The plants, ranked">
+        <table className={styles.list} {...tableRole}>
+          <thead {...groupRole}>
+            <tr {...rowRole}>
+              <th scope="col" {...headRole} data-kind="count">
+                Rank
               </th>
-            ))}
-            <th scope="col" {...headRole}>
-              Here
-            </th>
-            <th scope="col" {...headRole}>
-              <span className="heard">What to do with it</span>
-            </th>
-          </tr>
-        </thead>
-        <tbody {...groupRole}>
-          {choice.ranked.map((standing, place) => {
-            const plant = byId.get(standing.id);
-            if (!plant) return null;
-            return (
-              <PlantRow
-                key={plant.id}
-                plant={plant}
-                {...standing}
-                traits={traits}
-                reason={setting.leftOut[plant.name]}
-                byHand={taken.has(plant.name)}
-                cutAbove={place === cut}
-                asking={asking === plant.id}
-                ask={setAsking}
-                deeds={deeds}
-              />
-            );
-          })}
-        </tbody>
-      </table>
-    </ScrollFrame>
+              <th scope="col" {...headRole}>
+                Plant
+              </th>
+              <th scope="col" {...headRole}>
+                Cell
+              </th>
+              <th scope="col" {...headRole} data-kind="count">
+                Stands at
+              </th>
+              {traits.map((trait) => (
+                <th key={trait.key} scope="col" {...headRole} data-kind="count">
+                  {trait.name}
+                </th>
+              ))}
+              <th scope="col" {...headRole}>
+                Here
+              </th>
+            </tr>
+          </thead>
+          <tbody {...groupRole}>
+            {choice.ranked.map((standing, place) => {
+              const plant = byId.get(standing.id);
+              if (!plant) return null;
+              return (
+                <PlantRow
+                  key={plant.id}
+                  plant={plant}
+                  {...standing}
+                  traits={traits}
+                  reason={setting.leftOut[plant.name]}
+                  byHand={taken.has(plant.name)}
+                  cutAbove={place === cut}
+                  asking={asking === plant.id}
+                  ask={setAsking}
+                  deeds={deeds}
+                />
+              );
+            })}
+          </tbody>
+        </table>
+      </ScrollFrame>
+    </div>
   );
 }
 
@@ -117,7 +127,7 @@ const PlantRow = memo(function PlantRow({
 }) {
   const compared = rank !== null;
   return (
-    <tr {...rowRole} data-standing={standing} data-cut={cutAbove || undefined}>
+    <tr {...rowRole} id={cutAbove ? cutId : undefined} data-standing={standing} data-cut={cutAbove || undefined}>
       <td {...cellRole} data-kind="count" data-name="Rank">
         {rank ?? "–"}
       </td>
@@ -139,9 +149,7 @@ const PlantRow = memo(function PlantRow({
         </td>
       ))}
       <td {...cellRole} data-name="Here" className={styles.here}>
-        {standingInWords(standing, { plant, reason, byHand })}
-      </td>
-      <td {...cellRole} className={styles.deed}>
+        <span className={styles.standing}>{standingInWords(standing, { plant, reason, byHand })}</span>
         <Deed
           plant={plant}
           standing={standing}

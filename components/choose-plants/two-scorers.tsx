@@ -58,8 +58,8 @@ export function TwoScorers({
       {mixed.length > 0 ? (
         <p className="waits">
           In {mixed.length === 1 ? "cell" : "cells"} {listed(mixed.slice(0, 6))}
-          {mixed.length > 6 ? " and others" : ""} some plants were scored by one person and some by another: what sets
-          them apart may be the scorers.
+          {mixed.length > 6 ? " and others" : ""} not all plants were scored by the same people: what sets them apart
+          may be the scorers.
         </p>
       ) : null}
       {both.length === 0 ? (
@@ -174,13 +174,14 @@ function ByEach({
     if (!alone.ok || alone.value.rankable === 0) return [];
     const shared = alone.value.kept.filter((plant) => kept.has(plant)).length;
     const seen = alone.value.ranked.filter(({ rank }) => rank !== null).length;
-    return [`by ${nameOf(id)}’s alone ${shared} of them (${nameOf(id)} scored ${counted(seen, "plant")})`];
+    return [`${shared} (${nameOf(id)}, who scored ${counted(seen, "plant")})`];
   });
   if (told.length === 0) return null;
   return (
     <p className="measure">
-      What it means here: of the {counted(choice.kept.length, "plant")} kept now, {listed(told)} would be kept as well.
-      Plants that only one of them would keep stand beside the cut: look at those again.
+      What it means here: of the {counted(choice.kept.length, "plant")} kept now, a choice by one person’s scores alone
+      would still hold {listed(told)}. Plants that only one of them would keep stand beside the cut: look at those
+      again.
     </p>
   );
 }

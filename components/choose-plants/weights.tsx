@@ -62,7 +62,7 @@ function shareOf(weight: number, all: number): string {
 
 function scoredWords({ key, olderVersion }: TraitToWeigh, { plants }: ChoiceGround): string {
   const scored = plants.filter(({ scores }) => scores[key] !== undefined).length;
-  const some = scored < plants.length ? `; scored of ${counted(scored, "plant")}` : "";
+  const some = scored < plants.length ? `; ${scored} of ${plants.length} scored` : "";
   const older =
     olderVersion > 0 ? `; ${counted(olderVersion, "plant")} by an older version, which is not compared` : "";
   return some + older;

@@ -17,10 +17,14 @@ interface Scored {
   readonly flowers?: number;
 }
 
+const plantsInBlock = 10;
+
 /** Plants of a grow-out that were marked and scored one by one, block by block. The kept ones come first. */
 export function scorePlants(tell: Telling, growOut: GrowOut, scored: Scored): void {
   const draws = new Draws(`plants ${growOut.name}`);
   const { plants, kept, grams, colours, forms, flowers } = scored;
+  // Kept ones in every block, as who walks the plot block by block would have them.
+  const blocks = Math.min(8, Math.ceil(plants / plantsInBlock));
   if (grams) tellBags(tell, growOut, grams);
   for (let place = 0; place < plants; place++) {
     const isKept = place < kept;
@@ -30,7 +34,7 @@ export function scorePlants(tell: Telling, growOut: GrowOut, scored: Scored): vo
     tell.book.write("plants.csv", {
       grow_out: growOut.name,
       plant: String(place + 1),
-      cell: `${"ABCDEFGH"[Math.floor(place / 10)]}${(place % 10) + 1}`,
+      cell: "ABCDEFGH"[place % blocks],
       kept: isKept ? "yes" : "no",
       seed_grams: seed,
       "score:vigour": vigour,

@@ -97,7 +97,7 @@ export function planRow(row: SavedRow, plant: PlantOfGrowOut | null, ground: Gro
     } else if (line) {
       const read = readScore(line.newest, text, ground.hemisphere);
       if (!read.ok) for (const each of read.refusals) refuse(column, name, each);
-      else if (!shown || scoreText(read.value) !== scoreText(shown))
+      else if (!shown || scoreText(read.value) !== scoreText(shown) || isAnothers(shown, ground))
         scores.push({ ...read.value, traitId: line.newest.id, ...inPlaceOf(plant?.scores.get(line.id) ?? [], ground) });
     }
   }
@@ -115,6 +115,11 @@ function inPlaceOf(
   const last = events.at(-1);
   const open = last && (last.stewardId === null || stewardId === null) ? last : undefined;
   return { replacesId: (own ?? open)?.id ?? null, takenBack: false };
+}
+
+/** Two people who score alike both stand: how far they agree is known by it. */
+function isAnothers(shown: StandingScore, { stewardId }: Ground): boolean {
+  return shown.stewardId !== null && stewardId !== null && shown.stewardId !== stewardId;
 }
 
 function takenBack(score: StandingScore): PlannedScore {
