@@ -21,8 +21,8 @@ export default async function TakeOut() {
         }
       >
         <p className="lead measure">
-          One zip with every record as plain spreadsheet files. It needs no program of ours to be read, and brought into
-          an empty registry it gives the same registry again.
+          One zip with every record as plain spreadsheet files, and the pictures. It needs no program of ours to be
+          read, and brought into an empty registry it gives the same registry again.
         </p>
       </PageHead>
       <Section id="tables" title="One list alone">

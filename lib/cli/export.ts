@@ -1,6 +1,7 @@
 import { mkdir, readdir, writeFile } from "node:fs/promises";
 import path from "node:path";
 import { exportFolder } from "@/lib/exchange/take-out/export-folder";
+import { picturesOut } from "@/lib/exchange/take-out/pictures-out";
 import { withRegistry } from "./with-registry";
 
 // npm run export -- FOLDER: writes a folder that imports to the same registry. The folder must be new or empty.
@@ -24,6 +25,20 @@ if (!folder || folder.startsWith("--") || rest.length > 0) {
       const files = await exportFolder(db);
       await mkdir(folder, { recursive: true });
       for (const [name, bytes] of files) await writeFile(path.join(folder, name), bytes);
+      const { pictures } = await picturesOut(db);
+      let missing = 0;
+      for (const { path: inside, read } of pictures) {
+        const bytes = await read();
+        if (bytes === null) missing += 1;
+        else {
+          const file = path.join(folder, inside);
+          await mkdir(path.dirname(file), { recursive: true });
+          await writeFile(file, bytes);
+        }
+      }
+      if (missing > 0)
+        console.error(`${missing} pictures are gone or damaged and are not in it; npm run verify names them.`);
+      if (pictures.length > missing) console.log(`${pictures.length - missing} pictures written under photos`);
       console.log(`${files.size} files written to ${folder}`);
       return 0;
     });

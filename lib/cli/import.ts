@@ -3,6 +3,7 @@ import { ownerHere } from "@/lib/access/actor";
 import { checkFolder, importFolder } from "@/lib/exchange/bring-in/import-folder";
 import { readFolder } from "@/lib/exchange/bring-in/read-folder";
 import { findingLine } from "@/lib/exchange/notebook-folder/finding";
+import { picturesIn } from "@/lib/exchange/pictures/pictures-of-folder";
 import { withRegistry } from "./with-registry";
 
 // npm run import -- FOLDER [--check] [--yes]: brings a notebook folder in, whole or not at all.
@@ -28,7 +29,7 @@ async function bringIn(folder: string): Promise<void> {
     return;
   }
   await withRegistry(async (db) => {
-    const check = await checkFolder(db, files);
+    const check = await checkFolder(db, files, picturesIn(folder));
     for (const finding of [...check.faults, ...check.warnings]) console.error(findingLine(finding));
     if (check.faults.length > 0) return 1;
     if (check.nothingNew) {
@@ -54,7 +55,13 @@ async function bringIn(folder: string): Promise<void> {
         return 2;
       }
     }
-    const outcome = await importFolder(db, ownerHere(-new Date().getTimezoneOffset()), files);
+    const outcome = await importFolder(
+      db,
+      ownerHere(-new Date().getTimezoneOffset()),
+      files,
+      undefined,
+      picturesIn(folder),
+    );
     if (!outcome.ok) {
       for (const each of outcome.refusals) console.error(each.sentence);
       return 1;

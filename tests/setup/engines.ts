@@ -10,7 +10,7 @@ import {
   type TestServer,
   webAssemblyServer,
 } from "./postgresql";
-import { emptyRegistry } from "./registry";
+import { emptyRegistry, temporaryFolder } from "./registry";
 
 const programs = serverPrograms();
 
@@ -41,7 +41,12 @@ export function onEveryEngine(title: string, tests: (fresh: () => Promise<Databa
     tests(async () => {
       if (!server) return emptyRegistry();
       await open?.close();
-      const location = { engine: "postgresql" as const, url: server.url, folder: "", demonstration: false };
+      const location = {
+        engine: "postgresql" as const,
+        url: server.url,
+        folder: temporaryFolder(),
+        demonstration: false,
+      };
       const options = { poolSize: server.poolSize };
       if (made) {
         await asWhenNew(server.url);

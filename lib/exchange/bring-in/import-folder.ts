@@ -1,4 +1,5 @@
 import type { Actor } from "@/lib/access/actor";
+import { may } from "@/lib/access/permissions";
 import { type Performed, perform } from "@/lib/registry/change-set/perform";
 import { cropProfiles } from "@/lib/registry/crops/crop-profiles";
 import type { Client, Database, Transaction } from "@/lib/registry/handles";
@@ -15,8 +16,9 @@ import { linkTransfers } from "@/lib/registry/notebook/link-transfers";
 import { readNotebook } from "@/lib/registry/notebook/read-notebook";
 import { accepted, type Outcome, type Refusal, refused } from "@/lib/science/outcome";
 import { compareFindings, type Finding } from "../notebook-folder/finding";
-import { readFurtherFiles } from "../notebook-folder/read-further-files";
+import { type FurtherReading, readFurtherFiles } from "../notebook-folder/read-further-files";
 import { readNotebookFolder } from "../notebook-folder/read-notebook-folder";
+import { type PictureSource, picturesAmong, picturesFile, picturesOfFolder } from "../pictures/pictures-of-folder";
 
 /** What bringing a folder in would do. With faults it would do nothing. */
 export interface FolderCheck {
@@ -39,9 +41,14 @@ interface Checked extends FolderCheck {
   readonly further: readonly FurtherTable[];
 }
 
-/** Checks a folder together with what the registry has; writes nothing. */
-export async function checkFolder(db: Database, files: Files): Promise<FolderCheck> {
-  const { difference: _difference, further: _further, ...check } = await checked(db.read, files);
+/** Checks a folder together with what the registry has; writes nothing. `pictures`: where the files are that photos.csv names. */
+export async function checkFolder(
+  db: Database,
+  files: Files,
+  pictures: PictureSource = picturesAmong(files),
+): Promise<FolderCheck> {
+  const further = await withPictures(db, readFurtherFiles(files), pictures, false);
+  const { difference: _difference, further: _further, ...check } = await checked(db.read, files, further);
   return check;
 }
 
@@ -54,10 +61,15 @@ export async function importFolder(
   actor: Actor,
   files: Files,
   onWritten: (records: number) => void = () => {},
+  pictures: PictureSource = picturesAmong(files),
 ): Promise<Outcome<Performed<FolderCheck>>> {
+  const allowed = may(actor, "import");
+  if (!allowed.ok) return allowed;
+  // Pictures take their time: they stand in their places before the transaction begins, and a file that no row comes to name harms nothing.
+  const reading = await withPictures(db, readFurtherFiles(files), pictures, true);
   const operation = { action: "import" as const, kind: "import" as const, title: "Brought in" };
   return perform(db, actor, operation, async (change, tx) => {
-    const check = await checked(tx, files);
+    const check = await checked(tx, files, reading);
     if (!check.difference) return refused(...check.faults.map(asRefusal));
     if (check.nothingNew) return accepted(check);
     change.title = `Brought in: ${titleOf(check.difference) || "further records"}`;
@@ -85,10 +97,26 @@ function isBeforePlants({ file }: FurtherTable): boolean {
   return furtherSpecs.some((spec) => spec.file === file && spec.beforePlants);
 }
 
-async function checked(db: Client | Transaction, files: Files): Promise<Checked> {
+/** The further files with each picture by the name under which it is stored here. */
+async function withPictures(
+  db: Database,
+  reading: FurtherReading,
+  source: PictureSource,
+  keep: boolean,
+): Promise<FurtherReading> {
+  const table = reading.tables.find((each) => each.file === picturesFile);
+  if (!table) return reading;
+  const pictures = await picturesOfFolder(db, table, source, keep);
+  return {
+    tables: reading.tables.map((each) => (each === table ? pictures.table : each)),
+    faults: [...reading.faults, ...pictures.faults],
+    warnings: [...reading.warnings, ...pictures.warnings],
+  };
+}
+
+async function checked(db: Client | Transaction, files: Files, further: FurtherReading): Promise<Checked> {
   const existing = await readNotebook(db);
   const reading = readNotebookFolder(files, { existing, crops: await cropProfiles(db) });
-  const further = readFurtherFiles(files);
   const inFurther = reading.notebook ? await checkFurther(db, reading.notebook, further.tables) : [];
   const faults = [...reading.faults, ...further.faults, ...inFurther.map(asFinding)].sort(compareFindings);
   const warnings = [...reading.warnings, ...further.warnings].sort(compareFindings);

@@ -7,10 +7,11 @@ import { uuidv7 } from "uuidv7";
 import { z } from "zod";
 import { type Database, storageFaultOf } from "@/lib/db";
 import { accepted, type Outcome, type Refusal, refusal, refused } from "@/lib/science/outcome";
-import { keepPhotoFile, putWhole } from "./keep-file";
+import { putWhole } from "./keep-file";
 import { mostBytesSent } from "./photo-limits";
 import { arrivingFolder, folderOfPhotos, isPhotoHash, pathOfPhoto } from "./photo-place";
-import { type PhotoFacts, type ReEncoded, reEncoded } from "./re-encode";
+import type { PhotoFacts } from "./re-encode";
+import { storePhoto } from "./store-photo";
 
 const factsSchema = z.object({
   hash: z.string().refine(isPhotoHash),
@@ -63,13 +64,11 @@ export async function receivePhoto(
           "send it again",
         ),
       );
-    const made = await reEncoded(sent.file, "the picture");
-    if (!made.ok) return made;
-    const { jpeg: _jpeg, ...facts } = made.value;
-    await keepPhotoFile(location, made.value);
+    const stored = await storePhoto({ location }, sent.file, "the picture");
+    if (!stored.ok) return stored;
     const note = path.join(folderOfPhotos(location), arrivingFolder, sentHash);
-    await putWhole(location.folder, note, new TextEncoder().encode(JSON.stringify(facts)));
-    return accepted(facts);
+    await putWhole(location.folder, note, new TextEncoder().encode(JSON.stringify(stored.value)));
+    return stored;
   });
 }
 
@@ -82,16 +81,9 @@ export async function receiveChosen(
   const take = async (sent: Sent) => {
     // What takes a form apart stops at the limit without an error.
     if ((body as { truncated?: boolean }).truncated) throw new TooLong();
-    return stored({ location }, await reEncoded(sent.file, name));
+    return storePhoto({ location }, sent.file, name);
   };
   return received({ location }, body, take, name);
-}
-
-async function stored({ location }: Place, made: Outcome<ReEncoded>): Promise<Outcome<PhotoFacts>> {
-  if (!made.ok) return made;
-  await keepPhotoFile(location, made.value);
-  const { jpeg: _jpeg, ...facts } = made.value;
-  return accepted(facts);
 }
 
 interface Sent {

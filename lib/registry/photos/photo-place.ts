@@ -21,3 +21,14 @@ export function isPhotoHash(text: string): boolean {
 export function pathOfPhoto(hash: string): string {
   return `${hash.slice(0, 2)}/${hash}.jpg`;
 }
+
+/** The path of a photo in a folder of plain files, as in a backup: `photos/ab/abcd….jpg`. */
+export function pathInFolder(hash: string): string {
+  return `${photosFolder}/${pathOfPhoto(hash)}`;
+}
+
+/** The hash of a photo by such a path; null where it is another. */
+export function hashOfPhotoPath(file: string): string | null {
+  const hash = /^photos\/([0-9a-f]{2}\/)?([0-9a-f]{64})\.jpg$/.exec(file)?.[2];
+  return hash ?? null;
+}

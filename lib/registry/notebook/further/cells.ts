@@ -2,6 +2,7 @@ import { readCount, readDecimalWithin } from "@/lib/schemas/notebook/cells";
 import { writeDecimal } from "@/lib/schemas/notebook/decimal";
 import { parseDate } from "@/lib/science/dates/parse-date";
 import { accepted, type Outcome, refusal, refused } from "@/lib/science/outcome";
+import { hashOfPhotoPath, pathInFolder } from "../../photos/photo-place";
 import { joinedName, type NameBook, partsOf } from "./names";
 import { type FurtherColumn, joinedParts } from "./spec";
 
@@ -30,6 +31,11 @@ export function readCell(column: FurtherColumn, cells: Cells, names: NameBook): 
       return accepted({});
     case "text":
       return accepted({ [field]: text });
+    case "photo": {
+      const hash = hashOfPhotoPath(text.trim());
+      if (hash !== null) return accepted({ [field]: hash });
+      return refused(refusal("no-picture", [], text, "is no picture of this folder", "write the path of its file"));
+    }
     case "number":
       return mapped(anyNumber(text, "."), (value) => ({ [field]: value }));
     case "count":
@@ -105,6 +111,7 @@ export function writeCell(column: FurtherColumn, record: Readonly<Record<string,
     const parts: readonly string[] = (kind.as === "joined" ? kind.cells : undefined) ?? joinedParts[kind.of];
     return name === null ? "" : (partsOf(name)[parts.indexOf(column.column)] ?? "");
   }
+  if (column.kind.as === "photo") return pathInFolder(String(value));
   if (column.kind.as === "name-of") return names.nameOf(column.kind.of, String(value)) ?? "";
   if (typeof value === "number") return writeDecimal(value);
   return String(value);

@@ -25,6 +25,8 @@ export type CellKind =
    * where this one is empty no record is meant, whatever the others say of the row
    */
   | { readonly as: "joined"; readonly of: Joined; readonly cells?: readonly string[] }
+  /** the hash of a stored picture, by the path of its file in the folder */
+  | { readonly as: "photo" }
   /** one of the cells before it that belong to such a name */
   | { readonly as: "part"; readonly of: Joined };
 
@@ -113,6 +115,7 @@ export const count = column({ as: "count" });
 export const yesNo = column({ as: "yes-no" });
 export const date = column({ as: "date" });
 export const day = column({ as: "day" });
+export const photoFile = column({ as: "photo" });
 export const oneOf = (name: string, words: readonly string[], options: Options = {}) =>
   column({ as: "one-of", words })(name, options);
 export const nameOf = (of: Named, options: Options & { column?: string } = {}): FurtherColumn => {

@@ -4,6 +4,7 @@ import { growOutFiles } from "./grow-out-specs";
 import { harvestFiles } from "./harvest-specs";
 import { lineageFiles } from "./lineage-specs";
 import { neighbourFiles } from "./neighbour-specs";
+import { photoFiles } from "./photo-specs";
 import { grains, placeFiles } from "./place-specs";
 import { plantFiles } from "./plant-specs";
 import { recordFiles } from "./record-specs";
@@ -200,4 +201,5 @@ export const furtherSpecs: readonly FurtherSpec[] = [
   ...neighbourFiles,
   ...harvestFiles,
   ...lineageFiles,
+  ...photoFiles,
 ];

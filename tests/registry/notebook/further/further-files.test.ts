@@ -13,6 +13,7 @@ import { granted } from "@/tests/setup/registry";
 import { emptyColumns } from "./empty-columns";
 import { fillLineage } from "./fill-lineage";
 import { fillNeighbours } from "./fill-neighbours";
+import { fillPhotos } from "./fill-photos";
 import { fillPlants } from "./fill-plants";
 
 const owner = ownerHere();
@@ -348,6 +349,10 @@ async function fillEveryTable(db: Database): Promise<void> {
       answer: "weighed",
       answeredAt: "2021-02-01T00:00:00Z",
     });
+    const trait = await change.tx.trait.findFirstOrThrow({ where: { varietyId: variety.id, version: 2 } });
+    const ofCrop = await change.tx.trait.findFirstOrThrow({ where: { cropId: crop.id } });
+    const pictured = { varietyId: variety.id, lotId: lot.id, growOutId: growOut.id, stewardId, testId: test.id };
+    await fillPhotos(put, { ...pictured, plantId: plant.id, traitId: trait.id, ofCropId: ofCrop.id });
     const gave = { harvestId, grams: 30.5, seeds: 122, share: 0.25 };
     await put("HarvestSeedParent", { ...gave, plantId: plant.id });
     await put("HarvestSeedParent", { harvestId, lost: "eaten" });
