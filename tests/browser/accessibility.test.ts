@@ -5,6 +5,7 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { bringFolderIn } from "./bring-in";
 import { startBrowser, watchErrors } from "./browser";
 import { handOver } from "./hand-over";
+import { putPicture } from "./put-picture";
 import { startSite, type TestSite } from "./server";
 
 const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
@@ -101,6 +102,8 @@ beforeAll(async () => {
     ["/correct", "putting a hand-over right"],
   ])
     pages.set(name ?? "", `${handedOver}${part}`);
+  pages.set("adding pictures", `/pictures/new?of=lot&id=${lot.split("/").at(-1)}&refused=A+reason.`);
+  pages.set("a picture", await putPicture(page, site.base, lot, "The jar on the sill"));
   await page.close();
 });
 

@@ -2,6 +2,7 @@ import { beforeAll, describe, expect, it } from "vitest";
 import { ownerHere } from "@/lib/access/actor";
 import { importFolder } from "@/lib/exchange/bring-in/import-folder";
 import { figuresOfAll, type LotFigures } from "@/lib/registry/figures/read-figures";
+import { bytesOfPhoto } from "@/lib/registry/photos/keep-file";
 import { loadScenario } from "@/seed-scenario/load-scenario";
 import { scenarioFolder } from "@/seed-scenario/scenario-folder";
 import { emptyRegistry, granted } from "@/tests/setup/registry";
@@ -30,6 +31,13 @@ describe("the demonstration circle, brought in", () => {
     const twice = rowsOf("lot_details.csv").filter((row) => row.same_as !== "");
     expect(twice.length).toBeGreaterThan(0);
     expect(figures.size).toBe(rowsOf("lots.csv").length - twice.length);
+  });
+
+  it("shows a few pictures, each of a record that it names, and small", async () => {
+    const photos = await registry.read.photo.findMany();
+    expect(photos).toHaveLength(8);
+    expect(photos.reduce((sum, photo) => sum + photo.bytes, 0)).toBeLessThan(600_000);
+    for (const { hash } of photos) expect((await bytesOfPhoto(registry.location, hash)).state).toBe("whole");
   });
 
   it("says nothing new when it is brought in again", async () => {
