@@ -349,10 +349,7 @@ async function fillEveryTable(db: Database): Promise<void> {
       answer: "weighed",
       answeredAt: "2021-02-01T00:00:00Z",
     });
-    const trait = await change.tx.trait.findFirstOrThrow({ where: { varietyId: variety.id, version: 2 } });
-    const ofCrop = await change.tx.trait.findFirstOrThrow({ where: { cropId: crop.id } });
-    const pictured = { varietyId: variety.id, lotId: lot.id, growOutId: growOut.id, stewardId, testId: test.id };
-    await fillPhotos(put, { ...pictured, plantId: plant.id, traitId: trait.id, ofCropId: ofCrop.id });
+    await fillPhotos(change.tx, put);
     const gave = { harvestId, grams: 30.5, seeds: 122, share: 0.25 };
     await put("HarvestSeedParent", { ...gave, plantId: plant.id });
     await put("HarvestSeedParent", { harvestId, lost: "eaten" });
