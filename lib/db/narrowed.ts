@@ -50,7 +50,10 @@ export interface Ends {
   readonly make: (connector: Connector) => Client;
 }
 
-const endsOf = new WeakMap<Client, Ends>();
+// The app is built in parts that each take this file in, and a registry that one of them opened is theirs together.
+const shelf = globalThis as typeof globalThis & { kinrowEnds?: WeakMap<Client, Ends> };
+shelf.kinrowEnds ??= new WeakMap();
+const endsOf = shelf.kinrowEnds;
 
 /** Remembers how a registry was opened, so that it can be narrowed. */
 export function withEnds(db: Database, ends: Ends): Database {
