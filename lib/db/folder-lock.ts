@@ -76,6 +76,8 @@ function taken(folder: string, purpose: string, file: string): Holding {
   let lock: Sqlite.Database | null = null;
   try {
     mkdirSync(folder, { recursive: true, mode: 0o700 });
+    // Made here, so that only its owner may read it, as all else in the folder.
+    writeFileSync(file, "", { flag: "a", mode: 0o600 });
     lock = new Sqlite(file, { timeout: 0 });
     lock.exec("BEGIN EXCLUSIVE");
     const leftBy = holderOf(folder, purpose);
