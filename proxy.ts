@@ -1,14 +1,23 @@
 import { type NextRequest, NextResponse } from "next/server";
+import { contentPolicy, newNonce, policyHeader } from "@/app/_session/content-policy";
 import { isOurHost, isShared } from "@/app/_session/shared";
 import { siteOf } from "@/app/_session/site-of";
 import { pathHeader, signInAddress } from "@/app/_session/way-back";
 import { isOpenRoute } from "@/lib/access/open-routes";
 
-/**
- * The first look at every request: under a name that is not ours nothing is answered; where the registry is opened to others, who has not
- * signed in gets no further. Every page and operation asks for itself once more (app/_session/current.ts, lib/registry/change-set/perform.ts).
- */
+/** The first look at every request, and the policy of what its answer may load and run. */
 export async function proxy(request: NextRequest): Promise<NextResponse> {
+  const policy = contentPolicy(newNonce());
+  const answer = await firstLook(request, policy);
+  answer.headers.set(policyHeader, policy);
+  return answer;
+}
+
+/**
+ * Under a name that is not ours nothing is answered; where the registry is opened to others, who has not signed in gets no further. Every page
+ * and operation asks for itself once more (app/_session/current.ts, lib/registry/change-set/perform.ts).
+ */
+async function firstLook(request: NextRequest, policy: string): Promise<NextResponse> {
   if (!isOurHost(request.headers.get("host"))) {
     const words = "This machine goes by another name here. Ask whoever opened the registry for its address.\n";
     return new NextResponse(words, { status: 421, headers: { "content-type": "text/plain; charset=utf-8" } });
@@ -17,11 +26,12 @@ export async function proxy(request: NextRequest): Promise<NextResponse> {
     const words = "This was sent from another place than this registry's own pages.\n";
     return new NextResponse(words, { status: 403, headers: { "content-type": "text/plain; charset=utf-8" } });
   }
-  if (!isShared()) return NextResponse.next();
   const { pathname, search } = request.nextUrl;
   const headers = new Headers(request.headers);
-  headers.set(pathHeader, pathname + search);
+  headers.set(policyHeader, policy);
+  if (isShared()) headers.set(pathHeader, pathname + search);
   const on = NextResponse.next({ request: { headers } });
+  if (!isShared()) return on;
   if (isOpenRoute(pathname) || (await isSignedIn(request)) || isForm(request)) return on;
   if (isPage(request))
     return NextResponse.redirect(new URL(signInAddress(pathname + search), siteOf(request.headers).origin));
@@ -51,10 +61,13 @@ function isForm(request: NextRequest): boolean {
   return request.method === "POST" && request.headers.has("next-action");
 }
 
-/** A page, looked at or gone to: not what a script or a program asks for. */
+/**
+ * A page that a browser goes to: not what a script or a program asks for. The framework's own asking within a page looks like a script here; when
+ * it is refused, it goes there as a browser does.
+ */
 function isPage(request: NextRequest): boolean {
   if (request.method !== "GET" && request.method !== "HEAD") return false;
-  return request.headers.has("rsc") || (request.headers.get("accept") ?? "").includes("text/html");
+  return (request.headers.get("accept") ?? "").includes("text/html");
 }
 
 export const config = { matcher: "/((?!_next/static/).*)" };

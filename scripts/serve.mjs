@@ -1,10 +1,12 @@
 // The server: Next's request handler, on this machine alone by plain HTTP, or opened to others by HTTPS (KINROW_SHARED). It is started by
 // start.mjs, tells it how the registry opened, and opens the outer door only when it is told to.
+import { channel } from "node:diagnostics_channel";
 import http from "node:http";
 import https from "node:https";
 import net from "node:net";
 import path from "node:path";
 import next from "next";
+import { carryHeaders } from "./answer-headers.mjs";
 import { certificateFor, inAddress, namesOfMachine, nameToTell } from "./certificates.mjs";
 
 const root = path.resolve(import.meta.dirname, "..");
@@ -25,6 +27,9 @@ const notFromOutside = [
   "x-real-ip",
   "x-kinrow-path",
 ];
+
+/** What was asked and what it is answered with, for the log (lib/log/server-log.ts). */
+const asked = channel("kinrow.asked");
 
 const app = next({ dev: false, dir: root, hostname: "127.0.0.1", port });
 const handle = app.getRequestHandler();
@@ -63,8 +68,11 @@ async function open() {
 }
 
 function answer(request, response) {
+  asked.publish({ request, response });
+  carryHeaders(response);
   for (const name of notFromOutside) delete request.headers[name];
   request.headers["x-forwarded-for"] = request.socket.remoteAddress ?? "";
+  request.headers["x-forwarded-host"] = request.headers.host ?? "";
   handle(request, response);
 }
 
@@ -76,11 +84,13 @@ async function sharedDoor() {
   const { key, cert } = await certificateFor(process.env.KINROW_DATA, names);
   const secure = https.createServer({ key, cert, minVersion: "TLSv1.2" }, answer);
   const plain = http.createServer((request, response) => {
-    const asked = request.url ?? "/";
-    const pathname = URL.canParse(asked, "http://kinrow") ? new URL(asked, "http://kinrow").pathname : "/";
+    const address = request.url ?? "/";
+    const pathname = URL.canParse(address, "http://kinrow") ? new URL(address, "http://kinrow").pathname : "/";
     const looks = request.method === "GET" || request.method === "HEAD";
     if (looks && beforeTrust.some((place) => pathname === place || pathname.startsWith(`${place}/`)))
       return answer(request, response);
+    asked.publish({ request, response });
+    carryHeaders(response);
     response.writeHead(307, { location: "/certificate", "cache-control": "no-store" }).end();
   });
   return net.createServer((socket) => {

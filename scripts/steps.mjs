@@ -103,6 +103,8 @@ const built = [
   "package-lock.json",
   "next.config.ts",
   "proxy.ts",
+  "instrumentation.ts",
+  "instrumentation-client.ts",
   "tsconfig.json",
 ];
 

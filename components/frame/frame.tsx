@@ -45,7 +45,7 @@ export function Frame({
         </aside>
       ) : null}
       <header className={styles.head}>
-        <Link className={styles.name} href="/">
+        <Link className={styles.name} href="/" prefetch={outside ? false : null}>
           <NameMark />
           Kinrow
         </Link>

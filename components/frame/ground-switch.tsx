@@ -12,8 +12,9 @@ export function GroundSwitch({ ground }: { ground: Ground }) {
   function take(next: Ground) {
     choose(next);
     document.documentElement.dataset.ground = next;
+    const secure = location.protocol === "https:" ? "; secure" : "";
     // biome-ignore lint/suspicious/noDocumentCookie: the Cookie Store interface is missing where the page comes by plain http
-    document.cookie = `${groundCookie}=${next}; path=/; max-age=${aYear}; samesite=lax`;
+    document.cookie = `${groundCookie}=${next}; path=/; max-age=${aYear}; samesite=lax${secure}`;
   }
   return (
     <fieldset className={styles.grounds}>

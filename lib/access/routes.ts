@@ -147,16 +147,24 @@ export const routes = {
   "/your-way-in": "read",
 } as const satisfies Readonly<Record<string, Action>>;
 
-/** The action of an address that was asked for; null where there is no such one. A fixed step goes before a changing one. */
-export function actionOfPath(path: string): Action | null {
+type Route = keyof typeof routes;
+
+/** The address of the list that an address asked for belongs to; null where there is no such one. A fixed step goes before a changing one. */
+export function routeOfPath(path: string): Route | null {
   const asked = steps(path.split("?")[0] ?? "");
-  const fits = Object.entries(routes).flatMap(([route, action]) => {
+  const fits = (Object.keys(routes) as Route[]).flatMap((route) => {
     const own = steps(route);
-    const fit =
-      own.length === asked.length && own.every((step, place) => step === asked[place] || step.startsWith("["));
-    return fit ? [{ action, fixed: own.filter((step) => !step.startsWith("[")).length }] : [];
+    const long = own.at(-1)?.startsWith("[...") ? asked.length >= own.length : asked.length === own.length;
+    const fit = long && own.every((step, place) => step === asked[place] || step.startsWith("["));
+    return fit ? [{ route, fixed: own.filter((step) => !step.startsWith("[")).length }] : [];
   });
-  return fits.sort((left, right) => right.fixed - left.fixed)[0]?.action ?? null;
+  return fits.sort((left, right) => right.fixed - left.fixed)[0]?.route ?? null;
+}
+
+/** The action of an address that was asked for; null where there is no such one. */
+export function actionOfPath(path: string): Action | null {
+  const route = routeOfPath(path);
+  return route === null ? null : routes[route];
 }
 
 function steps(path: string): string[] {

@@ -12,6 +12,7 @@ const layers: Readonly<Record<string, Layer>> = {
   "lib/schemas": { may: ["lib/science", "lib/schemas"], packages: ["zod"] },
   "lib/worker": { may: ["lib/science", "lib/schemas", "lib/worker"], packages: ["node:", "tsx"] },
   "lib/access": { may: ["lib/science", "lib/schemas", "lib/access"], packages: [] },
+  "lib/log": { may: ["lib/access", "lib/log"], packages: ["node:", "pino"] },
   "lib/db": { may: ["lib/db", "prisma/generated"] },
   "lib/registry": {
     may: ["lib/science", "lib/schemas", "lib/worker", "lib/access", "lib/db", "lib/registry"],

@@ -1,20 +1,11 @@
-import { readFileSync } from "node:fs";
-import { createRequire } from "node:module";
-import type { Browser, Page } from "playwright-core";
+import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { bringFolderIn } from "./bring-in";
 import { startBrowser, watchErrors } from "./browser";
+import { inGround, seriousFindings } from "./findings";
 import { handOver } from "./hand-over";
 import { putPicture } from "./put-picture";
 import { startSite, type TestSite } from "./server";
-
-const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
-
-interface Finding {
-  readonly id: string;
-  readonly impact: string | null;
-  readonly nodes: { readonly target: string[] }[];
-}
 
 let browser: Browser;
 let site: TestSite;
@@ -58,6 +49,7 @@ beforeAll(async () => {
     ["history", "/history"],
     ["an entry of the history", await linkTo("/history", /^\/history\/.+/)],
     ["settings", "/settings"],
+    ["safe keeping", "/safe-keeping"],
     ["crops", "/crops"],
     ["methods", "/methods"],
     ["a method", "/methods/germination-test"],
@@ -113,35 +105,9 @@ afterAll(async () => {
   await empty?.end();
 });
 
-async function seriousFindings(page: Page): Promise<string[]> {
-  await page.evaluate(axe);
-  const findings = await page.evaluate(async () => {
-    const run = (window as unknown as { axe: { run(options: object): Promise<{ violations: Finding[] }> } }).axe.run;
-    return (await run({ resultTypes: ["violations"] })).violations;
-  });
-  return findings
-    .filter(({ impact }) => impact === "serious" || impact === "critical")
-    .map(
-      ({ id, nodes }) =>
-        `${id}: ${nodes
-          .slice(0, 3)
-          .map((node) => node.target.join(" "))
-          .join(", ")}`,
-    );
-}
-
-/** A context in one of the grounds; print is a medium, not a choice. */
-async function inGround(ground: string, base: string): Promise<Page> {
-  const context = await browser.newContext({ viewport: { width: 360, height: 740 } });
-  await context.addCookies([{ name: "kinrow-ground", value: ground === "print" ? "day" : ground, url: base }]);
-  const page = await context.newPage();
-  if (ground === "print") await page.emulateMedia({ media: "print" });
-  return page;
-}
-
 describe.each(["day", "night", "glare", "print"])("in the %s ground", (ground) => {
   it("the first page of an empty registry has no serious fault", async () => {
-    const page = await inGround(ground, empty.base);
+    const page = await inGround(browser, ground, empty.base);
     await page.goto(empty.base);
     // with records it would lead on to the season; on paper its buttons are left out
     expect(page.url()).toBe(`${empty.base}/`);
@@ -152,7 +118,7 @@ describe.each(["day", "night", "glare", "print"])("in the %s ground", (ground) =
   });
 
   it("no page has a serious fault, and none is wider than a phone", { timeout: 1_200_000 }, async () => {
-    const page = await inGround(ground, site.base);
+    const page = await inGround(browser, ground, site.base);
     const faults: string[] = [];
     const errors = watchErrors(page);
     for (const [name, place] of pages) {

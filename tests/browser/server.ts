@@ -40,27 +40,28 @@ export async function startSite(environment: Record<string, string> = {}): Promi
   };
 }
 
+/** By the same script as `npm start` (scripts/serve.mjs), which tells when its door is open and ends with the tests. */
 async function serve(port: number, folder: string, environment: Record<string, string>): Promise<ChildProcess> {
-  const server = spawn(
-    process.execPath,
-    ["node_modules/next/dist/bin/next", "start", "-H", "127.0.0.1", "-p", String(port)],
-    {
-      stdio: "ignore",
-      env: {
-        ...process.env,
-        NODE_ENV: "production",
-        NEXT_TELEMETRY_DISABLED: "1",
-        KINROW_DATA: folder,
-        ...environment,
-      },
+  const server = spawn(process.execPath, ["scripts/serve.mjs"], {
+    stdio: ["ignore", "ignore", "ignore", "ipc"],
+    env: {
+      ...process.env,
+      NODE_ENV: "production",
+      NEXT_TELEMETRY_DISABLED: "1",
+      PORT: String(port),
+      KINROW_SHARED: "no",
+      KINROW_DATA: folder,
+      ...environment,
     },
-  );
-  for (let attempt = 0; attempt < 2400; attempt += 1) {
-    const response = await fetch(`http://127.0.0.1:${port}/ready`).catch(() => null);
-    if (response?.ok) return server;
-    if (server.exitCode !== null) break;
-    await new Promise((resolve) => setTimeout(resolve, 50));
-  }
+  });
+  const open = await new Promise<boolean>((resolve) => {
+    server.on("message", (told: { kind: string; status?: number }) => {
+      if (told.kind === "ready" && told.status !== 200) resolve(false);
+      if (told.kind === "open") resolve(true);
+    });
+    server.once("exit", () => resolve(false));
+  });
+  if (open) return server;
   server.kill("SIGKILL");
   throw new Error("the built app did not answer; build it first (npm test does)");
 }

@@ -58,6 +58,12 @@ export interface Answer {
   readonly text: string;
 }
 
+/** The certificate is looked at for the address that is gone to, whatever name is made up in the request. */
+const trust = (site: SharedSite) => ({
+  ca: readFileSync(path.join(site.folder, "sharing", "authority.crt")),
+  servername: "",
+});
+
 /** One request, told whole: to which address of this machine it goes, under which name, by TLS or in plain. */
 export function ask(
   site: SharedSite,
@@ -91,9 +97,7 @@ export function ask(
       });
       body.on("end", () => resolve({ status: response.statusCode ?? 0, headers: response.headers, text }));
     };
-    const request = how.plain
-      ? http.request(options, heard)
-      : https.request({ ...options, ca: readFileSync(path.join(site.folder, "sharing", "authority.crt")) }, heard);
+    const request = how.plain ? http.request(options, heard) : https.request({ ...options, ...trust(site) }, heard);
     request.on("error", reject);
     request.end(how.body);
   });

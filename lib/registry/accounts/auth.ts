@@ -49,8 +49,9 @@ function make(db: Database, site: Site) {
     telemetry: { enabled: false },
     logger: { disabled: true },
     advanced: {
-      cookiePrefix: "kinrow",
-      useSecureCookies: true,
+      // A cookie of this name is taken by a browser only from this very host, by HTTPS, for every path (RFC 6265bis, 4.1.3.2).
+      cookiePrefix: "__Host-kinrow",
+      useSecureCookies: false,
       defaultCookieAttributes: { httpOnly: true, secure: true, sameSite: "lax", path: "/" },
       ipAddress: { disableIpTracking: true },
       database: { generateId: () => uuidv7() },

@@ -55,7 +55,7 @@ onEveryEngine("signing in", (fresh) => {
     const altered = cookie.replace(/(session_token=.{4})./, (_all, head) => `${head}x`);
     expect(altered).not.toBe(cookie);
     expect(await sessionMember(db, site, new Headers({ cookie: altered }))).toBeNull();
-    expect(await sessionMember(db, site, new Headers({ cookie: "__Secure-kinrow.session_token=x.y" }))).toBeNull();
+    expect(await sessionMember(db, site, new Headers({ cookie: "__Host-kinrow.session_token=x.y" }))).toBeNull();
     const left = await signOut(db, site, headers);
     expect(left.cookies.find((each) => each.name.endsWith("session_token"))?.options.maxAge).toBe(0);
     expect(await sessionMember(db, site, headers)).toBeNull();

@@ -1,0 +1,48 @@
+import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import type { Browser, BrowserContextOptions, Page } from "playwright-core";
+
+const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+
+interface Finding {
+  readonly id: string;
+  readonly impact: string | null;
+  readonly nodes: { readonly target: string[] }[];
+}
+
+/** What a page has against it that bars somebody from using it. */
+export async function seriousFindings(page: Page): Promise<string[]> {
+  await page.evaluate(axe);
+  const findings = await page.evaluate(async () => {
+    const run = (window as unknown as { axe: { run(options: object): Promise<{ violations: Finding[] }> } }).axe.run;
+    return (await run({ resultTypes: ["violations"] })).violations;
+  });
+  return findings
+    .filter(({ impact }) => impact === "serious" || impact === "critical")
+    .map(
+      ({ id, nodes }) =>
+        `${id}: ${nodes
+          .slice(0, 3)
+          .map((node) => node.target.join(" "))
+          .join(", ")}`,
+    );
+}
+
+/** A context in one of the grounds; print is a medium, not a choice. What a page's own policy forbids it is told as an error. */
+export async function inGround(
+  browser: Browser,
+  ground: string,
+  base: string,
+  options: BrowserContextOptions = {},
+): Promise<Page> {
+  const context = await browser.newContext({ viewport: { width: 360, height: 740 }, ...options });
+  await context.addInitScript(() =>
+    document.addEventListener("securitypolicyviolation", (event) =>
+      console.error(`the policy forbids ${event.effectiveDirective} ${event.blockedURI} ${event.sample}`),
+    ),
+  );
+  await context.addCookies([{ name: "kinrow-ground", value: ground === "print" ? "day" : ground, url: base }]);
+  const page = await context.newPage();
+  if (ground === "print") await page.emulateMedia({ media: "print" });
+  return page;
+}
