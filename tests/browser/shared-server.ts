@@ -75,6 +75,8 @@ export function ask(
     method?: string;
     headers?: Record<string, string>;
     body?: string;
+    /** keeps connections open between many requests; without one each has its own */
+    agent?: https.Agent;
   } = {},
 ): Promise<Answer> {
   const address = how.address ?? "127.0.0.1";
@@ -85,7 +87,7 @@ export function ask(
     path: place,
     method: how.method ?? "GET",
     headers: { host: name, ...how.headers },
-    agent: false as const,
+    agent: how.agent ?? (false as const),
   };
   return new Promise((resolve, reject) => {
     const heard = (response: http.IncomingMessage) => {

@@ -10,6 +10,7 @@ import type { Database } from "@/lib/db";
 import { ownRegistry } from "@/lib/registry/open-registry";
 import { aCircle, actor, type Circle, secrets } from "../../registry/privacy/a-circle";
 import { answerGot, type Got, Interrupt, pageGot } from "./walk";
+import { roles, subjectsOf, told } from "./what-is-told";
 
 const acting: { who: Actor | null } = { who: null };
 
@@ -67,16 +68,6 @@ afterAll(async () => {
   rmSync(folder, { recursive: true, force: true });
 });
 
-/** What each role sees of what is private (beside the owner, who sees all): its own desk's borrowers, and whom it writes to. */
-const seenBy: Readonly<Record<Role, readonly string[]>> = {
-  owner: Object.keys(secrets),
-  steward: [],
-  librarian: ["contact", "address", "borrower", "borrowerInWords"],
-  helper: [],
-  reader: [],
-  public: [],
-};
-
 /** Asks of somebody who has not signed in, as the first look at every request (proxy.ts) leaves it to the page itself. */
 const notByPermission = new Set(
   Object.entries(routes).flatMap(([route, action]) =>
@@ -86,33 +77,12 @@ const notByPermission = new Set(
 
 const walked = Object.entries(routes).filter(([route]) => !notByPermission.has(route));
 
-/** The changing steps of an address, for the records that everybody sees and for those that are held back. */
-function subjectsOf(route: string, held: boolean): Record<string, string> {
-  const crop = "pea";
-  const of: Readonly<Record<string, string>> = held
-    ? { lots: circle.lots.held, varieties: circle.varieties.held, "grow-outs": circle.growOuts.held }
-    : { lots: circle.lots.berts, varieties: circle.varieties.shared, "grow-outs": circle.growOuts.berts };
-  const first = route.split("/")[1] ?? "";
-  const nowhere = "00000000-0000-7000-8000-000000000000";
-  const named: Readonly<Record<string, string>> = {
-    id: { ...of, stewards: circle.stewards.bert, sharing: circle.transfers.lent }[first] ?? nowhere,
-    variety: of.varieties ?? nowhere,
-    varietyId: of.varieties ?? nowhere,
-    key: crop,
-    field: "plantsMin",
-    name: "reserve",
-    what: "story",
-  };
-  const steps = [...route.matchAll(/\[(\w+)\]/g)].map((found) => found[1] ?? "");
-  return Object.fromEntries(steps.map((step) => [step, named[step] ?? nowhere]));
-}
-
 const pages = import.meta.glob("../../../app/**/{page.tsx,route.ts}");
 
 async function ask(route: string, role: Role, held = false, search: Record<string, string> = {}): Promise<Got> {
   acting.who = whoActs[role];
   const at = `../../../app${route === "/" ? "" : route}`;
-  const params = subjectsOf(route, held);
+  const params = subjectsOf(circle, route, held);
   const page = pages[`${at}/page.tsx`];
   if (page) return pageGot((await page()) as Parameters<typeof pageGot>[0], params, search);
   const module = (await pages[`${at}/route.ts`]?.()) as
@@ -122,15 +92,6 @@ async function ask(route: string, role: Role, held = false, search: Record<strin
   if (!handler) return { status: 405, body: "" };
   return answerGot(handler, `${route}?${new URLSearchParams(search)}`, params);
 }
-
-function told(role: Role, body: string): string[] {
-  const plain = body.replaceAll("&#x27;", "'").replaceAll("&amp;", "&");
-  return Object.entries(secrets).flatMap(([name, secret]) =>
-    plain.includes(secret) && !seenBy[role].includes(name) ? [name] : [],
-  );
-}
-
-const roles = Object.keys(seenBy) as Role[];
 
 test.each(walked)(
   "%s (to %s): each role gets what the tables say, and nothing that is hidden from it",
