@@ -44,7 +44,7 @@ const AGREED = 3e-4;
  *     years to threshold = (Ki − Φ⁻¹(v))·σ,  v = threshold/ceiling or c·Φ(Ki);  0 if already below
  *
  * The posterior of Ki and ln σ is integrated over both, as far as it counts; the answer is good to 1e-3 (usually 1e-5).
- * Refused: years below 0, more germinated than sown, a prior without spread, a threshold of 0.
+ * Refused: years below 0 or above 10,000, more germinated than sown, a prior without spread, a threshold of 0.
  * Limits: orthodox seed in one steady place; tests on one basis; a rise in the first months is dormancy wearing off, not recovery.
  * Without tests, or with one, it is the kind that speaks and not the lot. Example: 18 of 20 at the beginning, σ about 5 years: to 85 %
  * of the initial viability 3.2 years, 0.8 to 13.
@@ -140,10 +140,15 @@ function priorFaults(
   ];
 }
 
+/** No seed is known to have kept so many years, and the search for the bell would find none. */
+const MOST_YEARS = 10_000;
+
 function testFaults({ years, sown, normal }: ForecastTest, index: number): Refusal[] {
   const at = ["tests", index];
+  const needed = `at most ${MOST_YEARS} years are needed`;
   const faults = faultsAmong(
-    notNegativeFault(at, "years", years),
+    notNegativeFault(at, "years", years) ??
+      (years > MOST_YEARS ? refusal("too-far", [...at, "years"], years, "is longer than any seed", needed) : undefined),
     countFault(at, "sown", sown, 1),
     countFault(at, "normal", normal),
   );

@@ -119,6 +119,7 @@ describe("refusals", () => {
   const good: ViabilityForecastInput = { tests: [{ years: 1, sown: 20, normal: 18 }], prior, threshold: 0.75 };
   it.each<[string, ViabilityForecastInput, (string | number)[]]>([
     ["years before the harvest", { ...good, tests: [{ years: -1, sown: 20, normal: 18 }] }, ["tests", 0, "years"]],
+    ["years beyond any seed", { ...good, tests: [{ years: 1e308, sown: 20, normal: 18 }] }, ["tests", 0, "years"]],
     ["more germinated than sown", { ...good, tests: [{ years: 1, sown: 20, normal: 21 }] }, ["tests", 0, "normal"]],
     ["a prior without spread", { ...good, prior: { ...prior, Ki: { mean: 1, sd: 0 } } }, ["prior", "Ki", "sd"]],
     [
