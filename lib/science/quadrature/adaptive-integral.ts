@@ -5,6 +5,7 @@ const deepest = 40;
 /**
  * ∫ f over from..to by halving until twelve points of Gauss–Legendre over a panel and over its two halves agree within
  * `relative` of the whole so far or `absolute`. `cuts` are places where f turns sharply: no panel lies across one.
+ * Not finite where f is not finite somewhere: halving would find no end.
  */
 export function adaptiveIntegral(
   f: (x: number) => number,
@@ -36,7 +37,8 @@ function halved(
   const middle = (from + to) / 2;
   const left = overPanel(f, from, middle);
   const right = overPanel(f, middle, to);
-  if (depth >= deepest || Math.abs(left + right - whole) <= allowed) return left + right;
+  if (depth >= deepest || !Number.isFinite(left + right) || Math.abs(left + right - whole) <= allowed)
+    return left + right;
   return halved(f, from, middle, left, allowed / 2, depth + 1) + halved(f, middle, to, right, allowed / 2, depth + 1);
 }
 

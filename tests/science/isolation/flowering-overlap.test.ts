@@ -74,3 +74,14 @@ it("a spread of nothing, a last day before the first, a peak outside and pollen 
   ]);
   expect(pathsOf(floweringOverlap({ ...good, loadRatio: -1 }))).toEqual([["loadRatio"]]);
 });
+
+it("days of no season and spreads of next to nothing are refused, which integrals over them would never end on", () => {
+  const good = { stigma: peak(1), ownPollen: peak(1), foreignPollen: peak(1), loadRatio: 0.1 };
+  const at = (more: Partial<FloweringOverlapInput>) => pathsOf(floweringOverlap({ ...good, ...more }));
+  expect(at({ stigma: { first: 1e308, last: 204 } })).toContainEqual(["stigma", "first"]);
+  expect(at({ ownPollen: { first: -1e308, last: 202 } })).toEqual([["ownPollen", "first"]]);
+  expect(at({ foreignPollen: peak(1, 1e-9) })).toEqual([["foreignPollen", "sd"]]);
+  expect(at({ foreignPollen: peak(1, 1e9) })).toEqual([["foreignPollen", "sd"]]);
+  expect(floweringOverlap({ ...good, stigma: { first: 0, last: 1_000_000 } }).ok).toBe(true);
+  expect(floweringOverlap({ ...good, stigma: peak(1, 1e-6), foreignPollen: peak(1, 1_000_000) }).ok).toBe(true);
+});

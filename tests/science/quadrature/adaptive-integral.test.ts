@@ -13,3 +13,8 @@ it("cuts outside the bounds do nothing, and nothing lies between a bound and its
   expect(adaptiveIntegral((t) => t, 0, 2, [-1, 5])).toBeCloseTo(2, 12);
   expect(adaptiveIntegral(Math.exp, 3, 3)).toBe(0);
 });
+
+it("what is not finite somewhere has no integral, and is not halved without end", () => {
+  expect(adaptiveIntegral((t) => (t > 0.5 ? Number.NaN : t), 0, 1)).toBeNaN();
+  expect(adaptiveIntegral((t) => 1 / Math.abs(t - 0.5) ** 400, 0, 1)).toBe(Number.POSITIVE_INFINITY);
+});
