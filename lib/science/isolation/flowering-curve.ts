@@ -30,7 +30,11 @@ export function floweringCurve(days: FloweringDays, at: Path): Outcome<Flowering
     return faults.length > 0 ? refused(...faults) : accepted({ peak: days.peak, sd: days.sd });
   }
   const { first, last, peak = (first + last) / 2 } = days;
-  const faults = faultsAmong(dayFault(at, "first", first), dayFault(at, "last", last), dayFault(at, "peak", peak));
+  const faults = faultsAmong(
+    dayFault(at, "first", first),
+    dayFault(at, "last", last),
+    days.peak === undefined ? undefined : dayFault(at, "peak", days.peak),
+  );
   if (faults.length > 0) return refused(...faults);
   if (!(last > first)) {
     return refused(
