@@ -6,6 +6,7 @@ import { addOtherName } from "@/lib/registry/varieties/add-other-name";
 import { addStrain } from "@/lib/registry/varieties/add-strain";
 import { addTypeTrait } from "@/lib/registry/varieties/add-type-trait";
 import { confirmHolder } from "@/lib/registry/varieties/confirm-holder";
+import { tellPossiblySame } from "@/lib/registry/varieties/tell-possibly-same";
 import { tellStory } from "@/lib/registry/varieties/tell-story";
 import { textsOfForm } from "@/lib/schemas/varieties/form-texts";
 import { current } from "../../_session/current";
@@ -15,6 +16,7 @@ import type { Addition } from "../_words/additions";
 
 const anchors: Readonly<Record<Addition, string>> = {
   name: "names",
+  same: "names",
   strain: "strains",
   trait: "type",
   word: "holders",
@@ -32,6 +34,7 @@ export async function storeAddition(
   const { db, actor, today } = await current("desk");
   const stored = await {
     name: () => addOtherName(db, actor, varietyId, typed),
+    same: () => tellPossiblySame(db, actor, varietyId, typed),
     strain: () => addStrain(db, actor, varietyId, typed),
     trait: () => addTypeTrait(db, actor, varietyId, typed),
     word: () => confirmHolder(db, actor, varietyId, typed, today),

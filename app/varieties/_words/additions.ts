@@ -2,7 +2,7 @@ import type { FieldSpec } from "../_forms/field-spec";
 import { relationOptions } from "./strain-words";
 
 /** What can be added to a variety. */
-export const additions = ["name", "strain", "trait", "word", "story"] as const;
+export const additions = ["name", "same", "strain", "trait", "word", "story"] as const;
 export type Addition = (typeof additions)[number];
 
 /** How each addition is asked for. */
@@ -11,6 +11,11 @@ export const additionWords: Readonly<Record<Addition, { title: string; lead: str
     title: "Another name",
     lead: "A name or spelling under which somebody else keeps or kept it. The search finds it by all of them.",
     confirm: "Add the name",
+  },
+  same: {
+    title: "Possibly the same as another",
+    lead: "Somebody takes two varieties for one. Nothing is joined by it: both keep their lots, and each page names the other.",
+    confirm: "Write it down",
   },
   strain: {
     title: "A strain",
@@ -38,12 +43,33 @@ interface Choices {
   readonly people: readonly string[];
   readonly lots: readonly { readonly number: string; readonly holder: string | null }[];
   readonly steward?: string;
+  /** the other varieties of the crop */
+  readonly ofCrop?: readonly { readonly id: string; readonly name: string }[];
 }
 
 const options = (words: readonly string[]) => words.map((word) => ({ value: word, words: word }));
 
 /** The fields of an addition. */
-export function additionFields(what: Addition, { people, lots, steward }: Choices): readonly FieldSpec[] {
+export function additionFields(what: Addition, { people, lots, steward, ofCrop = [] }: Choices): readonly FieldSpec[] {
+  if (what === "same") {
+    return [
+      {
+        kind: "select",
+        name: "other",
+        label: "The other variety",
+        empty: "choose it",
+        required: true,
+        options: ofCrop.map(({ id, name }) => ({ value: id, words: name })),
+      },
+      {
+        kind: "words",
+        name: "source",
+        label: "Who says so, or what speaks for it",
+        required: true,
+        lines: 2,
+      },
+    ];
+  }
   if (what === "name") {
     return [
       { kind: "words", name: "name", label: "Name", required: true },

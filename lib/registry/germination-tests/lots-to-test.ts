@@ -73,7 +73,7 @@ const lotsToHand: Selection<LotSql> = {
 
 const otherNames: Selection<{ readonly varietyId: string; readonly nameKey: string }> = {
   columns: { varietyId: "text", nameKey: "text" },
-  rows: sql`SELECT n."varietyId", n."nameKey" FROM "VarietyName" n`,
+  rows: sql`SELECT n."varietyId", n."nameKey" FROM "VarietyName" n WHERE n."possiblySameAsId" IS NULL`,
 };
 
 /**

@@ -86,7 +86,7 @@ interface TextSql {
 const textsOfLots: Selection<TextSql> = {
   columns: { what: "text", of: "text", words: "text" },
   rows: sql`
-    SELECT 'name' AS "what", n."varietyId" AS "of", n."name" AS "words", n."id" FROM "VarietyName" n
+    SELECT 'name' AS "what", n."varietyId" AS "of", n."name" AS "words", n."id" FROM "VarietyName" n WHERE n."possiblySameAsId" IS NULL
     UNION ALL
     SELECT 'place', COALESCE(m."sameAsId", m."id"), p."name", c."id" FROM "Container" c JOIN "Lot" m ON m."id" = c."lotId"
       JOIN "Place" p ON p."id" = c."placeId"

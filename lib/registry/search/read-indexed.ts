@@ -58,8 +58,9 @@ export const readings: Readonly<Record<string, Reading>> = {
     }),
   ),
   VarietyName: reading(
-    `SELECT n."id", v."name" AS "title", c."commonName" AS "of", n."name" AS "words", NULL AS "more", v."id" AS "rest"
-     FROM "VarietyName" n JOIN "Variety" v ON v."id" = n."varietyId" JOIN "Crop" c ON c."id" = v."cropId"`,
+    `SELECT n."id", v."name" AS "title", c."commonName" AS "of", COALESCE(o."name", n."name") AS "words", n."possiblySameAsId" AS "more", v."id" AS "rest"
+     FROM "VarietyName" n JOIN "Variety" v ON v."id" = n."varietyId" JOIN "Crop" c ON c."id" = v."cropId"
+     LEFT JOIN "Variety" o ON o."id" = n."possiblySameAsId"`,
     'n."id"',
     (row) => ({
       kind: "variety",
@@ -67,7 +68,7 @@ export const readings: Readonly<Record<string, Reading>> = {
       title: row.title,
       of: row.of,
       page: { kind: "variety", id: row.rest ?? "" },
-      texts: [text(row.words ?? "", true, "another name")],
+      texts: [text(row.words ?? "", true, row.more === null ? "another name" : "possibly the same as")],
     }),
   ),
   Lot: reading(

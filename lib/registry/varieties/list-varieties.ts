@@ -48,7 +48,10 @@ export async function listVarieties(db: Database, settings: Settings, today: Civ
   const stored = await storedRows(db);
   const figures = await figuresOfAll(db);
   const records = seasonRecords(stored, figures, settings, today);
-  const names = grouped(stored.otherNames, (each) => each.varietyId);
+  const names = grouped(
+    stored.otherNames.filter(({ possiblySameAsId }) => possiblySameAsId === null),
+    (each) => each.varietyId,
+  );
   const lotsOf = grouped(records.lots, (lot) => lot.varietyId);
   const waiting = waitingByVariety(waitingItems(records));
   const lines = founderLinesOf(stored.lots);

@@ -31,6 +31,10 @@ export interface VarietyRead {
   readonly variety: RowOf<"Variety">;
   readonly crop: SeasonCrop;
   readonly otherNames: readonly RowOf<"VarietyName">[];
+  /** varieties that somebody takes for the same, told on this page or on theirs */
+  readonly possiblySame: readonly { readonly varietyId: string; readonly name: string; readonly says: string | null }[];
+  /** the other varieties of its crop */
+  readonly ofCrop: readonly { readonly id: string; readonly name: string }[];
   readonly traits: readonly RowOf<"TypeTrait">[];
   readonly strains: readonly RowOf<"Strain">[];
   readonly stories: readonly RowOf<"Story">[];
@@ -76,7 +80,15 @@ export async function readVariety(
   return {
     variety,
     crop,
-    otherNames: stored.otherNames.filter((name) => name.varietyId === id),
+    otherNames: stored.otherNames.filter((name) => name.varietyId === id && name.possiblySameAsId === null),
+    possiblySame: stored.otherNames.flatMap(({ varietyId, possiblySameAsId, source }) => {
+      if (possiblySameAsId === null || (varietyId !== id && possiblySameAsId !== id)) return [];
+      const other = records.varieties.get(varietyId === id ? possiblySameAsId : varietyId);
+      return other ? [{ varietyId: other.id, name: other.name, says: source }] : [];
+    }),
+    ofCrop: [...records.varieties.values()].flatMap((each) =>
+      each.id !== id && each.crop.id === crop.id ? [{ id: each.id, name: each.name }] : [],
+    ),
     traits,
     strains,
     stories,

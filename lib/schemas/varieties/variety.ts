@@ -59,6 +59,12 @@ export const OtherNameSchema = z.strictObject({
   source: optionalWords,
 });
 
+/** Another variety on record that is possibly the same, by its id, and who says so. */
+export const PossiblySameSchema = z.strictObject({
+  other: neededWords("choose the variety that may be the same"),
+  source: neededWords("write who says so, or what speaks for it"),
+});
+
 /** One steward's long keeping of the variety. */
 export function strainSchema(hemisphere: Hemisphere) {
   return z.strictObject({

@@ -1,10 +1,14 @@
 import { describe, expect, it } from "vitest";
+import { readings } from "@/lib/registry/search/read-indexed";
 import { addOtherName } from "@/lib/registry/varieties/add-other-name";
 import { addStrain } from "@/lib/registry/varieties/add-strain";
 import { addTypeTrait } from "@/lib/registry/varieties/add-type-trait";
 import { chooseSeedCoat } from "@/lib/registry/varieties/choose-seed-coat";
 import { correctTypeTrait } from "@/lib/registry/varieties/correct-type-trait";
+import { readVariety } from "@/lib/registry/varieties/read-variety";
+import { tellPossiblySame } from "@/lib/registry/varieties/tell-possibly-same";
 import { tellStory } from "@/lib/registry/varieties/tell-story";
+import { defaultSettings } from "@/lib/schemas/settings";
 import { emptyRegistry, granted } from "@/tests/setup/registry";
 import { owner, withSteward, withVariety } from "./with-variety";
 
@@ -23,6 +27,35 @@ describe("another name", () => {
     const db = await emptyRegistry();
     const outcome = await addOtherName(db, owner, await withVariety(db), { name: "HOLLOW PEA" });
     expect(outcome.ok ? "" : outcome.refusals[0]?.code).toBe("name-there");
+  });
+});
+
+describe("possibly the same", () => {
+  const says = { source: "Aldis, who grew both" };
+
+  it("is told once of a pair, and stands on both pages", async () => {
+    const db = await emptyRegistry();
+    const [one, other] = [await withVariety(db), await withVariety(db, "Mere Pea")];
+    granted(await tellPossiblySame(db, owner, one, { other, ...says }));
+    const again = await tellPossiblySame(db, owner, other, { other: one, ...says });
+    expect(again.ok ? "" : again.refusals[0]?.code).toBe("told-already");
+    const read = async (id: string) => (await readVariety(db, id, defaultSettings, "2026-11-27"))?.possiblySame;
+    expect(await read(one)).toEqual([{ varietyId: other, name: "Mere Pea", says: says.source }]);
+    expect(await read(other)).toEqual([{ varietyId: one, name: "Hollow Pea", says: says.source }]);
+    const found = await readings.VarietyName?.(db, null);
+    expect(found?.[0]?.texts[0]).toMatchObject({ words: "Mere Pea", as: "possibly the same as" });
+  });
+
+  it("is refused of the variety itself, of one that is not here, and without a word of who says so", async () => {
+    const db = await emptyRegistry();
+    const one = await withVariety(db);
+    const code = async (input: Record<string, string>) => {
+      const outcome = await tellPossiblySame(db, owner, one, input);
+      return outcome.ok ? "" : `${outcome.refusals[0]?.code} ${outcome.refusals[0]?.path.join(".")}`;
+    };
+    expect(await code({ other: one, ...says })).toBe("same-variety other");
+    expect(await code({ other: "nobody", ...says })).toBe("unknown-variety other");
+    expect(await code({ other: one })).toMatch(/source$/);
   });
 });
 

@@ -1,3 +1,4 @@
+import Link from "next/link";
 import { Section } from "@/components/frame";
 import { Way } from "@/components/ui/offered";
 import { dateInWords } from "@/lib/display/dates";
@@ -5,10 +6,25 @@ import type { VarietyRead } from "@/lib/registry/varieties/read-variety";
 import { relationInWords } from "../../_words/strain-words";
 import styles from "./told.module.css";
 
-/** Other names and spellings. */
-export function NamesSection({ read: { variety, otherNames } }: { read: VarietyRead }) {
+/** Other names and spellings, and varieties that are possibly the same. */
+export function NamesSection({ read: { variety, otherNames, possiblySame, ofCrop } }: { read: VarietyRead }) {
   return (
-    <Section id="names" title="Other names" aside={<Way href={`/varieties/${variety.id}/add/name`}>Add a name</Way>}>
+    <Section
+      id="names"
+      title="Other names"
+      aside={
+        <>
+          <Way href={`/varieties/${variety.id}/add/name`}>Add a name</Way>{" "}
+          {ofCrop.length === 0 ? null : <Way href={`/varieties/${variety.id}/add/same`}>Possibly the same as …</Way>}
+        </>
+      }
+    >
+      {possiblySame.map((other) => (
+        <p key={other.varietyId} className="measure">
+          Possibly the same as <Link href={`/varieties/${other.varietyId}`}>{other.name}</Link>
+          {other.says ? `: ${other.says}` : ""}. It is only told; nothing is joined by it.
+        </p>
+      ))}
       {otherNames.length === 0 ? (
         <p className="quiet">None is on record.</p>
       ) : (

@@ -44,7 +44,12 @@ export default async function AddToVariety({
         </Notice>
       ) : (
         <RecordForm
-          fields={additionFields(what, { people, lots, steward: steward ? read.people.get(steward) : undefined })}
+          fields={additionFields(what, {
+            people,
+            lots,
+            ofCrop: read.ofCrop,
+            steward: steward ? read.people.get(steward) : undefined,
+          })}
           action={storeAddition.bind(null, id, what)}
           confirm={confirm}
           back={{ href: `/varieties/${id}`, words: `Back to ${read.variety.name}` }}
