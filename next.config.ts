@@ -4,8 +4,12 @@ const config: NextConfig = {
   reactStrictMode: true,
   poweredByHeader: false,
   devIndicators: false,
-  // A page that refuses somebody says so with its own status and page (app/forbidden.tsx).
-  experimental: { authInterrupts: true },
+  experimental: {
+    // A page that refuses somebody says so with its own status and page (app/forbidden.tsx).
+    authInterrupts: true,
+    // What is sent passes proxy.ts, where the framework cuts it off after so much: an upload of 64 MB with its borders has to get through.
+    proxyClientMaxBodySize: "66mb",
+  },
   // Types are checked whole by npm test; a steward's first start need not wait for it.
   typescript: { ignoreBuildErrors: true },
 };

@@ -5,7 +5,7 @@ import path from "node:path";
 import { createInterface } from "node:readline";
 import { ownerHere } from "@/lib/access/actor";
 import { makeBackup } from "@/lib/backups/make-backup";
-import type { Database } from "@/lib/db";
+import { type Database, migrationStateOfFile } from "@/lib/db";
 import { importFolder } from "@/lib/exchange/bring-in/import-folder";
 import { undoChangeSet } from "@/lib/registry/change-set/undo-change-set";
 import { recordLedgerEntry } from "@/lib/registry/ledger/record-ledger-entry";
@@ -26,7 +26,8 @@ for await (const line of createInterface({ input: process.stdin })) await work(J
 
 async function work({ folder, seed, most }: Task): Promise<void> {
   const next = numberStream(seed);
-  say({ is: "doing", what: "opening" });
+  const older = migrationStateOfFile(locationOf(folder)).pending.length > 0;
+  say({ is: "doing", what: older ? "migration" : "opening" });
   const db = await prepareRegistry(locationOf(folder));
   say({ is: "acknowledged", what: "opening" });
   const imported: string[] = [];

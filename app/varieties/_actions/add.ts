@@ -1,7 +1,7 @@
 "use server";
 
 import { revalidatePath } from "next/cache";
-import { redirect } from "next/navigation";
+import { notFound, redirect } from "next/navigation";
 import { addOtherName } from "@/lib/registry/varieties/add-other-name";
 import { addStrain } from "@/lib/registry/varieties/add-strain";
 import { addTypeTrait } from "@/lib/registry/varieties/add-type-trait";
@@ -32,6 +32,8 @@ export async function storeAddition(
 ): Promise<FormAnswer> {
   const typed = textsOfForm(form);
   const { db, actor, today } = await current("desk");
+  // What is added comes from the page, and anybody may write to it.
+  if (!Object.hasOwn(anchors, what)) notFound();
   const stored = await {
     name: () => addOtherName(db, actor, varietyId, typed),
     same: () => tellPossiblySame(db, actor, varietyId, typed),

@@ -1,11 +1,13 @@
 import { uuidv7 } from "uuidv7";
 import type { Actor } from "@/lib/access/actor";
 import { type Action, may } from "@/lib/access/permissions";
-import { type Database, lockWrites, type StorageFault, storageFaultOf, type Transaction } from "@/lib/db";
+import { type Database, lockWrites, type Transaction } from "@/lib/db";
 import { type Outcome, type Refusal, refusal } from "@/lib/science/outcome";
 import { ownershipFaults } from "../ownership/check-ownership";
 import { seenBy } from "../privacy/seen-by";
+import { isTaken } from "./is-taken";
 import type { TableName } from "./records";
+import { storageRefusalOf } from "./storage-refusal";
 import { ChangeWriter } from "./writer";
 
 export interface Operation {
@@ -82,15 +84,10 @@ export async function perform<T>(
   } catch (error) {
     if (error instanceof Refused) return { ok: false, refusals: error.refusals };
     if (actor.role !== "owner" && isTaken(error)) return { ok: false, refusals: [takenUnseen] };
-    const storage = storageFaultOf(error, db.engine === "sqlite" ? db.location.url : "the registry's server");
-    if (storage) return { ok: false, refusals: [storageRefusal(storage)] };
+    const storage = storageRefusalOf(error, db.engine === "sqlite" ? db.location.url : "the registry's server");
+    if (storage) return { ok: false, refusals: [storage] };
     throw error;
   }
-}
-
-/** What the disk or another program stood against, as a refusal: the transaction was rolled back, and what was typed is still there. */
-function storageRefusal({ kind, place, message }: StorageFault): Refusal {
-  return { code: kind, path: [], given: place, needed: "", sentence: message };
 }
 
 /** Who keeps seed for one steward and names nobody means that one. The owner may mean nobody. */
@@ -108,7 +105,3 @@ const takenUnseen = refusal(
   "cannot be stored so: a name or number in it cannot be used here",
   "choose another, or ask the owner",
 );
-
-function isTaken(error: unknown): boolean {
-  return error instanceof Error && /unique constraint/i.test(error.message);
-}

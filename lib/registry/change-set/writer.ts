@@ -1,6 +1,6 @@
 import { uuidv7 } from "uuidv7";
 import type { Engine } from "@/lib/db";
-import { insertRows, type Prisma, type Transaction } from "@/lib/db";
+import { insertRows, type Prisma, type Reference, references, type Transaction } from "@/lib/db";
 import type { Outcome } from "@/lib/science/outcome";
 import { delegateOf, type NewRowOf, type PatchOf, type TableName } from "./records";
 
@@ -29,6 +29,7 @@ const handOf: Readonly<Partial<Record<TableName, string>>> = {
 export class ChangeWriter {
   private readonly notes: Noted[] = [];
   private readonly touched = new Set<string>();
+  private ownReferences: readonly Reference[] | null = null;
   private touchedAll = false;
   private touchedNothing = false;
   private parts = 0;
@@ -143,9 +144,9 @@ export class ChangeWriter {
   async remove(table: TableName, ids: readonly string[]): Promise<void> {
     if (ids.length === 0) return;
     const rows = await this.rowsOf(table, ids);
-    for (let start = 0; start < ids.length; start += 500) {
-      await delegateOf(this.tx, table).deleteMany({ where: { id: { in: ids.slice(start, start + 500) } } });
-    }
+    for (const going of await this.childrenFirst(table, ids, rows))
+      for (let start = 0; start < going.length; start += 500)
+        await delegateOf(this.tx, table).deleteMany({ where: { id: { in: going.slice(start, start + 500) } } });
     for (const id of ids) {
       const before = rows.get(id);
       if (before) this.notes.push({ table, id, action: "remove", before, after: null });
@@ -172,6 +173,28 @@ export class ChangeWriter {
     if (this.touchedNothing && this.touched.size === 0 && !this.touchedAll) return;
     const where = this.touchedAll || this.touched.size === 0 ? {} : { id: { in: [...this.touched] } };
     await this.tx.variety.updateMany({ where, data: { revision: this.revision } });
+  }
+
+  /** Rows that go together, in turns: a row of a table that points to another of the same table goes before that one. */
+  private async childrenFirst(
+    table: TableName,
+    ids: readonly string[],
+    rows: ReadonlyMap<string, Record<string, unknown>>,
+  ): Promise<readonly (readonly string[])[]> {
+    if (ids.length < 2) return [ids];
+    this.ownReferences ??= (await references(this.tx, this.engine)).filter((each) => each.table === each.to);
+    const columns = this.ownReferences.filter((each) => each.table === table).map((each) => each.column);
+    if (columns.length === 0) return [ids];
+    const turns: string[][] = [];
+    let left = new Set(ids);
+    while (left.size > 0) {
+      const pointedTo = new Set([...left].flatMap((id) => columns.map((column) => rows.get(id)?.[column])));
+      const free = [...left].filter((id) => !pointedTo.has(id));
+      // Rows that point to each other in a ring cannot be parted: the database says so.
+      turns.push(free.length > 0 ? free : [...left]);
+      left = free.length > 0 ? new Set([...left].filter((id) => pointedTo.has(id))) : new Set();
+    }
+    return turns;
   }
 
   private inHand<R extends Record<string, unknown>>(table: TableName, rows: readonly R[]): readonly R[] {

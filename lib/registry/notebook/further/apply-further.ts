@@ -1,6 +1,6 @@
 import { uuidv7 } from "uuidv7";
-import { accepted, type Outcome, type Refusal, refused } from "@/lib/science/outcome";
-import type { TableName } from "../../change-set/records";
+import { accepted, type Outcome, type Refusal, refusal, refused } from "@/lib/science/outcome";
+import { isTaken } from "../../change-set/is-taken";
 import type { ChangeWriter } from "../../change-set/writer";
 import type { Fields } from "./cells";
 import { type FurtherDifference, keyText } from "./difference-further";
@@ -16,9 +16,11 @@ export async function applyFurther(
   differences: readonly FurtherDifference[],
 ): Promise<Outcome<null>> {
   const names = await nameBook(change.tx);
-  const refusals: Refusal[] = [];
-  for (const difference of differences) refusals.push(...(await applyOne(change, difference, names)));
-  return refusals.length > 0 ? refused(...refusals) : accepted(null);
+  for (const difference of differences) {
+    const refusals = await applyOne(change, difference, names);
+    if (refusals.length > 0) return refused(...refusals);
+  }
+  return accepted(null);
 }
 
 async function applyOne(
@@ -44,7 +46,8 @@ async function applyOne(
     remember(spec, record, names);
     return [record];
   });
-  await createAny(change, spec.table, made);
+  const twice = await createAny(change, spec, made);
+  if (twice) return [...refusals, twice];
   const cleared = Object.fromEntries((spec.clears ?? []).map((field) => [field, null]));
   for (const [place, id] of standing ?? [])
     await change.update(spec.table, id, { ...withoutNull(said[place] ?? {}), ...cleared });
@@ -65,9 +68,23 @@ async function applyOne(
   return refusals;
 }
 
-/** The specification names table and fields; their fit is held by a test that brings every file out and in. */
-async function createAny(change: ChangeWriter, table: TableName, rows: readonly Fields[]): Promise<void> {
-  await change.createAll(table, rows as never);
+/**
+ * The specification names table and fields; their fit is held by a test that brings every file out and in. What the database says of a record that may stand
+ * once alone, and stands elsewhere already, is a refusal: the file that names it is known, the line is not.
+ */
+async function createAny(
+  change: ChangeWriter,
+  { table, file }: FurtherSpec,
+  rows: readonly Fields[],
+): Promise<Refusal | null> {
+  try {
+    await change.createAll(table, rows as never);
+    return null;
+  } catch (error) {
+    if (!isTaken(error)) throw error;
+    const wrong = "names a record that stands already, here or in another file of the folder";
+    return refusal("stands-already", [file, 0, ""], file, wrong, "leave out the line of what stands already");
+  }
 }
 
 function withoutNull(fields: Fields): Fields {

@@ -2,6 +2,7 @@ import { readCount, readDecimalWithin } from "@/lib/schemas/notebook/cells";
 import { writeDecimal } from "@/lib/schemas/notebook/decimal";
 import { parseDate } from "@/lib/science/dates/parse-date";
 import { accepted, type Outcome, refusal, refused } from "@/lib/science/outcome";
+import { sameName } from "../../names/fold-name";
 import { hashOfPhotoPath, pathInFolder } from "../../photos/photo-place";
 import { joinedName, type NameBook, partsOf } from "./names";
 import { type FurtherColumn, joinedParts } from "./spec";
@@ -98,6 +99,29 @@ function yesNo(field: string, text: string): Outcome<Fields> {
 
 function mapped<T>(outcome: Outcome<T>, give: (value: T) => Fields): Outcome<Fields> {
   return outcome.ok ? accepted(give(outcome.value)) : outcome;
+}
+
+const noNames: NameBook = { idOf: () => null, nameOf: () => null, add: () => {} };
+
+/**
+ * A cell as it stands once it was brought in and goes out again: numbers, days and words as the registry writes them, names as they are compared. What
+ * cannot be read stays as it is. So a line that somebody wrote as 07.50 is the same line the next time.
+ */
+export function settledCell(column: FurtherColumn, cells: Cells): string {
+  const text = cells[column.column] ?? "";
+  if (text.trim() === "") return "";
+  switch (column.kind.as) {
+    case "text":
+      return text.replaceAll("\r\n", "\n");
+    case "part":
+    case "joined":
+    case "name-of":
+      return sameName(text);
+    default: {
+      const read = readCell(column, cells, noNames);
+      return read.ok ? writeCell(column, read.value, noNames) : text;
+    }
+  }
 }
 
 /** A field as its cell. */

@@ -4,6 +4,7 @@ import type { Notebook } from "@/lib/schemas/notebook/rows";
 import type { Refusal } from "@/lib/science/outcome";
 import { fieldsOf } from "./fields-of-row";
 import type { FurtherTable } from "./further-table";
+import { linesTwice } from "./lines-twice";
 import {
   harvestName,
   joinedName,
@@ -28,10 +29,12 @@ export async function checkFurther(
   addNames(names, notebook, tables);
   return tables.flatMap((table) => {
     const spec = furtherSpecs.find((each) => each.file === table.file);
-    return table.rows.flatMap((row) => {
-      const outcome = spec ? fieldsOf(spec, row, names) : null;
-      return outcome && !outcome.ok ? outcome.refusals : [];
+    if (!spec) return [];
+    const inCells = table.rows.flatMap((row) => {
+      const outcome = fieldsOf(spec, row, names);
+      return outcome.ok ? [] : outcome.refusals;
     });
+    return [...inCells, ...linesTwice(spec, table)];
   });
 }
 

@@ -1,10 +1,11 @@
 import type { Client, Transaction } from "@/lib/db";
 import { grouped } from "../../change-set/grouped";
 import { sameName } from "../../names/fold-name";
+import { settledCell } from "./cells";
 import type { FurtherRow, FurtherTable } from "./further-table";
 import { type NameBook, nameBook } from "./names";
 import { readFurther } from "./read-further";
-import type { FurtherSpec } from "./spec";
+import type { FurtherColumn, FurtherSpec } from "./spec";
 import { furtherSpecs } from "./specs";
 
 /** What a further file says that the registry does not say yet. */
@@ -52,29 +53,33 @@ function ofNamed(
   for (const row of rows) {
     const before = old.get(keyText(spec, row));
     if (!before) (isStanding(spec, row, names) ? changed : added).push(row);
-    else if (spec.columns.some(({ column }) => cell(row, column) !== "" && cell(row, column) !== cell(before, column)))
-      changed.push(row);
+    else if (spec.columns.some((column) => saysOtherwise(column, row, before))) changed.push(row);
   }
   return { spec, added, changed, same: rows.length - added.length - changed.length };
+}
+
+/** An empty cell says nothing. */
+function saysOtherwise(column: FurtherColumn, row: FurtherRow, before: FurtherRow): boolean {
+  const says = settledCell(column, row.cells);
+  return says !== "" && says !== settledCell(column, before.cells);
 }
 
 /** Details may belong to a record that stands and had none, or to one that the same folder brings. */
 function isStanding(spec: FurtherSpec, row: FurtherRow, names: NameBook): boolean {
   const [first] = spec.columns;
   if (spec.identity.by !== "details" || first?.kind.as !== "name-of") return false;
-  return names.idOf(first.kind.of, cell(row, first.column)) !== null;
+  return names.idOf(first.kind.of, row.cells[first.column] ?? "") !== null;
 }
 
 function wholeText(spec: FurtherSpec, row: FurtherRow): string {
-  return JSON.stringify(spec.columns.map(({ column }) => cell(row, column)));
+  return JSON.stringify(spec.columns.map((column) => settledCell(column, row.cells)));
 }
 
 /** The columns by which a record is known. */
-export function keyText(spec: FurtherSpec, row: FurtherRow): string {
-  const columns = spec.identity.by === "keyed" ? spec.identity.columns : 1;
-  return JSON.stringify(spec.columns.slice(0, columns).map(({ column }) => sameName(cell(row, column))));
-}
-
-function cell(row: FurtherRow, column: string): string {
-  return (row.cells[column] ?? "").replaceAll("\r\n", "\n");
+export function keyText(
+  spec: FurtherSpec,
+  row: FurtherRow,
+  columns: number = spec.identity.by === "keyed" ? spec.identity.columns : 1,
+): string {
+  return JSON.stringify(spec.columns.slice(0, columns).map((column) => sameName(settledCell(column, row.cells))));
 }

@@ -76,6 +76,8 @@ export interface FurtherSpec {
     | { readonly by: "keyed"; readonly columns: number }
     | { readonly by: "details" };
   readonly columns: readonly FurtherColumn[];
+  /** how many of the first columns may stand together in one line alone, where the whole line is what the record is known by */
+  readonly once?: number;
   /** rows of the table that belong into this file */
   readonly where?: Readonly<Record<string, unknown>>;
   /** fields that a new record takes besides its cells */

@@ -34,6 +34,7 @@ const setUpFiles: readonly FurtherSpec[] = [
     table: "TestReplicate",
     noun: "replicate set up",
     identity: { by: "lines" },
+    once: 2,
     where: { counts: { none: {} } },
     columns: [nameOf("test", needed), text("replicate", { needed: true, field: "name" }), count("sown", needed)],
   },

@@ -1,0 +1,70 @@
+import { expect, it } from "vitest";
+import { ownerHere } from "@/lib/access/actor";
+import { checkFolder, importFolder } from "@/lib/exchange/bring-in/import-folder";
+import { exportFolder } from "@/lib/exchange/take-out/export-folder";
+import { undoChangeSet } from "@/lib/registry/change-set/undo-change-set";
+import { onEveryEngine } from "@/tests/setup/engines";
+import { granted } from "@/tests/setup/registry";
+import { base, csv, fillEveryTable } from "./fill-every-table";
+
+const owner = ownerHere();
+
+onEveryEngine("lines of the further files", (fresh) => {
+  it("that are written in another hand are the same lines the next time", async () => {
+    const db = await fresh();
+    // Numbers with noughts, a day behind blanks, a word behind a blank, a name with two blanks: read as 3.5, 2021-08, pull and M 1.
+    const folder = new Map([
+      ...base,
+      ...csv({
+        "seed_weighings.csv": "lot,on,seeds,grams,note\nM  1, 2021-08 ,0100,03.50,\n",
+        "moisture_readings.csv": "lot,on,percent\nM 1 ,2021-08,9.50\n",
+      }),
+    ]);
+    granted(await importFolder(db, owner, folder));
+    const again = granted(await importFolder(db, owner, folder));
+    expect([again.value.nothingNew, again.value.tally.filter((each) => each.added + each.changed > 0)]).toEqual([
+      true,
+      [],
+    ]);
+    expect([await db.read.seedWeighing.count(), await db.read.moistureReading.count()]).toEqual([1, 1]);
+  });
+
+  it("that name one record twice are refused with file, line and column, and nothing is written", async () => {
+    const db = await fresh();
+    granted(await importFolder(db, owner, base));
+    const twice = new Map([
+      ...base,
+      ...csv({
+        "tests_set_up.csv": "test,lot,date\nP7,M 1,2021\n",
+        "replicates_set_up.csv": "test,replicate,sown\nP7,1,25\nP7,2,25\nP7,1,30\n",
+        "containers.csv": "code,lot\nJ-1,M 1\nJ-1,M 2\n",
+      }),
+    ]);
+    const faults = (await checkFolder(db, twice)).faults;
+    expect(faults.map(({ code, file, line, column }) => [code, file, line, column])).toEqual([
+      ["name-twice", "containers.csv", 3, "code"],
+      ["name-twice", "replicates_set_up.csv", 4, "test"],
+    ]);
+    // P1 has its replicate 1 already, in tests.csv.
+    const stands = new Map([...base, ...csv({ "replicates_set_up.csv": "test,replicate,sown\nP1,1,25\n" })]);
+    const outcome = await importFolder(db, owner, stands);
+    expect(outcome.ok ? [] : outcome.refusals.map((each) => [each.code, each.path[0]])).toEqual([
+      ["stands-already", "replicates_set_up.csv"],
+    ]);
+    expect(await db.read.testReplicate.count()).toBe(1);
+  });
+
+  it("are taken back whole, a trait's earlier version after the later one", async () => {
+    const first = await fresh();
+    granted(await importFolder(first, owner, base));
+    await fillEveryTable(first);
+    const folder = await exportFolder(first);
+    const db = await fresh();
+    const { changeSetId } = granted(await importFolder(db, owner, folder));
+    granted(await undoChangeSet(db, owner, changeSetId ?? ""));
+    expect((await exportFolder(db)).get("lots.csv")).toEqual(
+      csv({ "lots.csv": "lot,variety,holder,year,kind,from,thousand_seed_grams,inbreeding,notes\r\n" }).get("lots.csv"),
+    );
+    expect([await db.read.trait.count(), await db.read.lot.count(), await db.read.steward.count()]).toEqual([0, 0, 0]);
+  });
+});
