@@ -1,7 +1,8 @@
 "use client";
 
 import { PageHead } from "@/components/frame/page-head";
-import { Button, ButtonLink } from "@/components/ui/button";
+import { Button } from "@/components/ui/button";
+import { ButtonLink } from "@/components/ui/button-link";
 
 /** What stands in place of a page that could not be made. Nothing that was stored is lost by it. */
 export default function PageFault({ error, reset }: { error: Error & { digest?: string }; reset: () => void }) {

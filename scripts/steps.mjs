@@ -105,6 +105,7 @@ const built = [
   "proxy.ts",
   "instrumentation.ts",
   "instrumentation-client.ts",
+  "scripts/field-bundle.mjs",
   "tsconfig.json",
 ];
 
@@ -126,5 +127,7 @@ export async function build() {
       "The pages could not be built: see the lines above; if you changed nothing, take a fresh clone and try again.",
     );
   }
+  const { bundleField } = await import("./field-bundle.mjs");
+  await bundleField().catch((error) => stop(`The field's page could not be bundled: ${error.message}`));
   mark(".next/built-from", hash);
 }

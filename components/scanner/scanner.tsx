@@ -1,7 +1,7 @@
 "use client";
 
 import { useId, useRef, useState } from "react";
-import { Button } from "@/components/ui";
+import { Button } from "@/components/ui/button";
 import type { Outcome } from "@/lib/science/outcome";
 import { missingInWords, switchLight } from "./camera";
 import { type Picture, picturesOfPhoto } from "./picture";

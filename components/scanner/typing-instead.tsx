@@ -1,7 +1,7 @@
 "use client";
 
 import { type FormEvent, useId, useState } from "react";
-import { Button } from "@/components/ui";
+import { Button } from "@/components/ui/button";
 import styles from "./scanner.module.css";
 
 export interface Typing {

@@ -1,5 +1,6 @@
 export { AskTwice } from "./ask-twice";
-export { Button, ButtonLink } from "./button";
+export { Button, ButtonAnchor } from "./button";
+export { ButtonLink } from "./button-link";
 export { Choice, Tick } from "./choice";
 export { DateField } from "./date-field";
 export { Field, fieldId } from "./field";

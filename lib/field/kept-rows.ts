@@ -59,8 +59,8 @@ export interface Settings {
   /** the last place given to a record */
   readonly sequence: number;
   readonly hand: "left" | "right";
-  /** where the hand was last, so that a reload leads back there */
-  readonly place: string;
+  /** what was begun on a screen and is no record yet, by the screen */
+  readonly drafts: Readonly<Record<string, string>>;
   /** when the registry last answered, by the phone's clock */
   readonly heardAt: string;
   /** milliseconds by which the phone's clock is ahead of the registry's */

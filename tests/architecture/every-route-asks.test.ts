@@ -39,7 +39,7 @@ test("what may be asked for before signing in is this, and nothing else", () => 
   const open = Object.entries(routes).flatMap(([route, action]) => (action === "come-in" ? [route] : []));
   expect(open.sort()).toEqual([
     ...["/api/auth/[...step]", "/certificate", "/certificate/authority", "/come-in", "/come-in/[code]"],
-    ...["/health", "/ready", "/sign-in"],
+    ...["/field", "/field/files/[name]", "/field/icon/[size]", "/health", "/ready", "/sign-in", "/sw.js"],
   ]);
   for (const route of open) expect(isOpenRoute(route), route).toBe(true);
   for (const route of ["/", "/lots", "/members", "/take-out/folder", "/history", "/search/quick"])

@@ -1,5 +1,5 @@
 import { existsSync } from "node:fs";
-import { type Browser, chromium, type Page } from "playwright-core";
+import { type Browser, type BrowserContext, chromium, type Page } from "playwright-core";
 
 const installed = [
   "/usr/bin/chromium",
@@ -45,22 +45,28 @@ function patient(browser: Browser): Browser {
   return browser;
 }
 
+const args = [
+  "--no-sandbox",
+  "--disable-gpu",
+  "--disable-quic",
+  "--no-first-run",
+  "--disable-background-networking",
+  "--disable-component-update",
+  "--disable-sync",
+  // the packaged build has no zygote and runs where /dev/shm is small
+  "--no-zygote",
+  "--disable-dev-shm-usage",
+];
+
 function launched(executablePath: string): Promise<Browser> {
-  return chromium.launch({
-    executablePath,
-    args: [
-      "--no-sandbox",
-      "--disable-gpu",
-      "--disable-quic",
-      "--no-first-run",
-      "--disable-background-networking",
-      "--disable-component-update",
-      "--disable-sync",
-      // the packaged build has no zygote and runs where /dev/shm is small
-      "--no-zygote",
-      "--disable-dev-shm-usage",
-    ],
-  });
+  return chromium.launch({ executablePath, args });
+}
+
+/** A phone: a browser whose memory lies in a folder and outlives it, at the size of a small one. */
+export async function startPhone(folder: string): Promise<BrowserContext> {
+  const executablePath = await browserFile();
+  const viewport = { width: 360, height: 740 };
+  return chromium.launchPersistentContext(folder, { executablePath, args, viewport, hasTouch: true });
 }
 
 /** Errors that a page throws or prints; a test that ends with any of them has failed. */

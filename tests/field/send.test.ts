@@ -92,6 +92,18 @@ describe("sending what waits on the phone", () => {
     expect((await store.unsent()).map((row) => row.id)).toEqual([big?.id]);
   });
 
+  it("says from which record on it has had no answer", async () => {
+    const { store } = await withRecords(3);
+    const [first, second] = await store.records();
+    const from: (number | undefined)[] = [];
+    const post = async (delivery: FieldDelivery): Promise<Posted> => {
+      from.push(delivery.unansweredFrom);
+      return answer([(from.length === 1 ? first : second)?.id ?? ""]);
+    };
+    await sendOutbox(store, post, clock);
+    expect(from.slice(0, 2)).toEqual([1, 2]);
+  });
+
   it("ends where an answer names nothing that was sent", async () => {
     const { store } = await withRecords(1);
     expect(await sendOutbox(store, async () => answer(["another"]), clock)).toMatchObject({

@@ -16,6 +16,7 @@ import { LifeSection } from "./_components/life-section";
 import { LotsSown } from "./_components/lots-in-and-out";
 import { NextSteps } from "./_components/next-steps";
 import { SizeFigure } from "./_components/size-figure";
+import { TakeToField } from "./_components/take-to-field";
 import { CountsOfGrowOut } from "./_sections/counts-of-grow-out";
 import { HarvestsOfGrowOut } from "./_sections/harvests-of-grow-out";
 import { NeighboursOfGrowOut } from "./_sections/neighbours-of-grow-out";
@@ -52,6 +53,7 @@ export default async function GrowOutPage({ params, searchParams }: Parameters) 
           <SeedCoat name={variety.name} crop={variety.crop.key} coat={storedSeedCoat(variety.seedCoat)} size={56} />
         }
         figure={<SizeFigure read={read} life={life} />}
+        actions={<TakeToField growOutId={id} name={growOut.name} />}
       />
       {next.length > 0 ? <NextSteps growOutId={id} next={next} /> : null}
       <LifeSection read={read} life={life} today={today} />

@@ -1,6 +1,6 @@
 import { renderToStaticMarkup } from "react-dom/server";
 import { expect, test } from "vitest";
-import { ButtonLink } from "@/components/ui/button";
+import { ButtonLink } from "@/components/ui/button-link";
 import { isOffered, Offered, Offering, Way } from "@/components/ui/offered";
 import { closedTo } from "@/lib/access/closed-to";
 
