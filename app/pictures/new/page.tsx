@@ -34,11 +34,9 @@ export default async function AddPictures({ searchParams }: { searchParams: Prom
       {refused.length > 0 ? (
         <div role="alert">
           <Notice kind="waiting" title={typed("stored") ? `Stored: ${typed("stored")}. Not stored:` : "Not stored yet"}>
-            <ul>
-              {refused.map((sentence) => (
-                <li key={sentence}>{sentence}</li>
-              ))}
-            </ul>
+            {refused.map((sentence) => (
+              <p key={sentence}>{sentence}</p>
+            ))}
           </Notice>
         </div>
       ) : null}
@@ -48,9 +46,7 @@ export default async function AddPictures({ searchParams }: { searchParams: Prom
         {subject.kind === "trait" ? <input type="hidden" name="variety" value={subject.varietyId} /> : null}
         <div className={styles.files}>
           <label htmlFor="photos">The pictures</label>
-          <p className="quiet" id="photos-hint">
-            JPEG, PNG, WebP or AVIF; at most 20 at once, each at most 30 MB.
-          </p>
+          <p id="photos-hint">JPEG, PNG, WebP or AVIF; at most 20 at once, each at most 30 MB.</p>
           <input
             id="photos"
             name="photos"

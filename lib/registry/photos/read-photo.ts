@@ -1,10 +1,11 @@
 import type { Database } from "@/lib/db";
 import type { RowOf } from "../change-set/records";
-import { fileIsThere } from "./read-photos";
+import { bytesOfPhoto } from "./keep-file";
 
 /** A picture with what it is of, each by name; null where it is of no such. */
 export interface PhotoWhole {
   readonly photo: RowOf<"Photo">;
+  /** false: its file is gone, or is not what was stored */
   readonly there: boolean;
   readonly takenBy: string | null;
   readonly of: {
@@ -32,7 +33,7 @@ export async function readPhoto(db: Database, id: string): Promise<PhotoWhole | 
   const { variety, lot, growOut, plant, test, trait, steward, ...photo } = found;
   return {
     photo,
-    there: await fileIsThere(db, photo),
+    there: (await bytesOfPhoto(db.location, photo.hash)).state === "whole",
     takenBy: steward?.person?.name ?? null,
     of: { variety, lot, growOut, plant, test, trait },
   };

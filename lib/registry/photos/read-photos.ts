@@ -25,12 +25,16 @@ export interface PhotoRead extends PhotoRow {
   readonly there: boolean;
 }
 
-/** The pictures of a record, the oldest first, those of no known day last. One statement. */
+/** The pictures of a record, the oldest first, those of no known day last; those of a trait by what they show of its scale. One statement. */
 export async function readPhotosOf(db: Database, subject: PhotoSubject): Promise<PhotoRead[]> {
   const rows = await readRows(db, photosWhere(ofSubject(subject)));
   const whenTaken = ({ takenOn }: PhotoRow) => takenOn ?? "\uffff";
+  const step = ({ scale }: PhotoRow) => (subject.kind === "trait" ? (scale ?? "\uffff") : "");
   rows.sort(
-    (left, right) => compareCodePoints(whenTaken(left), whenTaken(right)) || compareCodePoints(left.id, right.id),
+    (left, right) =>
+      compareCodePoints(step(left), step(right)) ||
+      compareCodePoints(whenTaken(left), whenTaken(right)) ||
+      compareCodePoints(left.id, right.id),
   );
   return Promise.all(rows.map(async (row) => ({ ...row, there: await fileIsThere(db, row) })));
 }
@@ -69,7 +73,7 @@ function ofSubject({ kind, id }: PhotoSubject): Sql {
 }
 
 /** Whether a picture's file lies in its place, as long as it was stored. What rotted within is told by `npm run verify`. */
-export async function fileIsThere(
+async function fileIsThere(
   { location }: Pick<Database, "location">,
   { hash, bytes }: Pick<PhotoRow, "hash" | "bytes">,
 ): Promise<boolean> {
