@@ -149,6 +149,7 @@ async function oneCase(number: number, book: FieldBook, before: string, counted:
   else if (after !== before && name !== "forgetPerson" && name !== "takeBack" && name !== "takeLinesBack")
     wrong.push("is not as before after it was taken back");
   counted.wrong.push(...wrong.map((each) => `case ${number} ${key}: ${each}\n${given.shown}`));
+  for (const each of wrong) tell(`case ${number} ${key}: ${each}\n${given.shown}`);
   return after;
 }
 

@@ -92,6 +92,7 @@ async function oneCase(
   if ((await hashOfTables(db, { tables: ["Change", "ChangeSet"], columns: ["revision"] })) !== before)
     wrong.push("left something behind");
   counted.wrong.push(...wrong.map((each) => `case ${number}: ${each}`));
+  for (const each of wrong) tell(`case ${number}: ${each}`);
 }
 
 /** What does not answer at all is wrong, too. */
@@ -125,7 +126,9 @@ test(`${cases} mangled folders (seed ${seed}) come in whole and right, or are re
     }
     const wrong = counted.wrong.length;
     await answered(oneCase(registries, number, counted)).catch((error: unknown) => {
-      counted.wrong.push(`case ${number}: broke: ${error instanceof Error ? error.stack : String(error)}`);
+      const told = `case ${number}: broke: ${error instanceof Error ? error.stack : String(error)}`;
+      counted.wrong.push(told);
+      tell(told);
     });
     if (counted.wrong.length > wrong) registries = null;
     if (number % 1000 === 999) tell(`${number + 1} folders, ${counted.wrong.length} wrong`);
