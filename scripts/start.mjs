@@ -15,8 +15,11 @@ if (strange) stop(`"${strange}" is nothing that can be asked for here; npm start
 await prepare();
 if (!process.argv.includes("--prepare")) {
   prepareDataFolder();
+  const number = port();
+  // Said before the pages are built, which takes a while; asked again when they are.
+  await stopWhereTaken(number);
   await build();
-  await serve(port());
+  await serve(number);
 }
 
 function prepareDataFolder() {
@@ -39,12 +42,15 @@ function port() {
   return number;
 }
 
+async function stopWhereTaken(number) {
+  if (await isFree(number)) return;
+  stop(
+    `Port ${number} is taken by another program (perhaps Kinrow already runs: look at http://127.0.0.1:${number}); end it, or start with PORT=${number + 1}.`,
+  );
+}
+
 async function serve(number) {
-  if (!(await isFree(number))) {
-    stop(
-      `Port ${number} is taken by another program (perhaps Kinrow already runs: look at http://127.0.0.1:${number}); end it, or start with PORT=${number + 1}.`,
-    );
-  }
+  await stopWhereTaken(number);
   const environment = {
     ...process.env,
     NODE_ENV: "production",

@@ -1,5 +1,6 @@
 import { type ChildProcess, spawn } from "node:child_process";
 import { chmodSync, existsSync, mkdirSync, readdirSync, readFileSync, renameSync, writeFileSync } from "node:fs";
+import net from "node:net";
 import path from "node:path";
 import Sqlite from "better-sqlite3";
 import { describe, expect, it } from "vitest";
@@ -41,6 +42,42 @@ describe("a full disk", () => {
     granted(await importFolder(db, owner, folderOf("large", 2000)));
     expect(await db.read.lot.count()).toBe(2000);
     await sound(db);
+  });
+});
+
+describe("a disk that takes no more while a backup is made", () => {
+  // The system itself refuses what goes beyond the size that a file may have (ulimit -f, in blocks of 512 bytes or 1 kB).
+  it("says so, leaves no half backup and the registry as it was", async () => {
+    const db = await emptyRegistry();
+    granted(await importFolder(db, owner, folderOf("kept", 300)));
+    const before = await db.lastChange();
+    const { location } = db;
+    const run = spawn(
+      "sh",
+      ["-c", `ulimit -f 200; exec "$0" --import tsx tests/faults/backer.ts "$1"`, process.execPath, location.folder],
+      {
+        stdio: ["ignore", "pipe", "pipe"],
+      },
+    );
+    let said = "";
+    (run.stdout as NodeJS.ReadableStream).on("data", (text: Buffer) => {
+      said += text;
+    });
+    await new Promise((resolve) => run.once("close", resolve));
+    expect(said).toMatch(/did not take|is full/);
+    expect((await listBackups(path.join(location.folder, "backups"))).length).toBe(0);
+    expect(await db.lastChange()).toBe(before);
+    await sound(db);
+    const made = await makeBackup({
+      location,
+      backups: path.join(location.folder, "backups"),
+      now: new Date(),
+      why: "by hand",
+    });
+    expect(made.backup.sound).toBe(true);
+    expect(
+      readdirSync(path.join(location.folder, "backups")).filter((name) => /^\d/.test(name) || name.startsWith(".")),
+    ).toHaveLength(1);
   });
 });
 
@@ -101,6 +138,41 @@ async function holder(folder: string): Promise<ChildProcess> {
   await new Promise<void>((resolve) => (child.stdout as NodeJS.ReadableStream).once("data", () => resolve()));
   return child;
 }
+
+/** What the start command said and how it ended. */
+async function started(environment: Record<string, string>): Promise<{ code: number | null; said: string }> {
+  const child = spawn(process.execPath, ["scripts/start.mjs"], {
+    stdio: ["ignore", "pipe", "pipe"],
+    env: { ...process.env, ...environment },
+  });
+  let said = "";
+  for (const stream of [child.stdout, child.stderr] as NodeJS.ReadableStream[])
+    stream.on("data", (text: Buffer) => {
+      said += text;
+    });
+  const code = await new Promise<number | null>((resolve) => child.once("exit", (ended) => resolve(ended)));
+  return { code, said };
+}
+
+describe("a port that another program has", () => {
+  it("is said with what to do before anything is built, and the data folder stays empty", async () => {
+    const folder = temporaryFolder();
+    const other = net.createServer();
+    await new Promise<void>((resolve) => other.listen(0, "127.0.0.1", () => resolve()));
+    const { port } = other.address() as net.AddressInfo;
+    const { code, said } = await started({ KINROW_DATA: folder, PORT: String(port) });
+    other.close();
+    expect(code).toBe(1);
+    expect(said).toContain(`Port ${port} is taken by another program`);
+    expect(said).toContain(`start with PORT=${port + 1}`);
+    expect(readdirSync(folder)).toEqual([]);
+  });
+
+  it("is refused by name where it is no port", async () => {
+    const { code, said } = await started({ KINROW_DATA: temporaryFolder(), PORT: "seven" });
+    expect([code, said.includes('PORT is "seven"; write a whole number from 1 to 65535.')]).toEqual([1, true]);
+  });
+});
 
 describe("two servers on one folder", () => {
   it("the second is refused with who has it; after a kill nothing is left in the way", async () => {

@@ -1,3 +1,4 @@
+import { setMaxListeners } from "node:events";
 import { createWriteStream, existsSync } from "node:fs";
 import { mkdir, readdir, readFile, rm, stat, writeFile } from "node:fs/promises";
 import path from "node:path";
@@ -74,6 +75,7 @@ async function received(
   const faults: Refusal[] = [];
   const given = new AbortController();
   const { signal } = given;
+  setMaxListeners(mostFiles + 10, signal);
   let broken: unknown = null;
   const giveUp = (error: unknown) => {
     broken ??= error;
