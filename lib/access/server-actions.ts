@@ -9,6 +9,11 @@ export const serverActions: Readonly<Record<string, Readonly<Record<string, Acti
   "app/bring-in/actions.ts": { bringIn: "import" },
   "app/come-in/_actions/come-in.ts": { makeAccount: "come-in", makePassphrase: "come-in" },
   "app/crops/_actions/own-value.ts": { storeOwnValue: "settings", dropOwnValue: "settings" },
+  "app/field/_actions/settle.ts": {
+    settleRecord: "correct-in-field",
+    answerSame: "correct-in-field",
+    plantAlone: "correct-in-field",
+  },
   "app/grow-outs/[id]/plants/_grid/store.ts": { storePlants: "record-in-field" },
   "app/grow-outs/[id]/plants/add/add-these-plants.ts": { addThesePlants: "record-in-field" },
   "app/grow-outs/_actions/end.ts": { end: "record" },
@@ -22,7 +27,11 @@ export const serverActions: Readonly<Record<string, Readonly<Record<string, Acti
     takeFieldRecordBack: "record-in-field",
   },
   "app/grow-outs/_actions/foreign-pollen.ts": { sayForeignPollen: "record" },
-  "app/grow-outs/_actions/harvest.ts": { enterHarvest: "record", putHarvestRight: "record" },
+  "app/grow-outs/_actions/harvest.ts": {
+    enterHarvest: "record",
+    enterHarvestOfField: "record",
+    putHarvestRight: "record",
+  },
   "app/grow-outs/_actions/neighbours.ts": {
     enterNeighbour: "record-in-field",
     putNeighbourRight: "record-in-field",

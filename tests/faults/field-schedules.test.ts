@@ -26,11 +26,22 @@ const noon = Date.parse("2026-08-01T12:00:00.000Z");
 const minute = 60_000;
 
 /** What the network does to a post. */
-const fates = ["comes through", "request lost", "answer lost", "comes twice", "comes later"] as const;
+const fates = [
+  ...["comes through", "request lost", "answer lost", "comes twice", "comes later"],
+  ...["comes backwards", "odd ones come", "even ones come", "even ones come later"],
+] as const;
+type NetworkFate = (typeof fates)[number];
+
+/** What of a heap comes when the network cuts it. */
+function cut(delivery: FieldDelivery, fate: NetworkFate): FieldDelivery {
+  const odd = fate === "odd ones come" ? 0 : fate.startsWith("even ones come") ? 1 : null;
+  const records = delivery.records.filter((_record, place) => odd === null || place % 2 === odd);
+  return { ...delivery, records: fate === "comes backwards" ? records.toReversed() : records };
+}
 
 type Move =
   | { readonly kind: "deed"; readonly phone: 0 | 1; readonly deed: Deed; readonly clockJumps: number }
-  | { readonly kind: "send"; readonly phone: 0 | 1; readonly fates: readonly (typeof fates)[number][] }
+  | { readonly kind: "send"; readonly phone: 0 | 1; readonly fates: readonly NetworkFate[] }
   | { readonly kind: "late one comes"; readonly which: number };
 
 const phone = fc.constantFrom<0 | 1>(0, 1);
@@ -103,14 +114,14 @@ class Network {
 
   constructor(private readonly db: Database) {}
 
-  post(next: readonly (typeof fates)[number][]): Post {
+  post(next: readonly NetworkFate[]): Post {
     const left = [...next];
     return async (sent) => {
       // As over the network: a text.
-      const delivery = JSON.parse(JSON.stringify(sent)) as FieldDelivery;
       const fate = left.shift() ?? "comes through";
+      const delivery = cut(JSON.parse(JSON.stringify(sent)) as FieldDelivery, fate);
       if (fate === "request lost") throw new Error("lost");
-      if (fate === "comes later") {
+      if (fate.endsWith("later")) {
         this.late.push(delivery);
         throw new Error("timed out");
       }

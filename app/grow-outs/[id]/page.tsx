@@ -17,6 +17,7 @@ import { LotsSown } from "./_components/lots-in-and-out";
 import { NextSteps } from "./_components/next-steps";
 import { SizeFigure } from "./_components/size-figure";
 import { TakeToField } from "./_components/take-to-field";
+import { WaitsFromField } from "./_components/waits-from-field";
 import { CountsOfGrowOut } from "./_sections/counts-of-grow-out";
 import { HarvestsOfGrowOut } from "./_sections/harvests-of-grow-out";
 import { NeighboursOfGrowOut } from "./_sections/neighbours-of-grow-out";
@@ -56,6 +57,7 @@ export default async function GrowOutPage({ params, searchParams }: Parameters) 
         actions={<TakeToField growOutId={id} name={growOut.name} />}
       />
       {next.length > 0 ? <NextSteps growOutId={id} next={next} /> : null}
+      <WaitsFromField growOutId={id} />
       <LifeSection read={read} life={life} today={today} />
       <div className="beside">
         <LotsSown read={read} units={section.units} />

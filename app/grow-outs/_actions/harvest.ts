@@ -1,6 +1,7 @@
 "use server";
 
 import { gramsTyped, type UnitSettings } from "@/lib/display/units";
+import { enterSentHarvest } from "@/lib/registry/field/enter-sent-harvest";
 import { correctHarvest } from "@/lib/registry/harvests/correct-harvest";
 import { recordHarvest } from "@/lib/registry/harvests/record-harvest";
 import { type HarvestInput, harvestCorrectionSchema, newHarvestSchema } from "@/lib/schemas/harvests/harvest-entry";
@@ -19,6 +20,27 @@ export async function enterHarvest(growOutId: string, _before: FormAnswer, form:
   const input = parseForm(newHarvestSchema(settings.hemisphere), { ...typed, parents: parentsOfTexts(typed, rows) });
   const outcome = input.ok
     ? await recordHarvest(db, actor, growOutId, inGrams(input.value, unitsOf(settings)), today)
+    : input;
+  return answerOf(
+    typed,
+    atRows(outcome, rows),
+    ({ value }) => `/grow-outs/${growOutId}?wrote=${value.harvestId}#harvested`,
+  );
+}
+
+/** Enters a harvest that a phone recorded, as it stands in its form. */
+export async function enterHarvestOfField(
+  growOutId: string,
+  sentId: string,
+  _before: FormAnswer,
+  form: FormData,
+): Promise<FormAnswer> {
+  const { db, actor, settings, today } = await current("record");
+  const typed = textsOf(form);
+  const rows = rowsTold(typed);
+  const input = parseForm(newHarvestSchema(settings.hemisphere), { ...typed, parents: parentsOfTexts(typed, rows) });
+  const outcome = input.ok
+    ? await enterSentHarvest(db, actor, sentId, inGrams(input.value, unitsOf(settings)), today, new Date())
     : input;
   return answerOf(
     typed,

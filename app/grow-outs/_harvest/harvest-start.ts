@@ -1,4 +1,5 @@
 import type { UnitSettings } from "@/lib/display/units";
+import type { SentHarvest } from "@/lib/registry/field/enter-sent-harvest";
 import type { HarvestRead, HarvestsRead, PlantForHarvest } from "@/lib/registry/harvests/read-harvests";
 import { separateSexes } from "@/lib/science/crops/mating";
 import { weightAsTyped } from "../../lots/_words/units-of";
@@ -46,6 +47,27 @@ export function startOfHarvest(
     holder,
     detasselled: read.growOut.detasselled === null ? "" : String(read.growOut.detasselled),
     ...Object.fromEntries(fates.map((fate, row) => [`plants.${row}.fate`, fate])),
+  };
+}
+
+/** A new harvest as a phone recorded it, laid over what would stand in its form. */
+export function startOfSentHarvest(
+  read: HarvestsRead,
+  sent: SentHarvest,
+  start: Readonly<Record<string, string>>,
+  units: UnitSettings,
+): Record<string, string> {
+  const seeds = sent.parts.some((part) => part.grams === null && part.seeds !== null);
+  const rows = inOrder(read.plants).flatMap(({ id }, row) => {
+    const part = sent.parts.find(({ plantId }) => plantId === id);
+    const amount = seeds ? part?.seeds : part?.grams;
+    const typed = amount == null ? "" : seeds ? String(amount) : weightAsTyped(amount, units);
+    return [[`plants.${row}.fate`, part?.fate ?? "not taken"] as const, [`plants.${row}.amount`, typed] as const];
+  });
+  return {
+    ...start,
+    ...{ told: "plants", each: seeds ? "seeds" : "grams", bulked: sent.bulked, on: sent.on, note: sent.note ?? "" },
+    ...Object.fromEntries(rows),
   };
 }
 

@@ -145,6 +145,10 @@ export function itemWords(item: Waiting, records: NamedRecords): ItemWords {
     }
     case "open-matter": {
       const { facts } = item;
+      if (facts.kind === "field") {
+        const way = { words: "Settle it", href: `/field/came-home?growOut=${facts.growOutId}` };
+        return made(facts.sentence, way, facts.id);
+      }
       const href = facts.testId
         ? `/tests/${facts.testId}`
         : facts.growOutId

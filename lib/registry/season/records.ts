@@ -77,7 +77,8 @@ export interface OpenTest {
 /** A question for a person, or a warning that is not closed. */
 export interface OpenMatter {
   readonly id: string;
-  readonly kind: "question" | "warning";
+  /** field: what phones brought home of a grow-out and a person has to settle */
+  readonly kind: "question" | "warning" | "field";
   readonly sentence: string;
   readonly day: string;
   readonly varietyId: string | null;

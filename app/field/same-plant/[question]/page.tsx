@@ -1,0 +1,73 @@
+import type { Metadata } from "next";
+import Link from "next/link";
+import { notFound } from "next/navigation";
+import { PageHead, Section } from "@/components/frame";
+import { Icon } from "@/components/icons/icon";
+import { SimpleTable } from "@/components/tables";
+import { counted } from "@/lib/display/plurals";
+import { type PlantAsked, readSamePlant } from "@/lib/registry/field/read-same-plant";
+import { current } from "../../../_session/current";
+import { PlantAloneForm, SamePlantForm } from "../../_desk/settle-forms";
+
+export const metadata: Metadata = { title: "One plant, or two" };
+
+/** Two records that may be one plant, beside each other. */
+export default async function SamePlant({ params }: { params: Promise<{ question: string }> }) {
+  const { db } = await current("correct-in-field");
+  const read = await readSamePlant(db, (await params).question);
+  if (!read) notFound();
+  const { lead, other, growOut } = read;
+  const home = `/field/came-home?growOut=${growOut.id}`;
+  return (
+    <div className="sheet stack">
+      <PageHead
+        title="One plant, or two"
+        kind={<Link href={home}>From the field, grow-out {growOut.name}</Link>}
+        mark={<Icon name="page-in" size={32} />}
+      >
+        <p className="lead measure">{read.sentence}</p>
+      </PageHead>
+      <Section id="both" title="Both records">
+        <SimpleTable
+          entries
+          columns={[
+            { key: "plant", name: "Plant" },
+            { key: "place", name: "Where it stands" },
+            { key: "marks", name: "Marks" },
+            { key: "scores", name: "Scores", kind: "count" },
+          ]}
+          rows={[lead, other].map((plant) => ({
+            id: plant.id,
+            cells: {
+              plant: plant.name,
+              place: plant.place || "not written",
+              marks: marksOf(plant),
+              scores: counted(plant.scores, "score"),
+            },
+          }))}
+        />
+      </Section>
+      {read.answer === null ? (
+        <Section id="answer" title="What do you say?">
+          <SamePlantForm questionId={read.id} lead={lead.name} other={other.name} back={home} />
+        </Section>
+      ) : (
+        <Section id="answered" title={read.one ? "They are read as one plant" : "They are two plants"}>
+          <p className="told">{read.answer}</p>
+          {read.one ? <PlantAloneForm plantId={other.id} name={other.name} back={home} /> : null}
+        </Section>
+      )}
+    </div>
+  );
+}
+
+function marksOf({ marks }: PlantAsked) {
+  if (marks.length === 0) return "none";
+  return (
+    <ul>
+      {marks.map(({ id, words, by }) => (
+        <li key={id}>{by ? `${words}; ${by}` : words}</li>
+      ))}
+    </ul>
+  );
+}
