@@ -3,6 +3,7 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { bringFolderIn } from "./bring-in";
 import { startBrowser, watchErrors } from "./browser";
 import { inGround, seriousFindings } from "./findings";
+import { fromTwoPhones } from "./from-two-phones";
 import { handOver } from "./hand-over";
 import { putPicture } from "./put-picture";
 import { startSite, type TestSite } from "./server";
@@ -74,6 +75,11 @@ beforeAll(async () => {
     pages.set(`lineage of a variety${step === "" ? "" : ", followed"}`, `/varieties/${variety}/lineage${step}`);
   for (const step of ["diversity", "grown-otherwise", "grown-otherwise?plants=40&seedParents=12&every=2", "restore"])
     pages.set(`a variety, ${step}`, `/varieties/${variety}/${step}`);
+  const fromField = await fromTwoPhones(page, site.base, pages.get("a grow-out")?.split("/").at(-1) ?? "");
+  pages.set("what came home from the field", fromField.home);
+  pages.set("a record from the field", fromField.record ?? "");
+  pages.set("one plant or two", fromField.same ?? "");
+  pages.set("a phone's file", "/field/file");
   pages.set("blending lots", `/lots/blend?variety=${variety}`);
   pages.set("splitting a lot", `${pages.get("a lot")}/split`);
   for (const step of ["dry", "dry/moisture"]) pages.set(`a lot, ${step}`, `${pages.get("a lot")}/${step}`);
