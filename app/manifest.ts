@@ -8,7 +8,8 @@ export default function manifest(): MetadataRoute.Manifest {
     short_name: "Kinrow",
     description: "Marks, scores, rogue passes and harvests, recorded among the plants with no signal.",
     start_url: "/field",
-    scope: "/field",
+    // signing in again stays inside the app
+    scope: "/",
     display: "standalone",
     background_color: "#221a14",
     theme_color: "#221a14",

@@ -32,6 +32,8 @@ export interface PhoneNow {
   readonly packs: readonly KeptPack[];
   readonly rows: readonly KeptRecord[];
   readonly photosWaiting: number;
+  /** why the registry would not have some of them yet */
+  readonly photosRefused: readonly string[];
   readonly device: Device | null;
   readonly hand: Settings["hand"];
   readonly drafts: Settings["drafts"];
@@ -51,6 +53,7 @@ const nothing: PhoneNow = {
     packs: [],
     rows: [],
     photosWaiting: 0,
+    photosRefused: [],
     device: null,
     hand: "right",
   },
@@ -122,7 +125,7 @@ export class Phone {
     const since = this.#now.rows.filter((row) => row.sequence > last && row.growOutId !== without);
     this.#change({
       ...{ packs, rows: [...rows, ...since], photosWaiting: photos.length, hand: hand ?? "right" },
-      drafts: drafts ?? {},
+      ...{ drafts: drafts ?? {}, photosRefused: photos.flatMap((photo) => photo.sentence ?? []) },
       ...{ heardAt: heardAt ?? null, clockAhead: clockAhead ?? 0, signInAsked: signInAsked ?? false },
     });
   }

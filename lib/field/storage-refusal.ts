@@ -15,7 +15,7 @@ interface Fault {
 
 /** True where opening the store once more may help. */
 export function isLostConnection(fault: unknown): boolean {
-  return chain(fault).some(
+  return storageFaults(fault).some(
     ({ name, message }) =>
       lostConnection.includes(String(name)) ||
       (/connection/i.test(String(message)) && /lost|closing/i.test(String(message))),
@@ -24,7 +24,9 @@ export function isLostConnection(fault: unknown): boolean {
 
 /** True where the phone has no room left. */
 export function isFull(fault: unknown): boolean {
-  return chain(fault).some(({ name, message }) => name === "QuotaExceededError" || /quota/i.test(String(message)));
+  return storageFaults(fault).some(
+    ({ name, message }) => name === "QuotaExceededError" || /quota/i.test(String(message)),
+  );
 }
 
 /** The fault as a refusal that says what to do. */
@@ -42,13 +44,13 @@ export function storageRefusal(fault: unknown): Refusal {
     "not-stored",
     [],
     "this record",
-    `could not be stored (${String(chain(fault)[0]?.name ?? "unknown reason")})`,
+    `could not be stored (${String(storageFaults(fault)[0]?.name ?? "unknown reason")})`,
     "tap again; if that does not help, close this page and open it anew, and write this one on paper meanwhile",
   );
 }
 
 /** A fault with those that lie under it. */
-function chain(fault: unknown): Fault[] {
+export function storageFaults(fault: unknown): Fault[] {
   const found: Fault[] = [];
   let next: unknown = fault;
   while (typeof next === "object" && next !== null && found.length < 5) {

@@ -13,7 +13,7 @@ import type {
   SettingName,
   Settings,
 } from "./kept-rows";
-import { isLostConnection, storageRefusal } from "./storage-refusal";
+import { isLostConnection, storageFaults, storageRefusal } from "./storage-refusal";
 
 /** The name of the store in the phone's browser. */
 export const storeName = "kinrow-field";
@@ -55,6 +55,7 @@ export interface StoreListener {
  */
 export class FieldStore {
   readonly #tables: Tables;
+  #known: Device | null = null;
 
   constructor(name: string = storeName, listener?: StoreListener) {
     this.#tables = new Tables(name);
@@ -78,26 +79,30 @@ export class FieldStore {
     }
   }
 
-  #append(record: NewRecord): Promise<KeptRecord> {
+  async #append(record: NewRecord): Promise<KeptRecord> {
     const { records, settings } = this.#tables;
-    return this.#tables.transaction("rw", records, settings, async () => {
-      const stored = await records.get(record.id);
+    const device = this.#known ?? (await this.device());
+    try {
+      return await this.#tables.transaction("rw", records, settings, async () => {
+        const sequence = (await this.#read("sequence", 0)) + 1;
+        const row: KeptRecord = {
+          id: record.id,
+          sequence,
+          growOutId: record.growOutId,
+          record: { ...record, deviceId: device.id, sequence },
+          state: "unsent",
+          sentence: null,
+          answeredAt: null,
+        };
+        // few steps, and none that waits for another without need: a tap is answered only after them
+        await Promise.all([settings.put({ name: "sequence", value: sequence }), records.add(row)]);
+        return row;
+      });
+    } catch (fault) {
+      const stored = isThere(fault) ? await records.get(record.id) : undefined;
       if (stored) return stored;
-      const device = await this.#device();
-      const sequence = (await this.#read("sequence", 0)) + 1;
-      const row: KeptRecord = {
-        id: record.id,
-        sequence,
-        growOutId: record.growOutId,
-        record: { ...record, deviceId: device.id, sequence },
-        state: "unsent",
-        sentence: null,
-        answeredAt: null,
-      };
-      await settings.put({ name: "sequence", value: sequence });
-      await records.add(row);
-      return row;
-    });
+      throw fault;
+    }
   }
 
   /** This phone; it gets its id the first time it is asked for. */
@@ -106,11 +111,11 @@ export class FieldStore {
   }
 
   async #device(): Promise<Device> {
-    const found = await this.#tables.settings.get("device");
-    if (found) return found.value as Device;
+    const found = (await this.#tables.settings.get("device"))?.value as Device | undefined;
     const id = uuidv7();
-    const device = { id, name: `Phone ${id.slice(-4)}` };
-    await this.#tables.settings.put({ name: "device", value: device });
+    const device = found ?? { id, name: `Phone ${id.slice(-4)}` };
+    if (!found) await this.#tables.settings.put({ name: "device", value: device });
+    this.#known = device;
     return device;
   }
 
@@ -242,4 +247,9 @@ export class FieldStore {
       return work();
     }
   }
+}
+
+/** True where a record of the same id is stored already. */
+function isThere(fault: unknown): boolean {
+  return storageFaults(fault).some(({ name }) => name === "ConstraintError");
 }

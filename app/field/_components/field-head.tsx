@@ -1,13 +1,12 @@
 import { useState } from "react";
 import { type Ground, groundCookie, groundOf } from "@/components/frame/ground";
+import { keepGround } from "@/components/frame/keep-ground";
 import { waitingOf } from "@/lib/field/screen-state";
 import { waitingInWords } from "../_words/waiting-words";
 import styles from "./field.module.css";
 import { usePhoneNow } from "./phone-context";
 import { placeOf } from "./place";
 import { useClock } from "./use-clock";
-
-const aYear = 60 * 60 * 24 * 365;
 
 function groundNow(): Ground {
   return groundOf(new RegExp(`(?:^|; )${groundCookie}=([^;]*)`).exec(document.cookie)?.[1]);
@@ -24,10 +23,8 @@ export function useGround(): [Ground, (ground: Ground) => void] {
   return [
     ground,
     (next) => {
-      document.documentElement.dataset.ground = next;
+      keepGround(next);
       setGround(next);
-      // biome-ignore lint/suspicious/noDocumentCookie: the Cookie Store interface is missing where the page comes by plain http
-      document.cookie = `${groundCookie}=${next}; path=/; max-age=${aYear}; samesite=lax`;
     },
   ];
 }

@@ -113,9 +113,9 @@ function isDone(fault: unknown): boolean {
 
 /** What the registry asked, holds back or would not have: a sentence each. */
 function CameBack({ rows }: { rows: readonly KeptRecord[] }) {
-  const { packs } = usePhoneNow();
+  const { packs, photosRefused } = usePhoneNow();
   const told = rows.filter((row) => row.state === "question" || row.state === "refused" || row.state === "waiting");
-  if (told.length === 0) return null;
+  if (told.length + photosRefused.length === 0) return null;
   const states = { question: "a question for the desk", refused: "not taken in", waiting: "stored, waits" };
   return (
     <section className={styles.part} aria-labelledby="came-back">
@@ -128,6 +128,14 @@ function CameBack({ rows }: { rows: readonly KeptRecord[] }) {
               <strong>{states[state as keyof typeof states]}</strong>
             </p>
             <p>{sentence ?? "Something that it belongs to has not come yet."}</p>
+          </li>
+        ))}
+        {photosRefused.map((sentence) => (
+          <li key={sentence} className={styles.cameBack}>
+            <p>
+              A photo: <strong>not taken in yet</strong>
+            </p>
+            <p>{sentence}</p>
           </li>
         ))}
       </ul>

@@ -158,7 +158,7 @@ export function PlantScreen({ work, plantId }: { work: Work; plantId: string | n
         </div>
       ) : null}
       {found?.mark?.words && panel !== "words" ? <p className={styles.told}>{found.mark.words}</p> : null}
-      <section className={styles.thumb} aria-label="What is asked now">
+      <section key={panel} ref={takeUpFocus} className={styles.thumb} aria-label="What is asked now">
         {panel === "intent" ? (
           <>
             <p className={controls.asks}>What is meant with it?</p>
@@ -225,6 +225,12 @@ export function PlantScreen({ work, plantId }: { work: Work; plantId: string | n
       </section>
     </>
   );
+}
+
+/** What was tapped is gone from the page when the next thing is asked: a keyboard goes on from what has come in its place. */
+function takeUpFocus(section: HTMLElement | null): void {
+  if (document.activeElement !== document.body) return;
+  section?.querySelector<HTMLElement>("button, input, textarea")?.focus({ preventScroll: true });
 }
 
 export type Where = Pick<PlantInField, "cell" | "row" | "position">;

@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from "react";
+import { useCallback, useEffect, useRef, useState } from "react";
 import { Button, ButtonAnchor } from "@/components/ui/button";
 import { counted } from "@/lib/display/plurals";
 import type { Phone } from "@/lib/field/phone";
@@ -30,33 +30,18 @@ export function useTaking(growOutId: string): Taking {
   const [taken, setTaken] = useState<Taken | null>(null);
   const [lasting, setLasting] = useState<boolean | null>(null);
   const [shown, setShown] = useState(() => !packs.some((each) => each.growOutId === growOutId));
-  const [tries, setTries] = useState(0);
   const waits = useRef(false);
   waits.current = rows.some((row) => row.growOutId === growOutId && row.state === "unsent");
-  // biome-ignore lint/correctness/useExhaustiveDependencies: asked anew at each try
+  const ask = useCallback(async () => {
+    setTaken(null);
+    const given = await phone.take(growOutId);
+    setLasting(given.kind === "pack" ? await askForLastingStorage() : null);
+    setTaken(given);
+  }, [phone, growOutId]);
   useEffect(() => {
-    let here = true;
-    if (waits.current) return;
-    void phone.take(growOutId).then(async (given) => {
-      const lasts = given.kind === "pack" ? await askForLastingStorage() : null;
-      if (!here) return;
-      setTaken(given);
-      setLasting(lasts);
-    });
-    return () => {
-      here = false;
-    };
-  }, [phone, growOutId, tries]);
-  return {
-    taken,
-    lasting,
-    shown,
-    again: () => {
-      setTaken(null);
-      setTries(tries + 1);
-    },
-    goOn: () => setShown(false),
-  };
+    if (!waits.current) void ask();
+  }, [ask]);
+  return { taken, lasting, shown, again: () => void ask(), goOn: () => setShown(false) };
 }
 
 /** What is on the phone now, or why it is not. */
