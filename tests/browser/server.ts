@@ -4,7 +4,7 @@ import net from "node:net";
 import os from "node:os";
 import path from "node:path";
 
-/** A server of the built app over an empty data folder of its own. */
+/** A server of the built app over a data folder of its own. */
 export interface TestSite {
   readonly base: string;
   readonly folder: string;
@@ -15,8 +15,11 @@ export interface TestSite {
   end(): Promise<void>;
 }
 
-export async function startSite(environment: Record<string, string> = {}): Promise<TestSite> {
-  const folder = mkdtempSync(path.join(os.tmpdir(), "kinrow-site-"));
+/** Starts one over an empty folder, or over one that was filled; the folder goes with it. */
+export async function startSite(
+  environment: Record<string, string> = {},
+  folder = mkdtempSync(path.join(os.tmpdir(), "kinrow-site-")),
+): Promise<TestSite> {
   const port = await freePort();
   const base = `http://127.0.0.1:${port}`;
   let server = await serve(port, folder, environment);
