@@ -10,6 +10,11 @@ const config: NextConfig = {
     // What is sent passes proxy.ts, where the framework cuts it off after so much: an upload of 64 MB with its borders has to get through.
     proxyClientMaxBodySize: "66mb",
   },
+  turbopack: {
+    resolveAlias: {
+      "@stdlib/assert-has-generator-support": { browser: "./components/in-browser/generators-are-there.cjs" },
+    },
+  },
   // Types are checked whole by npm test; a steward's first start need not wait for it.
   typescript: { ignoreBuildErrors: true },
 };

@@ -38,7 +38,9 @@ export async function inGround(
   const context = await browser.newContext({ viewport: { width: 360, height: 740 }, ...options });
   await context.addInitScript(() =>
     document.addEventListener("securitypolicyviolation", (event) =>
-      console.error(`the policy forbids ${event.effectiveDirective} ${event.blockedURI} ${event.sample}`),
+      console.error(
+        `the policy forbids ${event.effectiveDirective} ${event.blockedURI} ${event.sample} (${event.sourceFile}:${event.lineNumber}:${event.columnNumber})`,
+      ),
     ),
   );
   await context.addCookies([{ name: "kinrow-ground", value: ground === "print" ? "day" : ground, url: base }]);

@@ -35,7 +35,10 @@ beforeAll(async () => {
       const what = column === "source" || column === "sources" || column === "contact" ? link : payload;
       // What the table's own checks refuse can hold no markup either.
       written += await plain.write
-        .$executeRawUnsafe(`UPDATE "${table}" SET "${column}" = "${column}" || ? WHERE "${column}" IS NOT NULL`, what)
+        .$executeRawUnsafe(
+          `UPDATE "${table}" SET "${column}" = "${column}" || ? WHERE typeof("${column}") = 'text'`,
+          what,
+        )
         .catch(() => 0);
     }
   }
@@ -57,7 +60,9 @@ it("what people wrote is shown as they wrote it, and is markup on no page", { ti
     .context()
     .addInitScript(() =>
       document.addEventListener("securitypolicyviolation", (event) =>
-        console.error(`the policy forbids ${event.effectiveDirective} ${event.blockedURI} ${event.sample}`),
+        console.error(
+          `the policy forbids ${event.effectiveDirective} ${event.blockedURI} ${event.sample} (${event.sourceFile}:${event.lineNumber}:${event.columnNumber})`,
+        ),
       ),
     );
   const seen = new Map<string, string>();

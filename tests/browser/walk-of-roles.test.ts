@@ -142,6 +142,7 @@ function send(
   form: { mark: string; page: string },
   role: Role,
   headers: Record<string, string> = ours(),
+  given = '[{"id":"x","key":"x","field":"x"},"$K1","$K1","$K1"]',
 ): Promise<Answer> {
   const sent = {
     "next-action": form.mark,
@@ -150,7 +151,7 @@ function send(
   };
   const cookie = cookieOf.get(role) ?? "";
   // As React writes arguments: something bound to the form, and the form itself (number 1) in each place where it can stand.
-  const body = `--x\r\nContent-Disposition: form-data; name="0"\r\n\r\n[{"id":"x","key":"x","field":"x"},"$K1","$K1","$K1"]\r\n--x--\r\n`;
+  const body = `--x\r\nContent-Disposition: form-data; name="0"\r\n\r\n${given}\r\n--x--\r\n`;
   return ask(site, addressOf(form.page), { method: "POST", headers: { ...sent, cookie, ...headers }, body, agent });
 }
 
@@ -197,6 +198,21 @@ describe("a form", () => {
 });
 
 describe("after all that", () => {
+  it("a form that breaks is in the log by its class and place, without what was sent", async () => {
+    const form = forms.find(({ name }) => name === "storeSteward");
+    if (!form) throw new Error("there is no such form any more");
+    const answer = await send(form, "owner", ours(), JSON.stringify([secrets.contact, null]));
+    expect(answer.status).toBe(500);
+    expect(answer.text).not.toContain(secrets.contact);
+    const lines = readFileSync(path.join(folder, "logs", "server.log"), "utf8")
+      .trim()
+      .split("\n");
+    const told = lines.map((line) => JSON.parse(line) as { msg: string; route: string; fault?: { at: string[] } });
+    const fault = told.filter(({ msg }) => msg === "fault").at(-1);
+    expect(fault).toMatchObject({ level: "error", method: "POST", route: form.page, fault: { kind: "TypeError" } });
+    expect(fault?.fault?.at.length).toBeGreaterThan(0);
+  });
+
   it("the log knows every address by its pattern, and nobody and nothing of the circle", () => {
     const place = path.join(folder, "logs");
     const text = readdirSync(place)
