@@ -58,6 +58,7 @@ beforeAll(async () => {
     ["a published table", "/methods/tables/pollen-models"],
     ["an own value in a table", "/methods/tables/pollen-models/own/maize-2dt/a"],
     ["stewards", "/stewards"],
+    ["a steward", await linkTo("/stewards", /^\/stewards\/[0-9a-f-]{36}\/correct$/)],
     ["a page that is not there", "/nowhere"],
   ];
   for (const [name, place] of named) pages.set(name, place);

@@ -22,7 +22,7 @@ export function Forget({ stewardId, name }: { stewardId: string; name: string })
           ))}
         </Notice>
       ) : null}
-      <p>
+      <div>
         <AskTwice
           button="Erase the name"
           title={`Erase ${name}?`}
@@ -32,7 +32,7 @@ export function Forget({ stewardId, name }: { stewardId: string; name: string })
           kind="forgetting"
           action={forget}
         />
-      </p>
+      </div>
     </Section>
   );
 }
