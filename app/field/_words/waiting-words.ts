@@ -13,7 +13,7 @@ export function waitingInWords({ rows, photosWaiting }: PhoneNow, now: number): 
   if (unsent === 0 && photosWaiting === 0)
     return rows.length === 0 ? "nothing recorded here" : "all is in the registry";
   const photos = photosWaiting === 0 ? "" : photosWaiting === 1 ? "1 photo" : `${photosWaiting} photos`;
-  const records = unsent === 0 ? "" : `${unsent}`;
+  const records = unsent === 0 ? "" : photos === "" ? `${unsent}` : unsent === 1 ? "1 record" : `${unsent} records`;
   const what = [records, photos].filter(Boolean).join(" and ");
   return `${what} not yet in the registry${since === null ? "" : `, since ${momentInWords(since, now)}`}`;
 }
