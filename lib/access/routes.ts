@@ -134,6 +134,7 @@ export const routes = {
   "/varieties": "read",
   "/varieties/[id]": "read",
   "/varieties/[id]/add/[what]": "record",
+  "/varieties/[id]/biography": "read",
   "/varieties/[id]/correct": "correct",
   "/varieties/[id]/correct/[line]": "correct",
   "/varieties/[id]/diversity": "read",

@@ -1,12 +1,10 @@
-import Link from "next/link";
 import { current } from "@/app/_session/current";
 import { Section } from "@/components/frame";
-import { Picture } from "@/components/picture";
 import { Way } from "@/components/ui/offered";
 import type { PhotoSubject } from "@/lib/registry/photos/photo-subject";
 import { readPhotosOf } from "@/lib/registry/photos/read-photos";
-import { pictureAlt, pictureLine, subjectInAddress } from "../_words/picture-words";
-import styles from "./pictures.module.css";
+import { subjectInAddress } from "../_words/picture-words";
+import { Strip } from "./strip";
 
 /** The pictures of a record, as a strip of prints laid side by side. `of`: the record, in words. One statement. */
 export async function Pictures({
@@ -30,21 +28,7 @@ export async function Pictures({
       {photos.length === 0 ? (
         <p className="quiet not-on-paper">No picture yet. {none}</p>
       ) : (
-        <ul className={styles.strip}>
-          {photos.map((photo) => {
-            const line = pictureLine(photo);
-            const alt = pictureAlt(photo, of);
-            return (
-              <li key={photo.id} className={styles.print}>
-                <Link href={`/pictures/${photo.id}`}>
-                  <Picture {...photo} alt={alt} />
-                </Link>
-                {photo.caption ? <p className={styles.caption}>{photo.caption}</p> : null}
-                {line ? <p className={styles.line}>{line}</p> : null}
-              </li>
-            );
-          })}
-        </ul>
+        <Strip photos={photos} of={of} />
       )}
     </Section>
   );

@@ -25,8 +25,14 @@ export interface PhotoRead extends PhotoRow {
   readonly there: boolean;
 }
 
+/** A variety with its lots, grow-outs and tests. */
+interface WholeLife {
+  readonly kind: "life";
+  readonly id: string;
+}
+
 /** The pictures of a record, the oldest first, those of no known day last; those of a trait by what they show of its scale. One statement. */
-export async function readPhotosOf(db: Database, subject: PhotoSubject): Promise<PhotoRead[]> {
+export async function readPhotosOf(db: Database, subject: PhotoSubject | WholeLife): Promise<PhotoRead[]> {
   const rows = await readRows(db, photosWhere(ofSubject(subject)));
   const whenTaken = ({ takenOn }: PhotoRow) => takenOn ?? "\uffff";
   const step = ({ scale }: PhotoRow) => (subject.kind === "trait" ? (scale ?? "\uffff") : "");
@@ -53,8 +59,13 @@ function photosWhere(which: Sql): Selection<PhotoRow> {
 }
 
 /** A trait has the pictures of all its versions; a variety not those of its traits. */
-function ofSubject({ kind, id }: PhotoSubject): Sql {
+function ofSubject({ kind, id }: PhotoSubject | WholeLife): Sql {
   switch (kind) {
+    case "life":
+      return sql`f."traitId" IS NULL AND (f."varietyId" = ${id}
+        OR f."lotId" IN (SELECT l."id" FROM "Lot" l WHERE l."varietyId" = ${id})
+        OR f."growOutId" IN (SELECT g."id" FROM "GrowOut" g WHERE g."varietyId" = ${id})
+        OR f."testId" IN (SELECT t."id" FROM "GerminationTest" t JOIN "Lot" m ON m."id" = t."lotId" WHERE m."varietyId" = ${id}))`;
     case "variety":
       return sql`f."varietyId" = ${id} AND f."traitId" IS NULL`;
     case "lot":

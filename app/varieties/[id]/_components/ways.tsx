@@ -7,6 +7,7 @@ const ways = [
   { key: "diversity", name: "Diversity kept" },
   { key: "grown-otherwise", name: "Grown otherwise" },
   { key: "restore", name: "Restoring it" },
+  { key: "biography", name: "Biography" },
 ] as const;
 
 export type Way = (typeof ways)[number]["key"];
