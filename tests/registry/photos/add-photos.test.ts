@@ -84,6 +84,9 @@ onEveryEngine("Pictures of a record", (fresh) => {
       [null, null],
     ]);
     expect(said(await addPhotos(db, owner, growOut, { plant: "99" }, [picture("d")]))).toBe("unknown-plant");
+    granted(await addPhotos(db, owner, lot(circle.lots.berts), {}, [picture("d")]));
+    const life = await readPhotosOf(db, { kind: "life", id: varieties.shared });
+    expect(life.map(({ hash }) => hash[0])).toEqual(["b", "a", "c", "d"]);
     const ofTrait: PhotoSubject = { kind: "trait", id: trait, varietyId: varieties.held };
     granted(await addPhotos(db, owner, ofTrait, { scale: "9" }, [picture("e")]));
     granted(await addPhotos(db, owner, { kind: "variety", id: varieties.held }, {}, [picture("f")]));
