@@ -74,7 +74,13 @@ beforeAll(async () => {
   for (const step of ["", "/new"]) pages.set(`traits of a variety${step}`, `/varieties/${variety}/traits${step}`);
   for (const step of ["", `?lot=${pages.get("a lot")?.split("/").at(-1)}&way=forward`])
     pages.set(`lineage of a variety${step === "" ? "" : ", followed"}`, `/varieties/${variety}/lineage${step}`);
-  for (const step of ["diversity", "grown-otherwise", "grown-otherwise?plants=40&seedParents=12&every=2", "restore", "biography"])
+  for (const step of [
+    "diversity",
+    "grown-otherwise",
+    "grown-otherwise?plants=40&seedParents=12&every=2",
+    "restore",
+    "biography",
+  ])
     pages.set(`a variety, ${step}`, `/varieties/${variety}/${step}`);
   const fromField = await fromTwoPhones(page, site.base, pages.get("a grow-out")?.split("/").at(-1) ?? "");
   pages.set("what came home from the field", fromField.home);
