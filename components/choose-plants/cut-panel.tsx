@@ -142,8 +142,7 @@ function Sizes({
       {equal ? (
         <Explained explanation={equal}>
           <span className={styles.figure}>
-            counts as <b data-waiting={floor?.waits || undefined}>{sizeInWords(size.value)}</b> if seed is taken alike
-            from each
+            counts as <b data-waiting={floor?.waits || undefined}>{sizeInWords(size.value)}</b>, seed alike from each
           </span>
         </Explained>
       ) : null}

@@ -1,3 +1,5 @@
+import { roundValues } from "@/components/charts/round-values";
+
 /** One cut: so many kept, what their seed counts as, and how far they stand above their neighbours. */
 export interface BreadthPoint {
   readonly kept: number;
@@ -46,21 +48,9 @@ export function breadthLayout(
     wantedAt: goal ? place(goal, "high") : null,
     floorAt: floor === null ? null : x(floor),
     zero: bottom,
-    across: ticks(0, broadest, 5).map((value) => ({ value, at: x(value) })),
-    upward: ticks(lowest, highest, 4).map((value) => ({ value, at: y(value) })),
+    across: roundValues(0, broadest, 5).map((value) => ({ value, at: x(value) })),
+    upward: roundValues(lowest, highest, 4).map((value) => ({ value, at: y(value) })),
   };
-}
-
-/** Round values between two ends, at most about so many. */
-export function ticks(from: number, to: number, most: number): number[] {
-  const rough = (to - from) / most;
-  const size = 10 ** Math.floor(Math.log10(rough));
-  const step = ([1, 2, 5].find((each) => each * size >= rough) ?? 10) * size;
-  const first = Math.ceil(from / step - 1e-9);
-  const last = Math.floor(to / step + 1e-9);
-  return Array.from({ length: Math.max(0, last - first + 1) }, (_, at) =>
-    Number(((first + at) * step).toPrecision(12)),
-  );
 }
 
 /** A dozen of the cuts, evenly apart by the share kept, and always the present one. */

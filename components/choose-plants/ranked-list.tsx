@@ -61,6 +61,9 @@ export function RankedList({
                 Plant
               </th>
               <th scope="col" {...headRole}>
+                Here
+              </th>
+              <th scope="col" {...headRole}>
                 Cell
               </th>
               <th scope="col" {...headRole} data-kind="count">
@@ -71,9 +74,6 @@ export function RankedList({
                   {trait.name}
                 </th>
               ))}
-              <th scope="col" {...headRole}>
-                Here
-              </th>
             </tr>
           </thead>
           <tbody {...groupRole}>
@@ -134,6 +134,18 @@ const PlantRow = memo(function PlantRow({
       <th scope="row" {...rowHeadRole}>
         {plant.tag}
       </th>
+      <td {...cellRole} data-name="Here" className={styles.here}>
+        <span className={styles.standing}>{standingInWords(standing, { plant, reason, byHand })}</span>
+        <Deed
+          plant={plant}
+          standing={standing}
+          reason={reason}
+          byHand={byHand}
+          asking={asking}
+          ask={ask}
+          deeds={deeds}
+        />
+      </td>
       <td {...cellRole} data-name="Cell">
         {plant.cell ?? "not written"}
       </td>
@@ -148,18 +160,6 @@ const PlantRow = memo(function PlantRow({
           {saidOf(trait, plant)}
         </td>
       ))}
-      <td {...cellRole} data-name="Here" className={styles.here}>
-        <span className={styles.standing}>{standingInWords(standing, { plant, reason, byHand })}</span>
-        <Deed
-          plant={plant}
-          standing={standing}
-          reason={reason}
-          byHand={byHand}
-          asking={asking}
-          ask={ask}
-          deeds={deeds}
-        />
-      </td>
     </tr>
   );
 });

@@ -151,6 +151,7 @@ export const routes = {
   "/varieties/[id]/traits": "read",
   "/varieties/[id]/traits/[trait]": "correct",
   "/varieties/[id]/traits/new": "record",
+  "/varieties/[id]/traits/years": "read",
   "/varieties/csv": "read",
   "/varieties/new": "desk",
   "/your-way-in": "read",

@@ -51,6 +51,6 @@ export const subjects: readonly { readonly id: string; readonly title: string; r
   {
     id: "choosing",
     title: "Choosing plants, and what came of it",
-    names: ["choose-plants", "selection-response", "realised-heritability", "scorer-agreement"],
+    names: ["choose-plants", "selection-response", "realised-heritability", "scorer-agreement", "trait-years"],
   },
 ];

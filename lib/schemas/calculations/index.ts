@@ -29,6 +29,7 @@ import { seedMoistureCalculation } from "@/lib/schemas/calculations/seed-moistur
 import { selectionResponseCalculation } from "@/lib/schemas/calculations/selection-response";
 import { sowingCountCalculation } from "@/lib/schemas/calculations/sowing-count";
 import { thousandSeedWeightCalculation } from "@/lib/schemas/calculations/thousand-seed-weight";
+import { traitYearsCalculation } from "@/lib/schemas/calculations/trait-years";
 import { viabilityCalculation } from "@/lib/schemas/calculations/viability";
 import { viabilityForecastCalculation } from "@/lib/schemas/calculations/viability-forecast";
 
@@ -66,6 +67,7 @@ export const calculations: readonly Calculation[] = [
   realisedHeritabilityCalculation,
   selectionResponseCalculation,
   scorerAgreementCalculation,
+  traitYearsCalculation,
 ];
 
 /** The calculation of that name. */

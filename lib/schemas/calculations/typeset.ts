@@ -139,6 +139,11 @@ export const typesetFormulas: Readonly<Record<string, readonly string[]>> = {
     String.raw`P_e = \sum_{ij} w_{ij}\,p_{i\cdot}\,p_{\cdot j}`,
     String.raw`w_{ij} = 1-\left(\frac{|i-j|}{K-1}\right)^{2}`,
   ],
+  "trait-years": [
+    String.raw`\bar x \pm t_{0.975;\,n-1}\,\frac{s}{\sqrt n}`,
+    String.raw`D = \bar V-\bar K,\quad SE = \sqrt{\frac{s_V^2}{n_V}+\frac{s_K^2}{n_K}}`,
+    String.raw`S = \sum_{i<j}\operatorname{sign}(D_j-D_i),\quad b = \operatorname{med}\frac{D_j-D_i}{t_j-t_i}`,
+  ],
   "dry-to": [String.raw`g_\text{end} = g\,\frac{100-m}{100-m_\text{end}}`],
   "thousand-seed-weight": [
     String.raw`w_{1000} = 1000\,\frac{\sum_i g_i}{\sum_i n_i}`,

@@ -1,6 +1,6 @@
 import { expect, it } from "vitest";
 import { placesInCell } from "@/components/choose-plants/cell-layout";
-import { breadthLayout, chartHeight, chartWidth, everySoMany, ticks } from "@/components/choose-plants/gain-layout";
+import { breadthLayout, chartHeight, chartWidth, everySoMany } from "@/components/choose-plants/gain-layout";
 import { aPlant } from "./a-ground";
 
 const points = Array.from({ length: 40 }, (_, at) => ({
@@ -27,12 +27,6 @@ it("draws a band where the size is a span", () => {
   expect(breadthLayout(span, span[3] ?? { kept: 1, size: { low: 1, high: 2 }, gain: 1 }, null, null).band).toMatch(
     /^M.*Z$/,
   );
-});
-
-it("marks round values", () => {
-  expect(ticks(0, 104, 5)).toEqual([0, 50, 100]);
-  expect(ticks(-0.2, 1.9, 4)).toEqual([0, 1]);
-  expect(ticks(0, 1, 5)).toEqual([0, 0.2, 0.4, 0.6, 0.8, 1]);
 });
 
 it("tells a dozen cuts in figures, the present and the last among them", () => {

@@ -99,7 +99,7 @@ export function yearsOf(passes: readonly PassOfVariety[]): OffTypeYear[] {
 }
 
 /** The off-type share over the years, and whether it moves. */
-function Trend({ passes, variety }: { passes: readonly PassOfVariety[]; variety: string }) {
+export function Trend({ passes, variety }: { passes: readonly PassOfVariety[]; variety: string }) {
   const years = yearsOf(passes);
   if (years.length < 2) return null;
   const trend = offTypeTrend({ years });

@@ -46,7 +46,14 @@ export default async function TraitsPage({ params }: { params: Promise<{ id: str
             Four to six are enough: more, and nobody fills them in the rain.
           </Figure>
         }
-        actions={<ButtonLink href={`/varieties/${id}/traits/new`}>Define a trait</ButtonLink>}
+        actions={
+          <>
+            {traits.some((trait) => scoresHere(trait) > 0) ? (
+              <ButtonLink href={`/varieties/${id}/traits/years`}>Over the years</ButtonLink>
+            ) : null}
+            <ButtonLink href={`/varieties/${id}/traits/new`}>Define a trait</ButtonLink>
+          </>
+        }
       />
       <Section id="traits" title="What its plants are scored by">
         {own.length === 0 ? (
