@@ -71,7 +71,8 @@ beforeAll(async () => {
     pages.set(`neighbours of a grow-out${step}`, `${pages.get("a grow-out")}/neighbours${step}`);
   for (const step of ["plants", "plants/add", "choose"])
     pages.set(`a grow-out, ${step}`, `${pages.get("a grow-out")}/${step}`);
-  for (const step of ["", "/new", "/years"]) pages.set(`traits of a variety${step}`, `/varieties/${variety}/traits${step}`);
+  for (const step of ["", "/new", "/years"])
+    pages.set(`traits of a variety${step}`, `/varieties/${variety}/traits${step}`);
   for (const step of ["", `?lot=${pages.get("a lot")?.split("/").at(-1)}&way=forward`])
     pages.set(`lineage of a variety${step === "" ? "" : ", followed"}`, `/varieties/${variety}/lineage${step}`);
   for (const step of [
