@@ -5,8 +5,8 @@ import { type Database, lockWrites, type Transaction } from "@/lib/db";
 import { type Outcome, type Refusal, refusal } from "@/lib/science/outcome";
 import { ownershipFaults } from "../ownership/check-ownership";
 import { seenBy } from "../privacy/seen-by";
-import { isTaken } from "./is-taken";
 import type { TableName } from "./records";
+import { isTaken } from "./refused-by-database";
 import { storageRefusalOf } from "./storage-refusal";
 import { ChangeWriter } from "./writer";
 

@@ -152,6 +152,17 @@ function fieldsThatChanged(reversal: Reversal, from: Record<string, unknown> | n
   );
 }
 
+/** A record that stood before and that this change set made to point there: taken back, it points to what it did. */
+function pointedElsewhere(reversals: readonly Reversal[], table: TableName, id: string, column: string): boolean {
+  return reversals.some(
+    (each) =>
+      each.table === table &&
+      each.id === id &&
+      each.action === "update" &&
+      each.before?.[column] !== each.after?.[column],
+  );
+}
+
 /** Records outside the change set that point to one that it made. */
 async function dependents(
   engine: Database["engine"],
@@ -172,7 +183,7 @@ async function dependents(
       reference.column,
       pointedTo.map((each) => each.id),
     )) {
-      if (going.has(row.id)) continue;
+      if (going.has(row.id) || pointedElsewhere(reversals, table, row.id, reference.column)) continue;
       const what = pointedTo.find((each) => each.id === row[reference.column]);
       const name = `${nounOf(table)} ${await nameOfRecord(tx, table, row)}`;
       const on = what ? `${nounOf(what.table)} ${await nameOfRecord(tx, what.table, what.after ?? {})}` : "it";

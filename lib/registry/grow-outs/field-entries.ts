@@ -24,6 +24,10 @@ export async function recordToCorrect(
   table: FieldTable,
   id: string,
 ): Promise<Outcome<{ growOutId: string; name: string; stewardId: string | null; chain: readonly string[] }>> {
+  if (!Object.hasOwn(fieldNouns, table))
+    return refused(
+      refusal("unknown", ["entry"], String(table), "is no kind of entry of a grow-out", "choose one of the list"),
+    );
   const noun = fieldNouns[table];
   const rows = delegateOf(db, table) as unknown as {
     findUnique(args: { where: { id: string } }): Promise<Stored | null>;

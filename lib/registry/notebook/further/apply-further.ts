@@ -1,6 +1,6 @@
 import { uuidv7 } from "uuidv7";
 import { accepted, type Outcome, type Refusal, refusal, refused } from "@/lib/science/outcome";
-import { isTaken } from "../../change-set/is-taken";
+import { brokenRule, isTaken } from "../../change-set/refused-by-database";
 import type { ChangeWriter } from "../../change-set/writer";
 import type { Fields } from "./cells";
 import { type FurtherDifference, keyText } from "./difference-further";
@@ -46,11 +46,14 @@ async function applyOne(
     remember(spec, record, names);
     return [record];
   });
-  const twice = await createAny(change, spec, made);
-  if (twice) return [...refusals, twice];
   const cleared = Object.fromEntries((spec.clears ?? []).map((field) => [field, null]));
-  for (const [place, id] of standing ?? [])
-    await change.update(spec.table, id, { ...withoutNull(said[place] ?? {}), ...cleared });
+  // The specification names table and fields; their fit is held by a test that brings every file out and in.
+  const fault = await written(spec.file, async () => {
+    await change.createAll(spec.table, made as never);
+    for (const [place, id] of standing ?? [])
+      await change.update(spec.table, id, { ...withoutNull(said[place] ?? {}), ...cleared });
+  });
+  if (fault) return [...refusals, fault];
 
   if (changed.length > 0) {
     const ids = new Map(
@@ -62,28 +65,33 @@ async function applyOne(
     for (const row of changed) {
       const fields = read(row);
       const id = spec.identity.by === "details" ? (fields?.id as string | undefined) : ids.get(keyText(spec, row));
-      if (fields && id) await change.update(spec.table, id, withoutNull({ ...fields, id: undefined }));
+      if (!fields || !id) continue;
+      const fault = await written(spec.file, () =>
+        change.update(spec.table, id, withoutNull({ ...fields, id: undefined })),
+      );
+      if (fault) return [...refusals, fault];
     }
   }
   return refusals;
 }
 
 /**
- * The specification names table and fields; their fit is held by a test that brings every file out and in. What the database says of a record that may stand
- * once alone, and stands elsewhere already, is a refusal: the file that names it is known, the line is not.
+ * Writes what a file gives. What the database refuses of it is a refusal with the file, since the line is not known: a record that may stand once alone and
+ * stands elsewhere already, or a cell that its column cannot hold. Cells are checked before, so that this is the last net.
  */
-async function createAny(
-  change: ChangeWriter,
-  { table, file }: FurtherSpec,
-  rows: readonly Fields[],
-): Promise<Refusal | null> {
+async function written(file: string, work: () => Promise<unknown>): Promise<Refusal | null> {
   try {
-    await change.createAll(table, rows as never);
+    await work();
     return null;
   } catch (error) {
-    if (!isTaken(error)) throw error;
-    const wrong = "names a record that stands already, here or in another file of the folder";
-    return refusal("stands-already", [file, 0, ""], file, wrong, "leave out the line of what stands already");
+    if (isTaken(error)) {
+      const wrong = "names a record that stands already, here or in another file of the folder";
+      return refusal("stands-already", [file, 0, ""], file, wrong, "leave out the line of what stands already");
+    }
+    const rule = brokenRule(error);
+    if (rule === null) throw error;
+    const wrong = `has a cell that cannot be (${rule.replaceAll("_", " ")})`;
+    return refusal("cannot-be", [file, 0, ""], file, wrong, "write it as the other lines of its column");
   }
 }
 

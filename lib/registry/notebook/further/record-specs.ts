@@ -1,4 +1,5 @@
 import { moments, organs, stages } from "@/lib/schemas/grow-outs/field-kinds";
+import { ledgerKinds } from "@/lib/schemas/notebook/kinds";
 import { foldName } from "../../names/fold-name";
 import { another, count, date, day, type FurtherSpec, nameOf, number, oneOf, text } from "./spec";
 
@@ -105,7 +106,7 @@ export const recordFiles: readonly FurtherSpec[] = [
     columns: [
       nameOf("lot", needed),
       date("on", needed),
-      text("kind", needed),
+      oneOf("kind", ledgerKinds, needed),
       number("amount", needed),
       oneOf("unit", units, needed),
       text("how"),

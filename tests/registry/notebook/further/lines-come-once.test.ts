@@ -54,6 +54,49 @@ onEveryEngine("lines of the further files", (fresh) => {
     expect(await db.read.testReplicate.count()).toBe(1);
   });
 
+  it("of which the database holds a rule are refused with their file, whatever else is in the folder", async () => {
+    const db = await fresh();
+    const ledger = (kind: string, amount: string) =>
+      new Map([
+        ...base,
+        ...csv({ "ledger_counted.csv": `lot,on,kind,amount,unit\nM 1,2020,${kind},${amount},ears\n` }),
+      ]);
+    const codes = async (files: ReadonlyMap<string, Uint8Array>) => {
+      const outcome = await importFolder(db, owner, files);
+      return outcome.ok ? [] : outcome.refusals.map((each) => [each.code, each.path[0]]);
+    };
+    expect(await codes(ledger("eaten", "3"))).toEqual([["not-one-of", "ledger_counted.csv"]]);
+    expect(await codes(ledger("received", "-3"))).toEqual([["cannot-be", "ledger_counted.csv"]]);
+    expect(await db.read.changeSet.count({ where: { kind: "import" } })).toBe(0);
+  });
+
+  it("that point a record to one that came with them are taken back together", async () => {
+    const db = await fresh();
+    granted(
+      await importFolder(
+        db,
+        owner,
+        csv({
+          "varieties.csv": "variety,crop\nTarn Vetch,bank vetch\n",
+          "lots.csv": "lot,variety,kind,from\nT 1,Tarn Vetch,founder,\nT 2,Tarn Vetch,founder,\n",
+        }),
+      ),
+    );
+    const { changeSetId } = granted(
+      await importFolder(
+        db,
+        owner,
+        csv({
+          "stewards.csv": "steward\nOsk Tarn\n",
+          "lots.csv": "lot,variety,kind,from,holder\nT 2,Tarn Vetch,founder,,Osk Tarn\n",
+        }),
+      ),
+    );
+    granted(await undoChangeSet(db, owner, changeSetId ?? ""));
+    const lot = await db.read.lot.findFirstOrThrow({ where: { number: "T 2" } });
+    expect([lot.holderId, await db.read.person.count()]).toEqual([null, 0]);
+  });
+
   it("are taken back whole, a trait's earlier version after the later one", async () => {
     const first = await fresh();
     granted(await importFolder(first, owner, base));
