@@ -3,6 +3,7 @@ import type { Widths } from "./carried";
 import { along, type Curve, curveBetween, direction, middleOf, outlineOf } from "./curve";
 import type { Grown } from "./generation";
 import type { PlacedLot } from "./position";
+import { stalkWay } from "./stalk-way";
 
 /** One drawn piece of a stem: sure, at most, or not counted. */
 export interface Piece {
@@ -69,7 +70,11 @@ export function stemsTo(
   const stems = links.map(({ parent, share, pollen, from }): PlacedStem => {
     const offset = links.length > 1 ? (beside + share / 2 - 0.5) * whole : 0;
     beside += share;
-    const curve = curveBetween({ x: from.x, y: from.y }, { x: own.x, y: own.y + offset });
+    const [foot, tip] = [
+      { x: from.x, y: from.y },
+      { x: own.x, y: own.y + offset },
+    ];
+    const curve = own.grown.lot.kind === "split" ? stalkWay(foot, tip, place.values()) : curveBetween(foot, tip);
     curves.push(curve);
     const common = {
       parent,
