@@ -1,7 +1,7 @@
 "use client";
 
 import Link from "next/link";
-import { useMemo, useRef, useState } from "react";
+import { type FormEvent, useMemo, useRef, useState } from "react";
 import { Figure } from "@/components/numbers";
 import { SimpleTable } from "@/components/tables";
 import { ButtonLink, Notice } from "@/components/ui";
@@ -24,8 +24,17 @@ export function GrownOtherwise({ ground, start }: { ground: GroundToGrowOn; star
   const form = useRef<HTMLFormElement>(null);
   const today = useMemo(() => reckonPlan(planOfAddress({}, ground), ground), [ground]);
   const reckoned = useMemo(() => reckonPlan(plan, ground), [plan, ground]);
-  const read = () => {
+  // Until somebody types how many give seed, they follow the plants as they stood to them.
+  const seedTyped = useRef(false);
+  const read = (event: FormEvent) => {
     if (!form.current) return;
+    const typedIn = event.target instanceof HTMLInputElement ? event.target.name : "";
+    if (typedIn === "seedParents") seedTyped.current = true;
+    const seed = form.current.elements.namedItem("seedParents");
+    if (typedIn === "plants" && !seedTyped.current && seed instanceof HTMLInputElement) {
+      const [plants, part] = [Number(new FormData(form.current).get("plants")), partGivingSeed(start)];
+      if (plants >= 1 && part !== null) seed.value = String(Math.max(1, Math.round(plants * part)));
+    }
     const data = new FormData(form.current);
     const typed = Object.fromEntries([...new Set(data.keys())].map((name) => [name, data.getAll(name).map(String)]));
     const next = planOfAddress({ lots: [], ...typed }, ground);
@@ -58,6 +67,12 @@ export function GrownOtherwise({ ground, start }: { ground: GroundToGrowOn; star
       <Advice ground={ground} plan={reckoned.ok ? reckoned.value : null} />
     </>
   );
+}
+
+/** Of the plants that flower those whose seed is kept, 0..1; null where it is not to be read. */
+function partGivingSeed({ plants, seedParents }: PlanTyped): number | null {
+  const part = Number(seedParents) / Number(plants);
+  return part > 0 && part <= 1 ? part : null;
 }
 
 type Reckoned = ReturnType<typeof reckonPlan>;

@@ -15,7 +15,7 @@ export function planInWords({ lots, parents, plants, plot, every }: PlanReckoned
     return [lots.length > 1 ? `${lot.number} (${percent(share, 0)})` : lot.number];
   });
   const spread = cvOf(plot.seedShares) > 0 ? ` unlike (cv ${plainNumber(cvOf(plot.seedShares), 1)})` : "";
-  return `lot ${listed(from)}: ${counted(plants, "plant")}, seed of ${plot.seedParents}${spread}, every ${counted(every, "year")}`;
+  return `lot ${listed(from)}: ${counted(plants, "plant")}, seed of ${plot.seedParents}${spread}, every ${every === 1 ? "year" : counted(every, "year")}`;
 }
 
 /** How what is left in thirty years is worked out. */
