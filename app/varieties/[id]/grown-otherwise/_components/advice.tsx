@@ -28,7 +28,8 @@ export function Advice({ ground, plan }: { ground: GroundToGrowOn; plan: PlanRec
       <div className="stack">
         <p>
           To keep so much of what is in the seed now for {yearsAhead} years, with a grow-out every{" "}
-          {every === 1 ? "year" : counted(every, "year")}, seed from all plants in equal shares. Fewer grow-outs help as much as more plants.
+          {every === 1 ? "year" : counted(every, "year")}, seed from all plants in equal shares. Fewer grow-outs help as
+          much as more plants.
         </p>
         <SimpleTable
           columns={[
