@@ -20,6 +20,7 @@ export const searchPlace: Place = { name: "Search", href: "/search" };
 export const registryPlaces: readonly Place[] = [
   { name: "Bring files in", href: "/bring-in" },
   { name: "Take files out", href: "/take-out" },
+  { name: "From the field", href: "/field/came-home" },
   { name: "Crops", href: "/crops" },
   { name: "Stewards", href: "/stewards" },
   { name: "Methods", href: "/methods" },

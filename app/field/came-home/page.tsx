@@ -84,6 +84,18 @@ export default async function CameHome({
           </ul>
         </Section>
       ) : null}
+      {read.asOne.length > 0 ? (
+        <Section id="as-one" title="Read as one plant" aside={counted(read.asOne.length, "pair")}>
+          <ul className="stack-near">
+            {read.asOne.map(({ questionId, lead, other, growOut: of }) => (
+              <li key={questionId}>
+                Plants {lead} and {other}
+                {growOut ? "" : ` of ${of}`}. <Way href={`/field/same-plant/${questionId}`}>Look at both</Way>
+              </li>
+            ))}
+          </ul>
+        </Section>
+      ) : null}
       {read.phones.length > 0 ? (
         <Section id="phones" title="Phones">
           <SimpleTable
@@ -125,7 +137,7 @@ export default async function CameHome({
             entries
             columns={[
               { key: "what", name: "What" },
-              { key: "growOut", name: "Grow-out" },
+              ...(growOut ? [] : [{ key: "growOut", name: "Grow-out" }]),
               { key: "recorded", name: "Recorded, by the phone’s clock" },
               { key: "arrived", name: "Arrived" },
               { key: "phone", name: "Phone, and whose hand" },

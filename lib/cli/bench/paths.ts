@@ -49,6 +49,7 @@ export async function benchPages(db: Database): Promise<{ lotIds: string[]; path
     `/type-in/${variety.id}`,
     "/search?q=bench",
     "/history",
+    "/field/came-home",
     "/settings",
   ];
   const others = await db.read.lot.findMany({

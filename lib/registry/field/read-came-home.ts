@@ -48,10 +48,19 @@ export interface AskedOfField {
   readonly fieldRecordId: string | null;
 }
 
+/** Two records that a person said are one plant. */
+export interface ReadAsOne {
+  readonly questionId: string;
+  readonly lead: string;
+  readonly other: string;
+  readonly growOut: string;
+}
+
 export interface CameHome {
   readonly phones: readonly PhoneHome[];
   readonly asked: readonly AskedOfField[];
   readonly askedInAll: number;
+  readonly asOne: readonly ReadAsOne[];
   readonly records: readonly SentRow[];
   readonly recordsInAll: number;
 }
@@ -98,6 +107,12 @@ export async function readCameHome(db: Database, { growOutId, deviceId, from, mo
       WHERE q."answeredAt" IS NULL AND q."kind" IN (${fromField}, ${samePlant}) AND ${askedHere}
       ORDER BY q."id" LIMIT ${mostAsked}`,
   };
+  const asOne: Selection<ReadAsOne> = {
+    columns: { questionId: "text", lead: "text", other: "text", growOut: "text" },
+    rows: sql`SELECT q."id" AS "questionId", l."name" AS "lead", o."name" AS "other", g."name" AS "growOut" FROM "Question" q
+      JOIN "Plant" o ON o."id" = q."otherPlantId" AND o."sameAsId" = q."plantId" JOIN "Plant" l ON l."id" = q."plantId"
+      JOIN "GrowOut" g ON g."id" = q."growOutId" WHERE q."kind" = ${samePlant} AND ${askedHere} ORDER BY q."id" DESC LIMIT ${mostAsked}`,
+  };
   const counted: Selection<{ asked: number; records: number }> = {
     columns: { asked: "number", records: "number" },
     rows: sql`SELECT
@@ -112,13 +127,14 @@ export async function readCameHome(db: Database, { growOutId, deviceId, from, mo
       LEFT JOIN "Person" p ON p."stewardId" = r."stewardId"
       WHERE ${ofGrowOut} AND ${ofPhone} ORDER BY r."arrivedAt" DESC, r."deviceId", r."sequence" DESC LIMIT ${most} OFFSET ${from}`,
   };
-  const found = await readTogether(db, { phones, asked, counted, records });
+  const found = await readTogether(db, { phones, asked, asOne, counted, records });
   return {
     phones: found.phones.map(({ lastRefusals, ...phone }) => ({
       ...phone,
       clockAhead: clockAheadOf({ refusals: lastRefusals }),
     })),
     asked: found.asked,
+    asOne: found.asOne,
     askedInAll: found.counted[0]?.asked ?? 0,
     records: found.records.map(sentRow),
     recordsInAll: found.counted[0]?.records ?? 0,

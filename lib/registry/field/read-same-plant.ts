@@ -6,7 +6,12 @@ export interface PlantAsked {
   readonly name: string;
   readonly place: string;
   /** what was written of it, in order */
-  readonly marks: readonly { readonly id: string; readonly words: string; readonly by: string | null }[];
+  readonly marks: readonly {
+    readonly id: string;
+    readonly on: string;
+    readonly words: string;
+    readonly by: string | null;
+  }[];
   readonly scores: number;
 }
 
@@ -51,7 +56,8 @@ function asked({ id, name, cell, row, position, marks, scores }: Stored): PlantA
     ...{ id, name, place, scores: scores.length },
     marks: marks.map((mark) => ({
       id: mark.id,
-      words: [mark.on, mark.intent, mark.tag && `tag ${mark.tag}`, mark.words].filter(Boolean).join(", "),
+      on: mark.on,
+      words: [mark.intent, mark.tag && `tag ${mark.tag}`, mark.words].filter(Boolean).join(", "),
       by: mark.steward?.person?.name ?? null,
     })),
   };

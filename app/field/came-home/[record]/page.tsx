@@ -5,6 +5,7 @@ import { notFound } from "next/navigation";
 import { PageHead, Section } from "@/components/frame";
 import { Icon } from "@/components/icons/icon";
 import { ButtonLink, Notice } from "@/components/ui";
+import { dayInWords } from "@/lib/display/dates";
 import { readSentRecord } from "@/lib/registry/field/read-sent-record";
 import { current } from "../../../_session/current";
 import { zoneCookie } from "../../../_session/zone-cookie";
@@ -38,7 +39,8 @@ export default async function SentRecord({ params }: { params: Promise<{ record:
           <div>
             <dt>In the field</dt>
             <dd>
-              {sent.on}; recorded {recordedInWords(sent.recordedAt, sent.recordedOffset)} by the phone’s clock
+              {dayInWords(sent.on)}; recorded {recordedInWords(sent.recordedAt, sent.recordedOffset)} by the phone’s
+              clock
               {clock ? `, which was ${clock} when it sent this` : ""}
             </dd>
           </div>
@@ -74,26 +76,28 @@ export default async function SentRecord({ params }: { params: Promise<{ record:
         </dl>
       </Section>
       {read.state === "question" ? (
-        <Section id="settle" title="What becomes of it">
-          {read.reasons.length > 0 ? (
-            <Notice kind="waiting" title={read.waiting ? "Waits" : "Stands against it"}>
-              {read.reasons.map((reason) => (
-                <p key={reason}>
-                  {reason.charAt(0).toUpperCase()}
-                  {reason.slice(1)}.
-                </p>
-              ))}
-            </Notice>
-          ) : null}
-          {sent.kind === "harvest" && growOut ? (
-            <p className="row">
-              <ButtonLink href={`/grow-outs/${growOut.id}/harvest?sent=${read.id}`} kind="chief">
-                Enter this harvest
-              </ButtonLink>
-              <span>The form stands filled in with what the phone recorded.</span>
-            </p>
-          ) : null}
-          <SettleForm recordId={read.id} alike={read.alike} ways={read.ways} back={home} />
+        <Section id="settle" title="What a person says of it">
+          <div className="stack">
+            {read.reasons.length > 0 ? (
+              <Notice kind="waiting" title={read.waiting ? "Waits" : "Stands against it"}>
+                {read.reasons.map((reason) => (
+                  <p key={reason}>
+                    {reason.charAt(0).toUpperCase()}
+                    {reason.slice(1)}.
+                  </p>
+                ))}
+              </Notice>
+            ) : null}
+            {sent.kind === "harvest" && growOut ? (
+              <p className="row">
+                <ButtonLink href={`/grow-outs/${growOut.id}/harvest?sent=${read.id}`} kind="chief">
+                  Enter this harvest
+                </ButtonLink>
+                <span>The form stands filled in with what the phone recorded.</span>
+              </p>
+            ) : null}
+            <SettleForm recordId={read.id} alike={read.alike} ways={read.ways} back={home} />
+          </div>
         </Section>
       ) : null}
     </div>

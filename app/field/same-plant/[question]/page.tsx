@@ -4,7 +4,7 @@ import { notFound } from "next/navigation";
 import { PageHead, Section } from "@/components/frame";
 import { Icon } from "@/components/icons/icon";
 import { SimpleTable } from "@/components/tables";
-import { counted } from "@/lib/display/plurals";
+import { dateInWords } from "@/lib/display/dates";
 import { type PlantAsked, readSamePlant } from "@/lib/registry/field/read-same-plant";
 import { current } from "../../../_session/current";
 import { PlantAloneForm, SamePlantForm } from "../../_desk/settle-forms";
@@ -42,7 +42,7 @@ export default async function SamePlant({ params }: { params: Promise<{ question
               plant: plant.name,
               place: plant.place || "not written",
               marks: marksOf(plant),
-              scores: counted(plant.scores, "score"),
+              scores: plant.scores,
             },
           }))}
         />
@@ -53,8 +53,10 @@ export default async function SamePlant({ params }: { params: Promise<{ question
         </Section>
       ) : (
         <Section id="answered" title={read.one ? "They are read as one plant" : "They are two plants"}>
-          <p className="told">{read.answer}</p>
-          {read.one ? <PlantAloneForm plantId={other.id} name={other.name} back={home} /> : null}
+          <div className="stack">
+            <p className="told">{read.answer}</p>
+            {read.one ? <PlantAloneForm plantId={other.id} name={other.name} back={home} /> : null}
+          </div>
         </Section>
       )}
     </div>
@@ -63,11 +65,9 @@ export default async function SamePlant({ params }: { params: Promise<{ question
 
 function marksOf({ marks }: PlantAsked) {
   if (marks.length === 0) return "none";
-  return (
-    <ul>
-      {marks.map(({ id, words, by }) => (
-        <li key={id}>{by ? `${words}; ${by}` : words}</li>
-      ))}
-    </ul>
-  );
+  return marks.map(({ id, on, words, by }) => (
+    <div key={id}>
+      {dateInWords(on)}: {by ? `${words}; ${by}` : words}
+    </div>
+  ));
 }
