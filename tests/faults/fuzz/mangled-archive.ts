@@ -5,7 +5,9 @@ import type { Folder } from "./mangled-folder";
 /** A folder as a zip: packed by another library than the one that unpacks, and often not as it should be. */
 export function mangledArchive(folder: Folder, drawn: Drawn): Uint8Array {
   const top = drawn.one(["", "notebook/", "a/b/", "", "notebook/"]);
-  const paths = [...folder].filter(([name]) => name !== "").map(([name, bytes]) => [top + name, bytes] as const);
+  const paths = [...folder]
+    .filter(([name]) => name !== "" && name !== "__proto__")
+    .map(([name, bytes]) => [top + name, bytes] as const);
   const files: Record<string, Uint8Array> = Object.fromEntries(paths);
   const [first] = paths;
   const dice = drawn.whole(14);
