@@ -5,19 +5,27 @@ export interface Picture {
   readonly height: number;
 }
 
-/** Part of a video's frame, as shares of its height: the whole middle, and its heart, where a small code has pixels enough. */
-const parts = [1, 0.5] as const;
-const mostPixels = 640;
-const photoSides = [1600, 800] as const;
+/**
+ * How a frame is looked at, in turn: which share of its height, and drawn how large at most. The whole middle; its heart, where a small code has
+ * pixels enough; the whole drawn small, since the reader finds no code whose modules are wider than some 15 pixels.
+ */
+export const looks = [
+  { share: 1, side: 640 },
+  { share: 0.5, side: 640 },
+  { share: 1, side: 320 },
+] as const;
+/** The sides at which a photo is looked at, the larger first. */
+export const photoSides = [1600, 800, 400] as const;
 
-/** The middle of what the camera sees, square; wide and narrow in turn, by the number of the look. Null before there is a frame. */
+/** The middle of what the camera sees, square; by the number of the look. Null before there is a frame. */
 export function middleOfFrame(video: HTMLVideoElement, canvas: HTMLCanvasElement, look: number): Picture | null {
   const { videoWidth: width, videoHeight: height } = video;
   if (width === 0 || height === 0) return null;
-  const side = Math.round(Math.min(width, height) * (parts[look % parts.length] ?? 1));
+  const how = looks[look % looks.length] ?? looks[0];
+  const side = Math.round(Math.min(width, height) * how.share);
   const left = Math.round((width - side) / 2);
   const top = Math.round((height - side) / 2);
-  return drawn(canvas, video, [left, top, side, side], [Math.min(side, mostPixels), Math.min(side, mostPixels)]);
+  return drawn(canvas, video, [left, top, side, side], [Math.min(side, how.side), Math.min(side, how.side)]);
 }
 
 /** A photo from large to small: a code that is blurred when large may be sharp when small. Throws where the file is no picture. */

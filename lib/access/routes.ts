@@ -6,6 +6,7 @@ import type { Action } from "./permissions";
  */
 export const routes = {
   "/": "read",
+  "/S/[growOut]/[rows]/[traits]/[on]": "read",
   "/api/auth/[...step]": "come-in",
   "/bring-in": "import",
   "/bring-in/[upload]": "import",
@@ -59,7 +60,9 @@ export const routes = {
   "/grow-outs/[id]/plot": "record",
   "/grow-outs/[id]/rogue": "record-in-field",
   "/grow-outs/[id]/rogue/[entry]": "correct-in-field",
+  "/grow-outs/[id]/sheet": "read",
   "/grow-outs/[id]/sow": "record",
+  "/grow-outs/[id]/tags": "read",
   "/grow-outs/csv": "read",
   "/grow-outs/new": "record",
   "/health": "come-in",

@@ -17,9 +17,10 @@ describe("a source file", () => {
   });
 
   it("has a name in kebab-case", () => {
+    // the address in a printed code is in capitals, which take half the room
+    const plain = (file: string) => file.replace(/\[[^\]]+\]/g, "").replace(/^app\/S\//, "app/");
     const odd = code.filter(
-      (file) =>
-        !/^(\.ci|[a-z0-9_.[\]-]+)(\/[a-z0-9_.[\]-]+)*$/i.test(file) || /[A-Z]/.test(file.replace(/\[[^\]]+\]/g, "")),
+      (file) => !/^(\.ci|[a-z0-9_.[\]-]+)(\/[a-z0-9_.[\]-]+)*$/i.test(file) || /[A-Z]/.test(plain(file)),
     );
     expect(odd).toEqual([]);
   });

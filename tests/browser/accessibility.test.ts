@@ -69,7 +69,7 @@ beforeAll(async () => {
     pages.set(`a grow-out, ${step}`, `${pages.get("a grow-out")}/${step}`);
   for (const step of ["", "/new", "/looked", "/methods/new", "/claim"])
     pages.set(`neighbours of a grow-out${step}`, `${pages.get("a grow-out")}/neighbours${step}`);
-  for (const step of ["plants", "plants/add", "choose"])
+  for (const step of ["plants", "plants?sheet=1:4.A*90:92", "plants/add", "choose", "sheet", "tags", "tags?kind=loop"])
     pages.set(`a grow-out, ${step}`, `${pages.get("a grow-out")}/${step}`);
   for (const step of ["", "/new", "/years"])
     pages.set(`traits of a variety${step}`, `/varieties/${variety}/traits${step}`);

@@ -22,10 +22,10 @@ async function browserFile(): Promise<string> {
   throw new Error("No browser was found for the tests; install Chromium or Chrome, or name one in KINROW_BROWSER.");
 }
 
-/** Starts the browser; where it will not, the sentence says what to install. */
-export async function startBrowser(): Promise<Browser> {
+/** Starts the browser; where it will not, the sentence says what to install. `more` are further switches of it. */
+export async function startBrowser(more: readonly string[] = []): Promise<Browser> {
   const file = await browserFile();
-  const browser = await launched(file).catch((error: Error) => {
+  const browser = await launched(file, more).catch((error: Error) => {
     const why = error.message.split("\n").find((line) => /error while loading|cannot open/.test(line)) ?? error.message;
     throw new Error(
       `The browser ${file} did not start (${why.trim()}); install Chromium, or the libraries it names, or name another browser in KINROW_BROWSER.`,
@@ -58,8 +58,8 @@ const args = [
   "--disable-dev-shm-usage",
 ];
 
-function launched(executablePath: string): Promise<Browser> {
-  return chromium.launch({ executablePath, args });
+function launched(executablePath: string, more: readonly string[]): Promise<Browser> {
+  return chromium.launch({ executablePath, args: [...args, ...more] });
 }
 
 /** A phone: a browser whose memory lies in a folder and outlives it, at the size of a small one. */

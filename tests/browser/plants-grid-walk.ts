@@ -8,6 +8,21 @@ export interface Ground {
   readonly variety: string;
 }
 
+/** A grow-out of the registry that has no plants yet. */
+export async function aGrowOutWithoutPlants(on: Page, base: string): Promise<Ground> {
+  await on.goto(`${base}/grow-outs`);
+  const links = await on
+    .locator("main a[href]")
+    .evaluateAll((all) => all.map((each) => each.getAttribute("href") ?? ""));
+  for (const href of links.filter((each) => /^\/grow-outs\/[0-9a-f-]{36}$/.test(each))) {
+    await on.goto(`${base}${href}/plants`);
+    if ((await on.locator("[role=grid] [data-row]").count()) > 0) continue;
+    const variety = await on.locator('main a[href^="/varieties/"]').first().getAttribute("href");
+    return { base, growOut: href.split("/").at(-1) ?? "", variety: variety?.split("/")[2] ?? "" };
+  }
+  throw new Error("no grow-out without plants");
+}
+
 const cell = (page: Page, row: number, column: number) =>
   page.locator(`[role=grid] [data-row="${row}"][data-column="${column}"]`);
 const textOf = async (page: Page, row: number, column: number) =>

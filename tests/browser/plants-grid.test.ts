@@ -2,7 +2,16 @@ import type { Browser, Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from "vitest";
 import { bringFolderIn } from "./bring-in";
 import { startBrowser, watchErrors } from "./browser";
-import { addPlants, defineTraits, type Ground, pasteCells, readBack, storeAll, typeScores } from "./plants-grid-walk";
+import {
+  addPlants,
+  aGrowOutWithoutPlants,
+  defineTraits,
+  type Ground,
+  pasteCells,
+  readBack,
+  storeAll,
+  typeScores,
+} from "./plants-grid-walk";
 import { startSite, type TestSite } from "./server";
 
 let browser: Browser;
@@ -16,7 +25,7 @@ beforeAll(async () => {
   browser = await startBrowser();
   const first = await browser.newPage();
   await bringFolderIn(first, site.base, "tests/reference/notebook");
-  ground = await aGrowOutWithoutPlants(first);
+  ground = await aGrowOutWithoutPlants(first, site.base);
   await first.close();
 });
 
@@ -34,20 +43,6 @@ afterEach(async () => {
   await page.context().close();
   expect(errors).toEqual([]);
 });
-
-async function aGrowOutWithoutPlants(on: Page): Promise<Ground> {
-  await on.goto(`${site.base}/grow-outs`);
-  const links = await on
-    .locator("main a[href]")
-    .evaluateAll((all) => all.map((each) => each.getAttribute("href") ?? ""));
-  for (const href of links.filter((each) => /^\/grow-outs\/[0-9a-f-]{36}$/.test(each))) {
-    await on.goto(`${site.base}${href}/plants`);
-    if ((await on.locator("[role=grid] [data-row]").count()) > 0) continue;
-    const variety = await on.locator('main a[href^="/varieties/"]').first().getAttribute("href");
-    return { base: site.base, growOut: href.split("/").at(-1) ?? "", variety: variety?.split("/")[2] ?? "" };
-  }
-  throw new Error("no grow-out without plants");
-}
 
 it("a steward scores plants with the keyboard, pastes 200 rows of four cells, and stores all of it as one entry", async () => {
   await defineTraits(page, ground);

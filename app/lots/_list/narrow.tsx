@@ -24,7 +24,7 @@ export function Narrow({ query, fields }: { query: LotListQuery; fields: readonl
       ) : null}
       <details className={styles.narrow}>
         <summary>Narrow the list</summary>
-        <form className={styles.form} action="/lots">
+        <form className={styles.form} action="/lots" noValidate>
           {[...kept].map(([name, value]) => (
             <input key={name} type="hidden" name={name} value={value} />
           ))}

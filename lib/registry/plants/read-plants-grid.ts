@@ -9,6 +9,7 @@ interface Head {
   readonly variety: string;
   readonly seedCoat: string | null;
   readonly cropKey: string;
+  readonly crop: string;
   readonly seedParentsPlanned: number | null;
   readonly sownLast: string | null;
   readonly endedOn: string | null;
@@ -24,10 +25,18 @@ export interface PlantsGrid extends PlantsRead {
 export async function readPlantsGrid(db: Database, growOutId: string): Promise<PlantsGrid | null> {
   const heads: Selection<Head> = {
     columns: {
-      ...{ id: "text", name: "text", varietyId: "text", variety: "text", seedCoat: "text", cropKey: "text" },
+      ...{
+        id: "text",
+        name: "text",
+        varietyId: "text",
+        variety: "text",
+        seedCoat: "text",
+        cropKey: "text",
+        crop: "text",
+      },
       ...{ seedParentsPlanned: "number", sownLast: "text", endedOn: "text" },
     },
-    rows: sql`SELECT g."id", g."name", g."varietyId", v."name" AS "variety", v."seedCoat", c."key" AS "cropKey", g."seedParentsPlanned", g."sownLast", g."endedOn"
+    rows: sql`SELECT g."id", g."name", g."varietyId", v."name" AS "variety", v."seedCoat", c."key" AS "cropKey", c."commonName" AS "crop", g."seedParentsPlanned", g."sownLast", g."endedOn"
       FROM "GrowOut" g JOIN "Variety" v ON v."id" = g."varietyId" JOIN "Crop" c ON c."id" = v."cropId" WHERE g."id" = ${growOutId}`,
   };
   const people: Selection<{ stewardId: string; name: string }> = {

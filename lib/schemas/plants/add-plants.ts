@@ -29,6 +29,9 @@ export function addPlantsSchema(hemisphere: Hemisphere) {
 
 export type AddPlantsInput = z.output<ReturnType<typeof addPlantsSchema>>;
 
+/** Which plants are meant: one tag, or a run of numbers. */
+export type RunOfPlants = Pick<AddPlantsInput, "tag" | "letters" | "from" | "to" | "cell" | "perCell">;
+
 /** A plant to be added. */
 export interface NewPlant {
   readonly tag: string;
@@ -39,7 +42,7 @@ export interface NewPlant {
  * The plants that are meant: the one tag, or every number from the first to the last. Where so many stand in a cell, the cells count up from
  * the one that is written (A, B, C; or 1, 2, 3; A1, A2, A3).
  */
-export function plantsMeant(input: AddPlantsInput): Outcome<readonly NewPlant[]> {
+export function plantsMeant(input: RunOfPlants): Outcome<readonly NewPlant[]> {
   const { tag, letters, from, to, cell, perCell } = input;
   if (tag !== null && (from !== null || to !== null))
     return refused(refusal("two-ways", ["tag"], tag, "and a run of numbers stand both", "write one of the two"));

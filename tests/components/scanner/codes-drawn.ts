@@ -13,10 +13,8 @@ export interface Lie {
   readonly white?: number;
 }
 
-const side = 480;
-
-/** A code made by the package `qrcode`, turned and blurred by `sharp`, in the middle of a picture of 480 by 480 pixels. */
-export async function pictureOfCode(text: string, lie: Lie): Promise<Picture> {
+/** A code made by the package `qrcode`, turned and blurred by `sharp`, in the middle of a picture of 480 by 480 pixels, or of so many. */
+export async function pictureOfCode(text: string, lie: Lie, side = 480): Promise<Picture> {
   const { modules } = create(text, { errorCorrectionLevel: "M" });
   const squares = Array.from(modules.data, (dark, place) =>
     dark ? `<rect x="${place % modules.size}" y="${Math.floor(place / modules.size)}" width="1" height="1"/>` : "",
@@ -30,5 +28,18 @@ export async function pictureOfCode(text: string, lie: Lie): Promise<Picture> {
   let drawn = sharp(Buffer.from(svg)).flatten();
   if (lie.blur) drawn = drawn.blur(lie.blur);
   const { data, info } = await drawn.ensureAlpha().raw().toBuffer({ resolveWithObject: true });
+  return { data: new Uint8ClampedArray(data), width: info.width, height: info.height };
+}
+
+/** The middle of a picture, a share of it, drawn so large at most: what a canvas does for the scanner, done by `sharp`. */
+export async function middleOf(picture: Picture, share: number, most: number): Promise<Picture> {
+  const side = Math.round(picture.height * share);
+  const left = Math.round((picture.width - side) / 2);
+  const { width, height } = picture;
+  const { data, info } = await sharp(picture.data, { raw: { width, height, channels: 4 } })
+    .extract({ left, top: left, width: side, height: side })
+    .resize(Math.min(side, most))
+    .raw()
+    .toBuffer({ resolveWithObject: true });
   return { data: new Uint8ClampedArray(data), width: info.width, height: info.height };
 }

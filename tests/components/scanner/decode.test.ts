@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { codeInPicture } from "@/components/scanner/decode";
+import { looks, photoSides } from "@/components/scanner/picture";
 import { readTagCode, tagCodeText } from "@/lib/schemas/field/tag-code";
-import { type Lie, pictureOfCode } from "./codes-drawn";
+import { type Lie, middleOf, pictureOfCode } from "./codes-drawn";
 
 const growOut = "019a0000-0000-7000-8000-00000000001f";
 const tag = tagCodeText("A-12", growOut);
@@ -31,6 +32,25 @@ describe("a code in a picture", () => {
     for (const written of ["1", "37", "204", "row b 3", "Ä-7", "zehnte von links"]) {
       const text = codeInPicture(await pictureOfCode(tagCodeText(written, growOut), { pixels: 6, degrees: 5 }));
       expect(readTagCode(text ?? ""), written).toEqual({ ok: true, value: { tag: written, growOut: "22233" } });
+    }
+  });
+
+  // A camera of 1280 by 720: a code of 21 modules as small as 63 pixels and as large as 672, nearly all of the frame.
+  it("is found by one of the looks, near and far", async () => {
+    for (const pixels of [3, 4, 8, 16, 24, 32]) {
+      const frame = await pictureOfCode(tag, { pixels, degrees: pixels < 28 ? 7 : 0, blur: 0.5 }, 720);
+      const seen = await Promise.all(
+        looks.map(async ({ share, side }) => codeInPicture(await middleOf(frame, share, side))),
+      );
+      expect(seen, `${pixels} pixels a module`).toContain(tag);
+    }
+  });
+
+  it("is found in a photo, near and far", async () => {
+    for (const pixels of [4, 12, 30, 60]) {
+      const photo = await pictureOfCode(tag, { pixels, blur: 1 }, 1500);
+      const seen = await Promise.all(photoSides.map(async (side) => codeInPicture(await middleOf(photo, 1, side))));
+      expect(seen, `${pixels} pixels a module`).toContain(tag);
     }
   });
 

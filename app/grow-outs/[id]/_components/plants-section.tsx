@@ -24,10 +24,9 @@ export function PlantsSection({
   units: UnitSettings;
   parameters: SearchParameters;
 }) {
-  const grid = `/grow-outs/${growOut.id}/plants`;
   if (plants.length === 0) {
     return (
-      <Section id="plants" title="Plants and scores" aside={<Link href={grid}>Mark and score plants</Link>}>
+      <Section id="plants" title="Plants and scores" aside={<WaysToPlants growOutId={growOut.id} choose={false} />}>
         <p className="quiet">
           No plant is marked on record. A tag, an intent and a few scores tell later why it was kept.
         </p>
@@ -42,16 +41,7 @@ export function PlantsSection({
     <Section
       id="plants"
       title="Plants and scores"
-      aside={
-        <>
-          {traits.length > 0 ? (
-            <>
-              <Link href={`/grow-outs/${growOut.id}/choose`}>Choose what to keep</Link>{" "}
-            </>
-          ) : null}
-          <Link href={grid}>Mark and score plants</Link>
-        </>
-      }
+      aside={<WaysToPlants growOutId={growOut.id} choose={traits.length > 0} />}
     >
       <div className="stack-near">
         <MarksOfPlants
@@ -76,5 +66,21 @@ export function PlantsSection({
         </details>
       </div>
     </Section>
+  );
+}
+
+/** The ways to the plants; to choose among them where something was scored. */
+function WaysToPlants({ growOutId, choose }: { growOutId: string; choose: boolean }) {
+  return (
+    <span className="row">
+      {choose ? <Link href={`/grow-outs/${growOutId}/choose`}>Choose what to keep</Link> : null}
+      <Link href={`/grow-outs/${growOutId}/plants`}>Mark and score plants</Link>
+      <Link className="not-on-paper" href={`/grow-outs/${growOutId}/sheet`}>
+        Field sheet
+      </Link>
+      <Link className="not-on-paper" href={`/grow-outs/${growOutId}/tags`}>
+        Plant tags
+      </Link>
+    </span>
   );
 }

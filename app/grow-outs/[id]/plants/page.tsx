@@ -4,6 +4,7 @@ import { notFound } from "next/navigation";
 import { PageHead } from "@/components/frame";
 import { Figure } from "@/components/numbers";
 import { SeedCoat } from "@/components/seed-coat";
+import type { SearchParameters } from "@/components/tables";
 import { ButtonLink, Notice } from "@/components/ui";
 import { Way } from "@/components/ui/offered";
 import { counted } from "@/lib/display/plurals";
@@ -15,15 +16,20 @@ import { current } from "../../../_session/current";
 import { TagsTwice } from "../_components/tags-twice";
 import { gridData } from "./_grid/grid-data";
 import { PlantsGrid } from "./_grid/plants-grid";
+import { sheetAskedFor } from "./_sheet/sheet-asked-for";
+import { SheetCameHome } from "./_sheet/sheet-came-home";
 
 export const metadata: Metadata = { title: "Plants, marks and scores" };
 
-export default async function PlantsPage({ params }: { params: Promise<{ id: string }> }) {
+type Parameters = { params: Promise<{ id: string }>; searchParams: Promise<SearchParameters> };
+
+export default async function PlantsPage({ params, searchParams }: Parameters) {
   const { db, settings, today } = await current();
   const { id } = await params;
   const read = await readPlantsGrid(db, id);
   if (!read) notFound();
   const { growOut, traits } = read;
+  const sheet = sheetAskedFor(await searchParams, read);
   return (
     <div className="sheet stack">
       <PageHead
@@ -41,6 +47,8 @@ export default async function PlantsPage({ params }: { params: Promise<{ id: str
         actions={
           <>
             <ButtonLink href={`/grow-outs/${id}/plants/add`}>Add plants</ButtonLink>
+            <ButtonLink href={`/grow-outs/${id}/sheet`}>Field sheet</ButtonLink>
+            <ButtonLink href={`/grow-outs/${id}/tags`}>Tags</ButtonLink>
             <ButtonLink href={`/varieties/${growOut.varietyId}/traits`}>Traits</ButtonLink>
             <ButtonLink href={`/grow-outs/${id}/plants-csv`} kind="quiet" download>
               As CSV
@@ -57,10 +65,12 @@ export default async function PlantsPage({ params }: { params: Promise<{ id: str
           </p>
         </Notice>
       ) : null}
+      <SheetCameHome growOutId={id} sheet={sheet} />
       <PlantsGrid
+        key={sheet?.ok ? sheet.value.text : ""}
         growOutId={id}
         growOut={growOut.name}
-        data={gridData(read)}
+        data={gridData(read, sheet?.ok ? sheet.value : null)}
         hemisphere={settings.hemisphere}
         today={mayStand(growOut, today) ? today : ""}
       />

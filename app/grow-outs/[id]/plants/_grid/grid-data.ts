@@ -16,6 +16,7 @@ import { plantFields } from "@/lib/schemas/plants/plant-cells";
 import { traitColumn } from "@/lib/schemas/plants/save-plants";
 import { scoreText } from "@/lib/schemas/traits/read-score";
 import type { TraitDefinition } from "@/lib/schemas/traits/trait";
+import type { SheetPlace } from "./sheet-order";
 
 /** A trait as a column of the grid needs it. */
 export interface TraitOfGrid {
@@ -26,24 +27,37 @@ export interface TraitOfGrid {
   readonly shown: boolean;
 }
 
+/** A field sheet that is typed in: its lines, its traits from left to right, and the day that was printed on it ("" where written by hand). */
+export interface SheetOfGrid {
+  readonly places: readonly SheetPlace[];
+  readonly traits: readonly string[];
+  readonly on: string;
+}
+
 export interface GridData {
+  readonly sheet: SheetOfGrid | null;
   readonly rows: readonly GridRow[];
   readonly traits: readonly TraitOfGrid[];
   readonly people: readonly { readonly value: string; readonly words: string }[];
 }
 
-/** The grid's rows and traits as they go to the browser. */
-export function gridData({ plants, traits, people }: PlantsGrid): GridData {
+/** The grid's rows and traits as they go to the browser; the traits of a sheet stand first, as they lie on it. */
+export function gridData({ plants, traits, people }: PlantsGrid, sheet: SheetOfGrid | null = null): GridData {
   const names = new Map(people.map((person) => [person.stewardId, person.name]));
   const twice = new Set(tagsTwice(plants).flatMap((tag) => tag.plants.map((plant) => plant.id)));
+  const place = new Map(sheet?.traits.map((id, at) => [id, at]));
+  const placeOf = (line: TraitLine) => place.get(line.id) ?? place.size;
   return {
+    sheet,
     rows: plants.map((plant) => gridRow(plant, traits, names, twice.has(plant.id))),
-    traits: traits.map((line) => ({
-      id: line.id,
-      definition: line.newest,
-      version: line.newest.version,
-      shown: line.scope !== "all" || plants.some((plant) => plant.scores.has(line.id)),
-    })),
+    traits: traits
+      .toSorted((left, right) => placeOf(left) - placeOf(right))
+      .map((line) => ({
+        id: line.id,
+        definition: line.newest,
+        version: line.newest.version,
+        shown: line.scope !== "all" || place.has(line.id) || plants.some((plant) => plant.scores.has(line.id)),
+      })),
     people: people.map(({ stewardId, name }) => ({ value: stewardId, words: name })),
   };
 }

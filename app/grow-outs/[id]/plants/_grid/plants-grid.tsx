@@ -22,12 +22,12 @@ import {
   type Selection,
   selected,
   useEdits,
-  withCells,
   withoutRow,
   withRows,
 } from "@/components/grid";
 import { Button } from "@/components/ui";
 import { Way } from "@/components/ui/offered";
+import { dateInWords } from "@/lib/display/dates";
 import { counted } from "@/lib/display/plurals";
 import type { Hemisphere } from "@/lib/science/dates/fuzzy-date";
 import { editsThatFit, readPlantsDraft } from "./draft";
@@ -36,9 +36,11 @@ import type { GridData } from "./grid-data";
 import { GridTools } from "./grid-tools";
 import styles from "./plants-grid.module.css";
 import { SeenBy } from "./seen-by";
+import { filledIn, rowsInOrder } from "./sheet-order";
 import { type Stored, storePlants } from "./store";
 
 const start: Selection = selected({ row: 0, column: 0 });
+const noSheet = { places: [], on: null } as const;
 
 /** The grid of a grow-out's plants: typed into, kept on the device, and stored as one entry of the history. */
 export function PlantsGrid({
@@ -55,11 +57,15 @@ export function PlantsGrid({
   /** the day to begin with; empty where it was likely another */
   today: string;
 }) {
+  const { places: lines, on: onSheet } = data.sheet ?? noSheet;
+  // rows without a printed tag that were stored: they stand among the plants now and are not offered again
+  const [done, setDone] = useState<readonly string[]>([]);
+  const places = useMemo(() => lines.filter((line) => !done.includes(line.key)), [lines, done]);
   const { edits, change, begin, undo, redo, canUndo, canRedo } = useEdits();
   const draft = useDraft(`plants:${growOutId}`, readPlantsDraft);
   const [restored, setRestored] = useState(false);
   const [gone, setGone] = useState(0);
-  const [on, setOn] = useState(today);
+  const [on, setOn] = useState(onSheet ?? today);
   const [steward, setSteward] = useState("");
   const [brought, setBrought] = useState<readonly string[]>([]);
   const [selection, select] = useState(start);
@@ -76,10 +82,7 @@ export function PlantsGrid({
       ),
     [data.traits, brought, hemisphere],
   );
-  const rows = useMemo((): readonly GridRow[] => {
-    const added = edits.added.map((key): GridRow => ({ key, added: true, stored: {}, notes: {} }));
-    return [...data.rows, ...added];
-  }, [data.rows, edits.added]);
+  const rows = useMemo(() => rowsInOrder(data.rows, edits.added, places), [data.rows, edits.added, places]);
   const byKey = useMemo(() => new Map(rows.map((row) => [row.key, row])), [rows]);
 
   const { found, keep, forget } = draft;
@@ -97,13 +100,13 @@ export function PlantsGrid({
   // What is being typed is kept as well, before it is written into its cell.
   useEffect(() => {
     if (found === null) return;
-    const all = typed ? withCells(edits, byKey, [typed]) : edits;
+    const all = typed ? filledIn(edits, byKey, places, [typed]) : edits;
     if (isEmpty(all)) forget();
     else keep({ edits: all, on, steward, traits: brought });
-  }, [found, edits, typed, on, steward, brought, byKey, keep, forget]);
+  }, [found, edits, typed, on, steward, brought, byKey, places, keep, forget]);
 
   const fill = (changes: readonly CellChange[]) => {
-    change((before) => withCells(before, byKey, changes));
+    change((before) => filledIn(before, byKey, places, changes));
     setAnswer(null);
   };
   const wrong = useMemo(() => {
@@ -147,6 +150,7 @@ export function PlantsGrid({
       startStoring(() => {
         setAnswer(stored);
         if (!stored.ok) return;
+        setDone((before) => [...before, ...sent.flatMap((row) => (row.added ? row.key : []))]);
         begin(noEdits);
         setRestored(false);
       });
@@ -167,7 +171,7 @@ export function PlantsGrid({
         ...byKey,
         ...plan.added.map((key) => [key, { key, added: true, stored: {}, notes: {} }] as const),
       ]);
-      return withCells(grown, known, pastedChanges(plan));
+      return filledIn(grown, known, places, pastedChanges(plan));
     });
     setAnswer(null);
   };
@@ -185,6 +189,7 @@ export function PlantsGrid({
         steward={steward}
         people={data.people}
         setOn={setOn}
+        hint={data.sheet ? "the day in the head of the sheet, as 2024-08-20" : undefined}
         setSteward={setSteward}
         refusals={answer?.ok === false ? answer.refusals : []}
       />
@@ -265,6 +270,12 @@ export function PlantsGrid({
             ))}
           </ul>
         </div>
+      ) : null}
+      {restored && data.sheet && on !== (onSheet ?? "") ? (
+        <p className="waits">
+          What you had typed before stands here again{on === "" ? "" : `, as seen on ${dateInWords(on)}`}. Store it
+          first, then write the day of this sheet.
+        </p>
       ) : null}
       {gone > 0 ? (
         <p className="waits">

@@ -9,6 +9,7 @@ export function SeenBy({
   steward,
   people,
   setOn,
+  hint = "the day in the field, as 2024-08-20 or 2024-08",
   setSteward,
   refusals,
 }: {
@@ -16,6 +17,7 @@ export function SeenBy({
   steward: string;
   people: readonly Option[];
   setOn: (on: string) => void;
+  hint?: string | undefined;
   setSteward: (steward: string) => void;
   refusals: readonly { row: string; sentence: string }[];
 }) {
@@ -23,14 +25,7 @@ export function SeenBy({
   return (
     <div className={styles.fields}>
       <div onInput={(event) => setOn((event.target as HTMLInputElement).value)}>
-        <DateField
-          name="on"
-          label="Seen on"
-          value={on}
-          hint="the day in the field, as 2024-08-20 or 2024-08"
-          required
-          refusals={of("on")}
-        />
+        <DateField name="on" label="Seen on" value={on} hint={hint} required refusals={of("on")} />
       </div>
       <div onInput={(event) => setSteward((event.target as HTMLSelectElement).value)}>
         <Select
