@@ -1,7 +1,5 @@
 "use client";
 
-import { useId } from "react";
-import { Hatch } from "@/components/doubt/hatch";
 import { uprightSpindle } from "@/components/doubt/spindle";
 import { ScrollFrame } from "@/components/tables/scroll-frame";
 import { plainNumber } from "@/lib/display/numbers";
@@ -10,7 +8,7 @@ import styles from "./trait-over-years.module.css";
 
 /**
  * A trait through the years: for each grow-out all its plants from the least to the greatest (thin), the middle half of them (open box), their mean with its span (drawn
- * out), and the mean of those of which seed was kept (full square). The range that the type allows is hatched. No line joins the years: between them lies the weather.
+ * out), and the mean of those of which seed was kept (full square). The range that the type allows lies between broken lines. No line joins the years: between them lies the weather.
  */
 export function TraitOverYears({
   points,
@@ -24,7 +22,6 @@ export function TraitOverYears({
   /** the text twin; the table below tells the same */
   label: string;
 }) {
-  const hatch = useId();
   const layout = traitLayout(points, range);
   const { width, height, left, bottom } = layout;
   return (
@@ -38,17 +35,20 @@ export function TraitOverYears({
           role="img"
           aria-label={label}
         >
-          <defs>
-            <Hatch id={hatch} gap={7} stroke="var(--rule)" />
-          </defs>
           {layout.band === null ? null : (
-            <rect
-              x={left}
-              y={layout.band.from}
-              width={width - left}
-              height={layout.band.to - layout.band.from}
-              fill={`url(#${hatch})`}
-            />
+            <g>
+              <rect
+                className={styles.allowed}
+                x={left}
+                y={layout.band.from}
+                width={width - left}
+                height={layout.band.to - layout.band.from}
+              />
+              <path
+                className={styles.limit}
+                d={`M${left} ${layout.band.from}H${width}M${left} ${layout.band.to}H${width}`}
+              />
+            </g>
           )}
           {layout.upward.map(({ value, at }) => (
             <g key={value}>
@@ -91,8 +91,8 @@ export function TraitOverYears({
       </ScrollFrame>
       <figcaption className={styles.says}>
         Thin: from the least plant to the greatest. Box: the middle half. Drawn out: the mean with its span. Full
-        square: mean of those of which seed was kept.{range ? " Hatched: what the type allows." : ""} No line joins the
-        years: between them lies the weather.
+        square: mean of those of which seed was kept.{range ? " Between the broken lines: what the type allows." : ""}{" "}
+        No line joins the years: between them lies the weather.
       </figcaption>
     </figure>
   );

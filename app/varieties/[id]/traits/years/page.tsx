@@ -57,6 +57,7 @@ export default async function TraitYearsPage({ params, searchParams }: Parameter
           <Select
             name="trait"
             label="Trait"
+            required
             value={trait?.id}
             options={read.traits.map((line) => ({ value: line.id, words: line.newest.name }))}
           />
@@ -64,12 +65,15 @@ export default async function TraitYearsPage({ params, searchParams }: Parameter
             <Select
               name="check"
               label="Beside which check"
-              value={check?.varietyId ?? ""}
-              empty="none"
-              options={read.checks.map(({ varietyId, variety: name, years }) => ({
-                value: varietyId,
-                words: `${name}, ${years.length === 1 ? "one year" : `${years.length} years`} in common`,
-              }))}
+              required
+              value={check?.varietyId ?? "none"}
+              options={[
+                { value: "none", words: "none" },
+                ...read.checks.map(({ varietyId, variety: name, years }) => ({
+                  value: varietyId,
+                  words: `${name}, ${years.length === 1 ? "one year" : `${years.length} years`} in common`,
+                })),
+              ]}
             />
           ) : null}
           <Button type="submit">Show</Button>
