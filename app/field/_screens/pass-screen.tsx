@@ -32,6 +32,8 @@ export function PassScreen({ work }: { work: Work }) {
     set({ pulled: { ...pass.pulled, [reason]: Math.max(0, (pass.pulled[reason] ?? 0) + by) } });
   const keep = async () => {
     const { stage, timing, looked } = pass;
+    // not looked is not none found
+    if (sum === 0 && looked === null) return setCounts(true);
     const words = sum === 0 ? "Walked, found none" : `Rogue pass, ${sum} pulled`;
     if (!(await work.record("walk", { stage, timing, looked, pulled, left: null, note: null }, words))) return;
     clear();
@@ -41,6 +43,7 @@ export function PassScreen({ work }: { work: Work }) {
     return (
       <>
         <h1>Plants looked at</h1>
+        <p className={styles.quietNear}>Where none was pulled it has to be said: not looked is not none found.</p>
         <div className={styles.thumb}>
           <NumberPad
             label="Plants looked at"

@@ -157,7 +157,7 @@ function TakenOff({ growOutId, name }: { growOutId: string; name: string }) {
       <button
         type="button"
         className={controls.quietChoice}
-        aria-label={`Take ${name} off this phone`}
+        aria-label={`Take off this phone: ${name}`}
         onClick={() => void leave()}
       >
         Take off this phone
