@@ -25,6 +25,10 @@ export function neighbour(picture: StemPicture, kin: Kin, from: PlacedLot, key: 
   const open = picture.lots.filter((lot) => lot.fold === null).sort((a, b) => a.x - b.x);
   if (key === "Home") return open[0]?.grown.lot.id ?? null;
   if (key === "End") return open.at(-1)?.grown.lot.id ?? null;
+  // Through all of them by year: arrows alone need not come to every lot.
+  const turn = open.findIndex((lot) => lot.grown.lot.id === id);
+  if (key === "PageDown") return open[turn + 1]?.grown.lot.id ?? null;
+  if (key === "PageUp") return open[turn - 1]?.grown.lot.id ?? null;
   if (key !== "ArrowUp" && key !== "ArrowDown") return null;
   const sign = key === "ArrowUp" ? -1 : 1;
   const beyond = open

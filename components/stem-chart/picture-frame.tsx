@@ -140,8 +140,8 @@ export function PictureFrame({
       </div>
       <p className="heard">
         {counted(picture.lots.length, "lot")} from left to right by year, in {counted(picture.bands.length, "band")}.
-        The arrow keys lead from lot to lot, left to a parent and right to what came of it; Enter opens one. The same
-        stands in the table below.
+        The arrow keys lead from lot to lot, left to a parent and right to what came of it, Page Down and Page Up
+        through all by year; Enter opens one. The same stands in the table below.
       </p>
     </div>
   );

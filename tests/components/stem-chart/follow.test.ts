@@ -89,6 +89,15 @@ describe("the keyboard and the pointer", () => {
     expect(neighbour(picture, kin, at("b"), "x")).toBeNull();
   });
 
+  it("lead through every lot by year with Page Down, and back with Page Up", () => {
+    const walked = ["a"];
+    for (let next: string | null = "a"; next; next = neighbour(picture, kin, at(next), "PageDown"))
+      if (next !== "a") walked.push(next);
+    expect(walked).toEqual(["a", "b", "d", "c", "e", "f"]);
+    expect(neighbour(picture, kin, at("d"), "PageUp")).toBe("b");
+    expect(neighbour(picture, kin, at("a"), "PageUp")).toBeNull();
+  });
+
   it("find the lot that is nearest, within reach alone", () => {
     const { x, y } = at("d");
     expect(nearestLot(picture, x + 6, y - 5, 22)).toBe("d");
