@@ -8,6 +8,7 @@ import path from "node:path";
 import next from "next";
 import { carryHeaders } from "./answer-headers.mjs";
 import { certificateFor, inAddress, namesOfMachine, nameToTell } from "./certificates.mjs";
+import { largeBodies } from "./large-bodies.mjs";
 
 const root = path.resolve(import.meta.dirname, "..");
 const shared = process.env.KINROW_SHARED === "yes";
@@ -67,9 +68,12 @@ async function open() {
   }
 }
 
+const mayComeIn = largeBodies();
+
 function answer(request, response) {
   asked.publish({ request, response });
   carryHeaders(response);
+  if (!mayComeIn(request, response)) return;
   for (const name of notFromOutside) delete request.headers[name];
   request.headers["x-forwarded-for"] = request.socket.remoteAddress ?? "";
   request.headers["x-forwarded-host"] = request.headers.host ?? "";

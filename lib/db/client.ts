@@ -47,6 +47,8 @@ async function openSqlite(location: Location, options: OpenOptions): Promise<Dat
     await client.$queryRawUnsafe("PRAGMA busy_timeout = 10000");
     await client.$executeRawUnsafe("PRAGMA synchronous = FULL");
     await client.$executeRawUnsafe("PRAGMA foreign_keys = ON");
+    // What was erased is gone from the file's free pages, too.
+    await client.$queryRawUnsafe("PRAGMA secure_delete = ON");
     return client;
   };
   const [read, write] = [await connect(ends.read), await connect(ends.write)];

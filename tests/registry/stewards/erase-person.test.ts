@@ -1,3 +1,4 @@
+import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
 import { ownerHere } from "@/lib/access/actor";
 import { perform } from "@/lib/registry/change-set/perform";
@@ -8,7 +9,7 @@ import { listStewards } from "@/lib/registry/stewards/list-stewards";
 import { erasedMark, forgetting } from "@/lib/registry/stewards/without-name";
 import { accepted } from "@/lib/science/outcome";
 import { onEveryEngine } from "../../setup/engines";
-import { granted } from "../../setup/registry";
+import { emptyRegistry, granted } from "../../setup/registry";
 import { aCircle, actor, secrets } from "../privacy/a-circle";
 
 const owner = ownerHere();
@@ -106,4 +107,17 @@ test("a name is forgotten at the beginning of a line too, and is never taken for
     JSON.stringify({ note: `of ${erasedMark}`, kind: "given" }),
   );
   expect(forgetting(["Note"], true)(JSON.stringify({ note: "another" }))).toBeNull();
+});
+
+test("What was erased is gone from the bytes of the file, too", async () => {
+  const db = await emptyRegistry();
+  const { stewards } = await aCircle(db);
+  const bytes = async () => {
+    await db.write.$queryRawUnsafe("PRAGMA wal_checkpoint(TRUNCATE)");
+    return readFileSync(db.location.url).toString("latin1");
+  };
+  expect(await bytes()).toContain(secrets.address);
+  granted(await erasePerson(db, owner, stewards.anna));
+  const left = await bytes();
+  expect([secrets.address, "Anna Vell"].filter((word) => left.includes(word))).toEqual([]);
 });
