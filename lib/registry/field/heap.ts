@@ -10,11 +10,11 @@ import {
   refusalsStored,
   type StoredRecord,
   sentRecord,
+  superseded,
   takenBack,
   waitForTurn,
   waitsFor,
 } from "./stored-record";
-import { superseded } from "./take-harvest";
 import { takeRecord } from "./take-record";
 import type { HowTaken, Taking } from "./taking";
 

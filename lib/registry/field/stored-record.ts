@@ -17,6 +17,14 @@ export const clockOff = "clock-off";
 /** The phone took the record back itself. */
 export const takenBack = "taken-back";
 
+/** Another record of the phone stands in its place, for as long as that one is not taken back. */
+export const superseded = "superseded";
+
+/** True where a record was taken back or set aside for good. */
+export function isTakenBack(row: Pick<StoredRecord, "state" | "refusals">): boolean {
+  return row.state === "set aside" && !refusalsOf(row).some(({ code }) => code === superseded);
+}
+
 /** The record as the phone made it. */
 export function sentRecord(row: Pick<StoredRecord, "body">): FieldRecord {
   return fieldRecord.parse(JSON.parse(row.body)) as FieldRecord;

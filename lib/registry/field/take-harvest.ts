@@ -5,7 +5,7 @@ import { accepted, type Outcome, refusal, refused } from "@/lib/science/outcome"
 import type { RowOf } from "../change-set/records";
 import { enterHarvest } from "../harvests/record-harvest";
 import { settleSent } from "./settle-sent";
-import { type StoredRecord, sentRecord, takenBack, waitFor } from "./stored-record";
+import { isTakenBack, type StoredRecord, sentRecord, superseded, waitFor } from "./stored-record";
 import { plantFor } from "./take-plant";
 import { commonFaults, fromPhone, fuzzyDay, type HowTaken, handOf, seenOn, type Taking } from "./taking";
 
@@ -20,13 +20,11 @@ export async function takeSeedTaken(taking: Taking, record: Taken): Promise<Outc
   const others = await sentOfHarvest(taking, record.deviceId, harvestId);
   const [earlier, later] = [
     others.find(({ row }) => row.id === replaces),
-    others.find(({ sent }) => sent.kind === "taken" && sent.body.replaces === record.id),
+    others.find(({ row, sent }) => sent.kind === "taken" && sent.body.replaces === record.id && !isTakenBack(row)),
   ];
-  if (earlier && earlier.row.state === "question")
+  if (earlier?.row.state === "question")
     await settleSent(taking, earlier.row, {
-      state: "set aside",
-      code: takenBack,
-      words: "Put right by a later record of the phone",
+      ...{ state: "set aside", code: superseded, words: "Put right by a later record of the phone" },
     });
   if (later) return refused(supersededBy(later.row.id));
   const harvest = others.find(({ sent, row }) => sent.kind === "harvest" && row.state === "taken");
@@ -36,9 +34,6 @@ export async function takeSeedTaken(taking: Taking, record: Taken): Promise<Outc
     refusal("harvest-closed", ["plant"], record.body.plant.name, "came after its harvest was entered", needed),
   );
 }
-
-/** The code of a record in whose place another of its phone stands already. */
-export const superseded = "superseded";
 
 function supersededBy(id: string) {
   return {
@@ -108,14 +103,16 @@ export async function partsOf(
   if (missing !== undefined) return refused(waitFor(missing, "the seed that it names"));
   const replacedBy = new Map(
     others.flatMap((each) =>
-      each.sent.kind === "taken" && each.sent.body.replaces ? [[each.sent.body.replaces, each]] : [],
+      each.sent.kind === "taken" && each.sent.body.replaces && !isTakenBack(each.row)
+        ? [[each.sent.body.replaces, each]]
+        : [],
     ),
   );
   const standing = new Map<string, { row: StoredRecord; sent: Taken }>();
   for (const id of record.body.parts) {
     let part = byId.get(id);
     for (let next = part; next; next = replacedBy.get(next.row.id)) part = next;
-    if (part?.sent.kind === "taken" && part.row.state !== "set aside") standing.set(part.row.id, part as never);
+    if (part?.sent.kind === "taken" && !isTakenBack(part.row)) standing.set(part.row.id, part as never);
   }
   const parts = [...standing.values()];
   return accepted({ standing: parts.map(({ sent }) => sent), rows: parts.map(({ row }) => row) });

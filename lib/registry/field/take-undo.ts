@@ -6,7 +6,7 @@ import { readInField } from "../grow-outs/in-field";
 import { withoutRows } from "../grow-outs/take-back-field-record";
 import { askWhetherSame } from "./same-plant-questions";
 import { settleSent } from "./settle-sent";
-import { type StoredRecord, takenBack, waitFor } from "./stored-record";
+import { isTakenBack, type StoredRecord, takenBack, waitFor } from "./stored-record";
 import { dropBarePlant } from "./take-plant";
 import { dayAt, type Taking } from "./taking";
 
@@ -21,7 +21,7 @@ export async function takeUndo(taking: Taking, record: FieldRecordOf<"undo">): P
     const needed = "take it back at the desk, if it is wrong";
     return refused(refusal("not-undone", ["of"], stored.kind, "cannot be taken back from this phone", needed));
   }
-  if (stored.state === "set aside") return accepted(null);
+  if (isTakenBack(stored)) return accepted(null);
   if (stored.state === "taken") {
     const gone = await takeRowsBack(taking, stored);
     if (!gone.ok) return gone;

@@ -36,6 +36,7 @@ export class Hand {
   private readonly made: NewRecord[] = [];
   private harvestId = uuidv7();
   private parts: string[] = [];
+  private readonly seedOf = new Map<string, string>();
 
   constructor(
     private readonly which: 0 | 1,
@@ -111,14 +112,16 @@ export class Hand {
         if (!known) return null;
         const fate = two % 4 === 0 ? ("lost: eaten" as const) : ("kept" as const);
         const grams = fate === "kept" ? (two % 30) + 1 : null;
+        const replaces = one % 2 === 0 ? (this.seedOf.get(`${this.harvestId} ${known.plant.id}`) ?? null) : null;
         const record = make("taken", {
           harvestId: this.harvestId,
           plant: known.plant,
           fate,
           grams,
           seeds: null,
-          replaces: null,
+          replaces,
         });
+        this.seedOf.set(`${this.harvestId} ${known.plant.id}`, record.id);
         this.parts.push(record.id);
         return record;
       }

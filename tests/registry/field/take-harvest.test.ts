@@ -92,6 +92,22 @@ onEveryEngine("a harvest from the field", (fresh) => {
     expect(await phone.sends(db, [late])).toEqual(["question"]);
   });
 
+  test("takes seed as it was before a correction that was taken back, and none that was taken back itself", async () => {
+    const db = await fresh();
+    const phone = new Phone(await aGrowOut(db));
+    const [first, second] = [aPlant("1"), aPlant("2")];
+    const harvestId = uuidv7();
+    const one = phone.makes("taken", seed(harvestId, first, { grams: 30 }));
+    const wrong = phone.makes("taken", seed(harvestId, first, { grams: 300, replaces: one.id }));
+    const other = phone.makes("taken", seed(harvestId, second, { grams: 8 }));
+    const better = phone.makes("taken", seed(harvestId, second, { grams: 9, replaces: other.id }));
+    const undone = [wrong, other, better].map(({ id }) => phone.makes("undo", { of: id }));
+    await phone.sends(db, [one, wrong, other, better, ...undone]);
+    await phone.sends(db, [phone.makes("harvest", whole(harvestId, [one.id, other.id]))]);
+    const parents = await db.read.harvestSeedParent.findMany();
+    expect(parents.map(({ plantId, grams }) => [plantId, grams])).toEqual([[first.id, 30]]);
+  });
+
   test("of a helper, or of more plants than can have given seed, is kept and asked about", async () => {
     const db = await fresh();
     const growOutId = await aGrowOut(db);
