@@ -73,12 +73,10 @@ export default async function CameHome({
       {read.asked.length > 0 ? (
         <Section id="questions" title="Waits for a person" aside={counted(read.askedInAll, "question")}>
           <ul className="stack-near">
-            {read.asked.map(({ id, sentence, fieldRecordId }) => (
+            {read.asked.map(({ id, sentence, fieldRecordId, ofPlants }) => (
               <li key={id} className="measure">
-                {sentence}{" "}
-                <Way href={fieldRecordId ? `/field/came-home/${fieldRecordId}` : `/field/same-plant/${id}`}>
-                  {fieldRecordId ? "Settle it" : "One plant, or two"}
-                </Way>
+                {sentence} {fieldRecordId ? <Way href={`/field/came-home/${fieldRecordId}`}>Settle it</Way> : null}
+                {ofPlants ? <Way href={`/field/same-plant/${id}`}>One plant, or two</Way> : null}
               </li>
             ))}
           </ul>

@@ -44,8 +44,10 @@ export interface AskedOfField {
   readonly id: string;
   readonly sentence: string;
   readonly raisedAt: string;
-  /** null: whether two plants are one */
+  /** the record that is asked about; null: none, or it came in a folder, which carries no records of phones */
   readonly fieldRecordId: string | null;
+  /** true where it is asked whether two plants are one, and both are here */
+  readonly ofPlants: boolean;
 }
 
 /** Two records that a person said are one plant. */
@@ -102,8 +104,9 @@ export async function readCameHome(db: Database, { growOutId, deviceId, from, mo
       GROUP BY d."id", d."name", d."lastHeardAt" ORDER BY d."lastHeardAt" DESC, d."id"`,
   };
   const asked: Selection<AskedOfField> = {
-    columns: { id: "text", sentence: "text", raisedAt: "text", fieldRecordId: "text" },
-    rows: sql`SELECT q."id", q."sentence", q."raisedAt", q."fieldRecordId" FROM "Question" q
+    columns: { id: "text", sentence: "text", raisedAt: "text", fieldRecordId: "text", ofPlants: "flag" },
+    rows: sql`SELECT q."id", q."sentence", q."raisedAt", q."fieldRecordId",
+        (q."plantId" IS NOT NULL AND q."otherPlantId" IS NOT NULL) AS "ofPlants" FROM "Question" q
       WHERE q."answeredAt" IS NULL AND q."kind" IN (${fromField}, ${samePlant}) AND ${askedHere}
       ORDER BY q."id" LIMIT ${mostAsked}`,
   };
