@@ -133,15 +133,40 @@ function Worked({
   today: string;
   people: readonly Option[];
 }) {
-  // The list is long: it may come a moment after the figures.
+  // The list is long, and so is what is drawn and compared below it: they may come a moment after the figures.
   const listed = useDeferredValue(choice);
   const listedSetting = useDeferredValue(setting);
-  const kept = useMemo(() => new Set(choice.kept), [choice.kept]);
+  const kept = useMemo(() => new Set(listed.kept), [listed.kept]);
   const cells = useMemo(() => cellsOfChoice(ground, kept), [ground, kept]);
-  const standings = useMemo(() => new Map(choice.ranked.map(({ id, standing }) => [id, standing])), [choice.ranked]);
+  const standings = useMemo(() => new Map(listed.ranked.map(({ id, standing }) => [id, standing])), [listed.ranked]);
   const list = useMemo(
     () => <RankedList ground={ground} setting={listedSetting} choice={listed} deeds={deeds} />,
     [ground, listedSetting, listed, deeds],
+  );
+  const spreadAndGain = useMemo(
+    () => (
+      <>
+        <Section id="spread" title="Where they stand">
+          <div className="stack-near">
+            <p className="measure">{spreadInWords(cells, listed.kept.length)}</p>
+            <CellMap cells={cells} standings={standings} />
+          </div>
+        </Section>
+        <Section id="brings" title="What it may bring">
+          <WhatItBrings ground={ground} setting={listedSetting} choice={listed} change={change} />
+        </Section>
+      </>
+    ),
+    [ground, cells, standings, listed, listedSetting, change],
+  );
+  const scorers = useMemo(
+    () =>
+      ground.people.length > 1 ? (
+        <Section id="scorers" title="Who scored">
+          <TwoScorers ground={ground} setting={listedSetting} choice={listed} change={change} />
+        </Section>
+      ) : null,
+    [ground, listed, listedSetting, change],
   );
   return (
     <>
@@ -156,23 +181,11 @@ function Worked({
         </Section>
       </div>
       <div className={styles.rest}>
-        <Section id="spread" title="Where they stand">
-          <div className="stack-near">
-            <p className="measure">{spreadInWords(cells, choice.kept.length)}</p>
-            <CellMap cells={cells} standings={standings} />
-          </div>
-        </Section>
-        <Section id="brings" title="What it may bring">
-          <WhatItBrings ground={ground} setting={setting} choice={choice} change={change} />
-        </Section>
+        {spreadAndGain}
         <Section id="shares" title="Alike from each">
           <EqualShares ground={ground} setting={setting} kept={choice.kept.length} change={change} />
         </Section>
-        {ground.people.length > 1 ? (
-          <Section id="scorers" title="Who scored">
-            <TwoScorers ground={ground} setting={setting} choice={choice} change={change} />
-          </Section>
-        ) : null}
+        {scorers}
         {store ? (
           <Section id="keep" title="Keep these">
             <KeepThese ground={ground} setting={setting} choice={choice} store={store} today={today} people={people} />
