@@ -16,6 +16,7 @@ const shape = z.strictObject({
   selfingRate,
   selfIncompatible,
   seedShares: z.union([seedShares.unwrap(), z.literal("unknown"), z.strictObject({ largest: z.number() })]).optional(),
+  seedParentsMayNotShed: z.boolean().optional(),
   inbreeding: z.number().optional(),
 });
 
@@ -68,6 +69,12 @@ export const effectiveSizeSpanCalculation = calculation(
         shape: '"equal", {"cv": number}, one number a plant, {"largest": share} or "unknown"',
         meaning: "how much of the seed each seed parent gave, as far as it is known",
         usual: "unknown",
+      },
+      {
+        key: "seedParentsMayNotShed",
+        shape: "true or false",
+        meaning: "plants lost their tassels, and nobody wrote whether the seed parents did",
+        usual: "false",
       },
       { key: "inbreeding", shape: "0 to 1", meaning: "inbreeding coefficient F of the parents", usual: "0" },
     ],
