@@ -15,6 +15,14 @@ import type {
 } from "./kept-rows";
 import { isLostConnection, storageFaults, storageRefusal } from "./storage-refusal";
 
+/** So often a record is tried where another tab takes its place. */
+const mostTries = 5;
+
+/** Another tab has given a place since this one looked. */
+class StalePlace extends Error {
+  override readonly name = "StalePlace";
+}
+
 /** The name of the store in the phone's browser. */
 export const storeName = "kinrow-field";
 
@@ -56,6 +64,10 @@ export interface StoreListener {
 export class FieldStore {
   readonly #tables: Tables;
   #known: Device | null = null;
+  /** one record after the other: each place is given after the one before */
+  #turn: Promise<unknown> = Promise.resolve();
+  /** the last place given, as far as this page knows */
+  #last: number | null = null;
 
   constructor(name: string = storeName, listener?: StoreListener) {
     this.#tables = new Tables(name);
@@ -72,37 +84,51 @@ export class FieldStore {
    * A record that is stored already (its id) is given back as it is, so that trying again makes no second one.
    */
   async append(record: NewRecord): Promise<Outcome<KeptRecord>> {
+    const turn = this.#turn.then(() => this.#again(() => this.#append(record)));
+    this.#turn = turn.catch(() => undefined);
     try {
-      return accepted(await this.#again(() => this.#append(record)));
+      return accepted(await turn);
     } catch (fault) {
       return refused(storageRefusal(fault));
     }
   }
 
   async #append(record: NewRecord): Promise<KeptRecord> {
-    const { records, settings } = this.#tables;
     const device = this.#known ?? (await this.device());
-    try {
-      return await this.#tables.transaction("rw", records, settings, async () => {
-        const sequence = (await this.#read("sequence", 0)) + 1;
-        const row: KeptRecord = {
-          id: record.id,
-          sequence,
-          growOutId: record.growOutId,
-          record: { ...record, deviceId: device.id, sequence },
-          state: "unsent",
-          sentence: null,
-          answeredAt: null,
-        };
-        // few steps, and none that waits for another without need: a tap is answered only after them
-        await Promise.all([settings.put({ name: "sequence", value: sequence }), records.add(row)]);
+    for (let tries = 1; ; tries += 1) {
+      const before = this.#last ?? (await this.#read("sequence", 0));
+      try {
+        const row = await this.#appendAfter(before, record, device);
+        this.#last = row.sequence;
         return row;
-      });
-    } catch (fault) {
-      const stored = isThere(fault) ? await records.get(record.id) : undefined;
-      if (stored) return stored;
-      throw fault;
+      } catch (fault) {
+        // another tab was quicker, or the record is there already
+        this.#last = null;
+        const stored = isThere(fault) ? await this.#tables.records.get(record.id) : undefined;
+        if (stored) return stored;
+        if (tries === mostTries || !(isThere(fault) || isStale(fault))) throw fault;
+      }
     }
+  }
+
+  /** One transaction whose steps do not wait for each other: a tap is answered only after them. All or none of it is done. */
+  #appendAfter(before: number, record: NewRecord, device: Device): Promise<KeptRecord> {
+    const { records, settings } = this.#tables;
+    const sequence = before + 1;
+    const row: KeptRecord = {
+      ...{ id: record.id, sequence, growOutId: record.growOutId },
+      record: { ...record, deviceId: device.id, sequence },
+      ...{ state: "unsent", sentence: null, answeredAt: null },
+    };
+    return this.#tables.transaction("rw", records, settings, async () => {
+      const [last] = await Promise.all([
+        this.#read("sequence", 0),
+        settings.put({ name: "sequence", value: sequence }),
+        records.add(row),
+      ]);
+      if (last !== before) throw new StalePlace();
+      return row;
+    });
   }
 
   /** This phone; it gets its id the first time it is asked for. */
@@ -252,4 +278,8 @@ export class FieldStore {
 /** True where a record of the same id is stored already. */
 function isThere(fault: unknown): boolean {
   return storageFaults(fault).some(({ name }) => name === "ConstraintError");
+}
+
+function isStale(fault: unknown): boolean {
+  return storageFaults(fault).some(({ name }) => name === "StalePlace");
 }

@@ -24,6 +24,22 @@ describe("the phone's store", () => {
     expect(places).toEqual(Array.from({ length: 40 }, (_, at) => at + 1));
   });
 
+  it("gives no place twice where two tabs record in turn, nor one of a record that has left the phone", async () => {
+    const { store, name } = phone();
+    const other = phone(name).store;
+    for (const each of [store, other, other, store, other]) given(await each.append(walk(10)));
+    const rows = await store.records();
+    expect(rows.map((row) => row.sequence)).toEqual([1, 2, 3, 4, 5]);
+    const now = "2026-08-01T13:00:00.000Z";
+    await other.answered({ now, answers: rows.map(({ id }) => ({ id, fate: "taken", sentence: null })) });
+    given(await other.append(walk(20)));
+    const [sixth] = await other.unsent();
+    await other.answered({ now, answers: [{ id: sixth?.id ?? "", fate: "taken", sentence: null }] });
+    expect(await other.leaveBehind(growOutId)).toBe(true);
+    // this tab still believes that four were given
+    expect(given(await store.append(walk(30))).sequence).toBe(7);
+  });
+
   it("has everything when the page is opened anew", async () => {
     const { store, name } = phone();
     await store.append(walk(10));
