@@ -6,7 +6,7 @@ import { accepted, type Outcome, refusal, refused } from "@/lib/science/outcome"
 import { type Performed, perform } from "../change-set/perform";
 import { enterHarvest, type RecordedHarvest } from "../harvests/record-harvest";
 import { settleSent } from "./settle-sent";
-import { sentRecord } from "./stored-record";
+import { sentRecord, superseded } from "./stored-record";
 import { takingOf } from "./take-again";
 import { partsOf } from "./take-harvest";
 import { fromPhone, handOf } from "./taking";
@@ -38,6 +38,8 @@ export async function enterSentHarvest(
     const parts = await partsOf(taking, sent);
     const words = "Entered at the desk with its harvest";
     for (const row of parts.ok ? parts.value.rows : []) await settleSent(taking, row, { state: "taken", words });
+    for (const row of parts.ok ? parts.value.replaced : [])
+      await settleSent(taking, row, { state: "set aside", code: superseded, words: "Put right by a later record" });
     await settleSent(taking, stored, { state: "taken", words: "Entered at the desk" });
     return accepted(entered.value);
   });

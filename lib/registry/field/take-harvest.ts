@@ -12,23 +12,18 @@ import { commonFaults, fromPhone, fuzzyDay, type HowTaken, handOf, seenOn, type 
 type Taken = FieldRecordOf<"taken">;
 
 /**
- * Seed taken in waits for its harvest, which names it. It takes the place of what the phone had said of the same plant before. Refused: seed that comes
- * when its harvest is entered and does not name it.
+ * Seed taken in waits for its harvest, which names it. Refused where it comes when its harvest is entered and does not name it; where another of its phone
+ * stands in its place by then, it is set aside.
  */
 export async function takeSeedTaken(taking: Taking, record: Taken): Promise<Outcome<null>> {
-  const { harvestId, replaces } = record.body;
+  const { harvestId } = record.body;
   const others = await sentOfHarvest(taking, record.deviceId, harvestId);
-  const [earlier, later] = [
-    others.find(({ row }) => row.id === replaces),
-    others.find(({ row, sent }) => sent.kind === "taken" && sent.body.replaces === record.id && !isTakenBack(row)),
-  ];
-  if (earlier?.row.state === "question")
-    await settleSent(taking, earlier.row, {
-      ...{ state: "set aside", code: superseded, words: "Put right by a later record of the phone" },
-    });
+  if (!others.some(({ sent, row }) => sent.kind === "harvest" && row.state === "taken"))
+    return refused(waitFor(harvestId, "its harvest"));
+  const later = others.find(
+    ({ row, sent }) => sent.kind === "taken" && sent.body.replaces === record.id && !isTakenBack(row),
+  );
   if (later) return refused(supersededBy(later.row.id));
-  const harvest = others.find(({ sent, row }) => sent.kind === "harvest" && row.state === "taken");
-  if (!harvest) return refused(waitFor(harvestId, "its harvest"));
   const needed = "put the harvest right, or set this aside";
   return refused(
     refusal("harvest-closed", ["plant"], record.body.plant.name, "came after its harvest was entered", needed),
@@ -89,6 +84,8 @@ export async function takeHarvest(
   if (!entered.ok) return entered;
   for (const row of parts.value.rows)
     await settleSent(taking, row, { state: "taken", words: "Entered with its harvest" });
+  for (const row of parts.value.replaced)
+    await settleSent(taking, row, { state: "set aside", code: superseded, words: "Put right by a later record" });
   return accepted(null);
 }
 
@@ -96,7 +93,7 @@ export async function takeHarvest(
 export async function partsOf(
   taking: Pick<Taking, "tx">,
   record: FieldRecordOf<"harvest">,
-): Promise<Outcome<{ standing: readonly Taken[]; rows: readonly StoredRecord[] }>> {
+): Promise<Outcome<{ standing: readonly Taken[]; rows: readonly StoredRecord[]; replaced: readonly StoredRecord[] }>> {
   const others = await sentOfHarvest(taking, record.deviceId, record.body.harvestId);
   const byId = new Map(others.map((each) => [each.row.id, each]));
   const missing = record.body.parts.find((id) => !byId.has(id));
@@ -115,7 +112,10 @@ export async function partsOf(
     if (part?.sent.kind === "taken" && !isTakenBack(part.row)) standing.set(part.row.id, part as never);
   }
   const parts = [...standing.values()];
-  return accepted({ standing: parts.map(({ sent }) => sent), rows: parts.map(({ row }) => row) });
+  const replaced = others.flatMap(({ row, sent }) =>
+    sent.kind === "taken" && row.state === "question" && replacedBy.has(row.id) ? [row] : [],
+  );
+  return accepted({ standing: parts.map(({ sent }) => sent), rows: parts.map(({ row }) => row), replaced });
 }
 
 /** What a phone sent of one harvest, in its order. */
