@@ -12,12 +12,13 @@ type Told = Readonly<Record<FateOfRecord, number>>;
 
 const none: Told = { taken: 0, held: 0, waiting: 0, question: 0, refused: 0 };
 
-const words: Readonly<Record<FateOfRecord, string>> = {
-  taken: "came into the registry",
-  held: "stood there already",
-  waiting: "wait for something that has not come yet",
-  question: "wait for a person",
-  refused: "are not this registry’s, or not yours to bring in",
+/** Of one record, and of several. */
+const words: Readonly<Record<FateOfRecord, readonly [string, string]>> = {
+  taken: ["came into the registry", "came into the registry"],
+  held: ["stood there already", "stood there already"],
+  waiting: ["waits for something that has not come yet", "wait for something that has not come yet"],
+  question: ["waits for a person", "wait for a person"],
+  refused: ["is not this registry’s, or not yours to bring in", "are not this registry’s, or not yours to bring in"],
 };
 
 type State =
@@ -63,7 +64,7 @@ export function FileForm() {
           {fatesOfRecord.map((fate) =>
             state.told[fate] === 0 ? null : (
               <li key={fate}>
-                {counted(state.told[fate], "record")} {words[fate]}
+                {counted(state.told[fate], "record")} {words[fate][state.told[fate] === 1 ? 0 : 1]}
               </li>
             ),
           )}
