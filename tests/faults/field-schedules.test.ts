@@ -46,7 +46,7 @@ type Move =
 
 const phone = fc.constantFrom<0 | 1>(0, 1);
 const deed = fc.record({
-  what: fc.constantFrom(...deeds, "mark", "mark", "take seed", "undo"),
+  what: fc.constantFrom(...deeds, "mark", "mark", "take seed", "take seed", "harvest", "harvest", "undo"),
   one: fc.nat(30),
   two: fc.nat(40),
 });
