@@ -3,7 +3,7 @@ import { useId } from "react";
 import { Hatch } from "@/components/doubt/hatch";
 import { spindle } from "@/components/doubt/spindle";
 import { percent } from "@/lib/display/numbers";
-import { toneScale } from "./layout/tones";
+import { toneScale, toneSteps } from "./layout/tones";
 import { widthOfSize } from "./layout/width-of-size";
 import signs from "./picture.module.css";
 import type { StemTree } from "./stem";
@@ -74,11 +74,17 @@ export function StemLegend({ tree, seed }: { tree: StemTree; seed: ReactNode }) 
           A lot of which none is left; broken where nobody knows.
         </Sign>
         <Sign
-          drawing={<path className={signs.stalk} strokeWidth={2.6} d="M2 4C6 20 16 20 46 20" />}
+          drawing={
+            <>
+              <path className={signs.stalk} strokeWidth={2.6} d="M2 2C6 14 16 14 46 14" />
+              <path d="M2 18C6 28 14 28 26 27L46 22V36L26 29.6C14 30.6 4 30 0.5 18Z" fill={toneColour(toneSteps - 2)} />
+            </>
+          }
           width={48}
-          height={26}
+          height={40}
         >
-          A thin stalk is seed parted by hand into another jar: nothing is lost by that. Bands that flow into one are a
+          A thin stalk is seed parted by hand into another jar: nothing is lost by that, and it passes other bands
+          without touching them. In tone, and swelling, where the new jar was grown on. Bands that flow into one are a
           blend, or lots sown together.
         </Sign>
         <Sign
