@@ -10,8 +10,17 @@ interface Finding {
   readonly nodes: { readonly target: string[] }[];
 }
 
-/** What a page has against it that bars somebody from using it. */
+/** What a page has against it that bars somebody from using it, once its script has had the time to name what can be moved. */
 export async function seriousFindings(page: Page): Promise<string[]> {
+  let found = await findingsNow(page);
+  for (let look = 0; look < 10 && found.length > 0; look += 1) {
+    await page.waitForTimeout(500);
+    found = await findingsNow(page);
+  }
+  return found;
+}
+
+async function findingsNow(page: Page): Promise<string[]> {
   await page.evaluate(axe);
   const findings = await page.evaluate(async () => {
     const run = (window as unknown as { axe: { run(options: object): Promise<{ violations: Finding[] }> } }).axe.run;
