@@ -3,6 +3,7 @@
 import math
 from fractions import Fraction as Fr
 
+import mpmath as mp
 import numpy as np
 import scipy.optimize
 import scipy.special
@@ -26,18 +27,43 @@ def chance_of_plants(m, wanted, x, n, e):
     return float((w * scipy.stats.binom.sf(wanted - 1, m, e * pi)).sum() / w.sum())
 
 
+def chance_to_60_digits(m, wanted, x, n, e):
+    """The same: j of m seeds germinate with C(m, j) B(j+x+½, m−j+n−x+½)/B(x+½, n−x+½), of which Binomial(j, e) come up."""
+    a, b, e = mp.mpf(2 * x + 1) / 2, mp.mpf(2 * (n - x) + 1) / 2, mp.mpf(str(e))
+    weight, total, chance = mp.mpf(1), mp.mpf(0), mp.mpf(0)
+    last, enough = e**wanted, mp.mpf(0)  # the last of the plants wanted came up from seed j; P(Binomial(j, e) ≥ wanted)
+    for j in range(m + 1):
+        if j >= wanted:
+            enough += last
+            last *= (1 - e) * j / (j - wanted + 1)
+        total += weight
+        chance += weight * enough
+        if j < m:
+            weight *= mp.mpf(m - j) / (j + 1) * (a + j) / (b + m - j - 1)
+    return chance / total
+
+
 def sowing_count(g):
     x, n = g["test"]["normal"], g["test"]["sown"]
     e, c, wanted = g.get("emergence", 1), g.get("confidence", 0.9), g["plantsWanted"]
     chance = lambda m: chance_of_plants(m, wanted, x, n, e)
     low, high = wanted - 1, 2 * wanted
-    while chance(high) < c:
+
+    def enough(m):
+        """At the edge, where rounding would decide, more digits do."""
+        near = chance(m)
+        if abs(near - c) > 1e-10:
+            return near >= c
+        with mp.workdps(60):
+            return chance_to_60_digits(m, wanted, x, n, e) >= mp.mpf(str(c)) - mp.mpf(10) ** -40
+
+    while not enough(high):
         low, high = high, 2 * high
         if high > 200000:
             return None
     while high - low > 1:
         mid = (low + high) // 2
-        low, high = (low, mid) if chance(mid) >= c else (mid, high)
+        low, high = (low, mid) if enough(mid) else (mid, high)
     plain = None if x == 0 else math.ceil(Fr(wanted) * n / (x * Fr(str(e))))
     mean = (x + 0.5) / (n + 1)
     return {"seeds": high, "expectedPlants": high * e * mean, "plainDivision": plain, "probability": chance(high)}

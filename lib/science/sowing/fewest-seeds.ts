@@ -1,5 +1,6 @@
 import { normalQuantile } from "@/lib/science/distributions/normal";
 import { chanceOfPlants, type SeedQuality } from "@/lib/science/sowing/chance-of-plants";
+import { reaches } from "@/lib/science/whole-steps";
 
 /** Beyond this no number of seeds is looked for. */
 export const MOST_SEEDS = 10_000_000;
@@ -13,14 +14,15 @@ export interface FewestSeeds {
 /**
  * The smallest number of seeds that gives the plants wanted with this confidence, or null above ten million.
  * More seeds never lower the chance, so the number is bracketed, then closed in on along a straight line of normal deviates over
- * the logarithm of the number.
+ * the logarithm of the number. A chance that is the confidence but for rounding reaches it: 119 seeds for 60 plants, 5 of 10 germinated, at
+ * 0.5, which is exactly their chance.
  */
 export function fewestSeeds(plants: number, confidence: number, quality: SeedQuality): FewestSeeds | null {
   const chance = (seeds: number) => chanceOfPlants(seeds, plants, quality);
   let [low, atLow] = [plants - 1, 0];
   let high = Math.min(MOST_SEEDS, firstGuess(plants, confidence, quality));
   let atHigh = chance(high);
-  while (atHigh < confidence) {
+  while (!reaches(atHigh, confidence)) {
     if (high >= MOST_SEEDS) return null;
     [low, atLow] = [high, atHigh];
     high = Math.min(MOST_SEEDS, Math.ceil(high * (high - plants < plants ? 1.1 : 2)) + 1);
@@ -30,7 +32,7 @@ export function fewestSeeds(plants: number, confidence: number, quality: SeedQua
     const guess = round % 4 === 3 ? (low + high) / 2 : onTheLine([low, atLow], [high, atHigh], confidence);
     const seeds = Math.min(high - 1, Math.max(low + 1, Math.round(guess)));
     const at = chance(seeds);
-    if (at >= confidence) [high, atHigh] = [seeds, at];
+    if (reaches(at, confidence)) [high, atHigh] = [seeds, at];
     else [low, atLow] = [seeds, at];
   }
   return { seeds: high, probability: atHigh };
