@@ -71,6 +71,9 @@ def cases_of_plants(lot, separate):
                 elif loose and nf is not None and mm == Fr(1, nf) and nf > nm:
                     # alike seed parents, each plant that sheds pollen one of them: sum over those plants of 1/nf 1/nm
                     found.append((mm, sum(Fr(1, nf) * Fr(1, nm) for _ in range(nm)), Fr(1, nm)))
+                elif loose and nf is None and mm == 0 and not spread:
+                    # the limit of the same sum: a plant that sheds pollen gave ever less of the seed
+                    found.append((mm, Fr(0), Fr(1, nm)))
                 else:
                     found.append((mm, Fr(1, nm), Fr(1, nm)))
     return found
@@ -220,13 +223,15 @@ def lineage_span(lots, pairs):
 
 
 def by_mixtures_behind(lots):
-    """First what has the fewest mixtures of unknown shares behind it; a mixture before what is known to come of it."""
+    """First what has the fewest mixtures of unknown shares behind it; a mixture before what is known to come of it, of mixtures
+    those with a known share, then by id. One share left out alone is what the others leave."""
     behind = {}
-    mixture = lambda lot: len(lot.get("parents", [])) > 1 and any("share" not in p for p in lot["parents"])
+    mixture = lambda lot: sum("share" not in p for p in lot.get("parents", [])) > 1 and len(lot["parents"]) > 1
     begins = lambda lot: lot["kind"] == "grow-out" and nothing_bounds(lot)
     for lot in lots:
         most = 0 if begins(lot) else max([behind[p["id"]][0] for p in lot.get("parents", [])], default=0)
-        behind[lot["id"]] = (most + 1, 0) if mixture(lot) and not begins(lot) else (most, 1)
+        none = all("share" not in p for p in lot.get("parents", []))
+        behind[lot["id"]] = (most + 1, int(none), lot["id"]) if mixture(lot) and not begins(lot) else (most, 2, "")
     return sorted(lots, key=lambda lot: behind[lot["id"]])
 
 

@@ -82,8 +82,8 @@ function termsAt(
   const spreadOnly = typeof seedShares === "object" && isCv(seedShares as Shares) && cvOf(seedShares as Shares) > 0;
   const selfIncompatible = input.selfIncompatible === true && !spreadOnly;
   const terms = equalPollenTerms({ pollenParents, selfIncompatible }, seedParentTerm);
-  // Alike seed parents of which at most as many shed as there are pollen parents.
-  const alike = seedParentTerm * seedParents <= 1 + ROUNDING_SLACK;
+  // Alike seed parents of which at most as many shed as there are pollen parents; P_MM is 0 where nothing bounds their number.
+  const alike = !spreadOnly && (seedParentTerm === 0 || seedParentTerm * seedParents <= 1 + ROUNDING_SLACK);
   return alike && !selfIncompatible && seedParents > pollenParents ? { ...terms, crossTerm: seedParentTerm } : terms;
 }
 

@@ -1,3 +1,4 @@
+import { compareCodePoints } from "@/lib/science/code-point-order";
 import { equilibriumInbreeding } from "@/lib/science/crops/mating";
 import { CoancestryEnds, type Part } from "@/lib/science/lineage/coancestry-ends";
 import { crossEnds, isCrossAsKnown, partsOfCross } from "@/lib/science/lineage/cross-ends";
@@ -90,21 +91,28 @@ function spansOf(
 
 /**
  * The lots in an order that the order of entry does not move: by how many mixtures of unknown shares lie behind them, parents first. A
- * mixture's nearness to another lot is told the closer, the more is known of the other by then.
+ * mixture's nearness to another lot is told the closer, the more is known of the other by then: of mixtures with as many behind them
+ * those come first of which some share is known, and their ids decide between equals.
  */
 function byMixturesBehind(parentsFirst: readonly LotMeasured[]): LotMeasured[] {
-  const behind = new Map<string, number>();
+  const placed = new Map<string, { readonly behind: number; readonly within: number }>();
   for (const lot of parentsFirst) {
     const made = madeOf(lot);
-    const most = made.reduce((max, { id }) => Math.max(max, behind.get(id) ?? 0), 0);
-    behind.set(lot.id, isMixture(made) ? most + 1 : most);
+    const most = made.reduce((max, { id }) => Math.max(max, placed.get(id)?.behind ?? 0), 0);
+    const within = made.every(({ share }) => share === undefined) ? 1 : 0;
+    placed.set(lot.id, isMixture(made) ? { behind: most + 1, within } : { behind: most, within: 2 });
   }
-  const place = (lot: LotMeasured) => 2 * (behind.get(lot.id) ?? 0) + (isMixture(madeOf(lot)) ? 0 : 1);
-  return parentsFirst.toSorted((one, other) => place(one) - place(other));
+  const place = ({ id }: LotMeasured) => placed.get(id) ?? { behind: 0, within: 2 };
+  return parentsFirst.toSorted((one, other) => {
+    const [a, b] = [place(one), place(other)];
+    // What is no open mixture stays behind its parents.
+    return a.behind - b.behind || a.within - b.within || (a.within === 2 ? 0 : compareCodePoints(one.id, other.id));
+  });
 }
 
+/** Whether the shares are open: one left out alone is what the others leave. */
 function isMixture(made: readonly ParentShareKnown[]): boolean {
-  return made.length > 1 && made.some(({ share }) => share === undefined);
+  return made.filter(({ share }) => share === undefined).length > 1;
 }
 
 interface Following {
@@ -129,7 +137,8 @@ function partsOf(lot: LotMeasured, rankIn: (id: string) => number): Part[] {
   const made = madeOf(lot);
   if (made.length === 1) return made.map(({ id }) => ({ rank: rankIn(id), share: 1 }));
   if (lot.kind === "grow-out" && !lot.begun && isCrossAsKnown(lot)) return partsOfCross(lot, rankIn);
-  const sum = isMixture(made) ? 1 : made.reduce((total, { share = 0 }) => total + share, 0);
+  const left = made.some(({ share }) => share === undefined);
+  const sum = left ? 1 : made.reduce((total, { share = 0 }) => total + share, 0);
   return made.map(({ id, share }) => ({ rank: rankIn(id), share: share === undefined ? null : share / sum }));
 }
 

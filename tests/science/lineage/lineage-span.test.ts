@@ -12,6 +12,8 @@ const grown = (id: string, parent: string, plants: Partial<GrowOutAsKnown>): Gro
   parents: [{ id: parent, share: 1 }],
   ...plants,
 });
+const half = (id: string, one: string, other: string) =>
+  ({ id, kind: "blend", parents: [one, other].map((parent) => ({ id: parent, share: 0.5 })) }) as const;
 const near = (ends: { low: number; high: number | null } | null, low: number, high: number) => {
   expect(ends?.low).toBeCloseTo(low, 10);
   expect(ends?.high).toBeCloseTo(high, 10);
@@ -69,6 +71,45 @@ describe("the span of a lineage, worked by hand", () => {
     near(inbreeding, 1 / 8, 1 / 2);
   });
 
+  // Found by 10,000 random lineages of seed 11 (case 983): the figures moved with the order in which the lots were given.
+  it("one share left out alone is what the others leave, also beside a blend of which no share is known", () => {
+    // C is 0.2 A + 0.8 B, so Θ(C, A) = 0.02 and Θ(C, B) = 0.32: Θ(C, D) from 0.02 to 0.32, θ_C = 0.26, θ_D from 0.08 to 0.4
+    const founders = [
+      { ...founder, coancestry: 0.1 },
+      { id: "B", kind: "founder", coancestry: 0.4 },
+    ] as const;
+    const c = { id: "C", kind: "blend", parents: [{ id: "A", share: 0.2 }, { id: "B" }] } as const;
+    const d = { id: "D", kind: "blend", parents: [{ id: "A" }, { id: "B" }] } as const;
+    for (const lots of [
+      [...founders, c, d, half("E", "C", "D")],
+      [...founders, d, c, half("E", "C", "D")],
+    ])
+      near(
+        ofLot({ lots }, "E").coancestry,
+        0.25 * 0.26 + 0.25 * 0.08 + 0.5 * 0.02,
+        0.25 * 0.26 + 0.25 * 0.4 + 0.5 * 0.32,
+      );
+  });
+
+  // Case 985 of the same: two open mixtures, each told by the other.
+  it.each([
+    ["P", "Q"],
+    ["Q", "P"],
+  ])(
+    "two blends of open shares, %s half A and %s of A and B, are as near at the most as one filled from B alone",
+    (p, q) => {
+      // all of the open part of P and all of Q from B: θ = ¼(¼·0.1 + ¼·0.3) + ¼·0.3 + ½·½·0.3
+      const lots = [
+        ...[0.1, 0.3, 0.2].map((coancestry, i) => ({ id: "ABC".charAt(i), kind: "founder", coancestry }) as const),
+        { id: p, kind: "blend", parents: [{ id: "A", share: 0.5 }, { id: "B" }, { id: "C" }] } as const,
+        { id: q, kind: "blend", parents: [{ id: "A" }, { id: "B" }] } as const,
+        half("E", "P", "Q"),
+      ];
+      for (const given of [lots, lots.toReversed()])
+        expect(ofLot({ lots: given }, "E").coancestry.high).toBeCloseTo(0.025 + 0.075 + 0.075, 12);
+    },
+  );
+
   it("founders who may be kin: half of each is least alike where unrelated, most where one descends from the other", () => {
     // θ 0.1 and 0.3: ¼(0.1 + 0.3) = 0.1, and 0.1 + ½·0.1 = 0.15; known to be 0.06: 0.1 + ½·0.06
     const lots = [
@@ -100,6 +141,34 @@ describe("the span of a lineage, worked by hand", () => {
     const plants = { pollenParents: 3, seedParents: 10, seedShares: "equal", seedParentsMayNotShed: true } as const;
     const worst = 3 * (0.05 + 1 / 6) ** 2 + 7 * 0.05 ** 2;
     near(ofLot({ lots: [founder, grown("B", "A", plants)] }, "B").effectiveSize, 1 / worst, 120 / 13);
+  });
+
+  // Found by 10,000 random lineages of seed 11 (cases 395 and 885), where the other program was wrong.
+  it("ever more seed parents than shed pollen: at the worst 3 of the fewest 4 shed it, so that 1 seed in 4 was selfed by chance", () => {
+    // P_MF = 3·¼·⅓ = ¼ of S = ½; none of ever more seed parents gave both
+    const plants = {
+      pollenParents: { low: 3, high: 8 },
+      seedParents: { low: 4, high: null },
+      seedShares: "equal",
+    } as const;
+    const { inbreeding } = ofLot({ lots: [founder, grown("B", "A", { ...plants, seedParentsMayNotShed: true })] }, "B");
+    near(inbreeding, 0, 1 / 8);
+  });
+
+  it("ever more seed parents that self by half, 8 that shed pollen: κ falls to ¼·(½)²·⅛, below that of a thousand seed parents", () => {
+    const spanOf = (high: number | null) => {
+      const plants = {
+        pollenParents: 8,
+        seedParents: { low: 10, high },
+        seedShares: "equal",
+        selfingRate: 0.5,
+      } as const;
+      return ofLot({ lots: [founder, grown("B", "A", { ...plants, seedParentsMayNotShed: true })] }, "B").coancestry
+        .low;
+    };
+    expect(spanOf(null)).toBeCloseTo(1 / 256, 12);
+    // ½·¼(1.5²/1000 + 2·0.5·1.5/1000 + 0.5²/8)
+    expect(spanOf(1000)).toBeCloseTo((0.00225 + 0.0015 + 0.03125) / 8, 12);
   });
 
   it("foreign pollen moves the kinship, not the size of the plants' own number", () => {
