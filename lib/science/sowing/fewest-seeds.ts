@@ -5,6 +5,9 @@ import { reaches } from "@/lib/science/whole-steps";
 /** Beyond this no number of seeds is looked for. */
 export const MOST_SEEDS = 10_000_000;
 
+/** Relative: above the rounding of chanceOfPlants (at most 4e-14 in 13,000 sowings), below what one seed more adds to the chance. */
+const ROUNDING_OF_CHANCE = 1e-12;
+
 export interface FewestSeeds {
   readonly seeds: number;
   /** the chance that they give the plants wanted */
@@ -22,7 +25,7 @@ export function fewestSeeds(plants: number, confidence: number, quality: SeedQua
   let [low, atLow] = [plants - 1, 0];
   let high = Math.min(MOST_SEEDS, firstGuess(plants, confidence, quality));
   let atHigh = chance(high);
-  while (!reaches(atHigh, confidence)) {
+  while (!reaches(atHigh, confidence, ROUNDING_OF_CHANCE)) {
     if (high >= MOST_SEEDS) return null;
     [low, atLow] = [high, atHigh];
     high = Math.min(MOST_SEEDS, Math.ceil(high * (high - plants < plants ? 1.1 : 2)) + 1);
@@ -32,7 +35,7 @@ export function fewestSeeds(plants: number, confidence: number, quality: SeedQua
     const guess = round % 4 === 3 ? (low + high) / 2 : onTheLine([low, atLow], [high, atHigh], confidence);
     const seeds = Math.min(high - 1, Math.max(low + 1, Math.round(guess)));
     const at = chance(seeds);
-    if (reaches(at, confidence)) [high, atHigh] = [seeds, at];
+    if (reaches(at, confidence, ROUNDING_OF_CHANCE)) [high, atHigh] = [seeds, at];
     else [low, atLow] = [seeds, at];
   }
   return { seeds: high, probability: atHigh };
