@@ -1,4 +1,4 @@
-import type { Browser } from "playwright-core";
+import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { bringFolderIn } from "./bring-in";
 import { startBrowser, watchErrors } from "./browser";
@@ -119,6 +119,17 @@ afterAll(async () => {
   await empty?.end();
 });
 
+/** What only leads on, and would be printed all the same. */
+function leadingOnPaper(page: Page): Promise<string[]> {
+  return page
+    .locator(".not-on-paper")
+    .evaluateAll((all) =>
+      all
+        .filter((each) => getComputedStyle(each).display !== "none")
+        .map((each) => each.textContent?.slice(0, 40) ?? ""),
+    );
+}
+
 describe.each(["day", "night", "glare", "print"])("in the %s ground", (ground) => {
   it("the first page of an empty registry has no serious fault", async () => {
     const page = await inGround(browser, ground, empty.base);
@@ -140,6 +151,8 @@ describe.each(["day", "night", "glare", "print"])("in the %s ground", (ground) =
       faults.push(...(await seriousFindings(page)).map((fault) => `${name}: ${fault}`));
       const over = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
       if (ground !== "print" && over > 0) faults.push(`${name}: ${over} px wider than the screen`);
+      if (ground === "print")
+        faults.push(...(await leadingOnPaper(page)).map((words) => `${name}: on paper: ${words}`));
       // that a page is not there is said as an error, too
       const thrown = errors.splice(0).filter((error) => name !== "a page that is not there" || !/404/.test(error));
       faults.push(...thrown.map((error) => `${name}: ${error}`));
