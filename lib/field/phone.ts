@@ -70,6 +70,8 @@ export class Phone {
   readonly #listeners = new Set<() => void>();
   #sending: Promise<void> | null = null;
   #later: ReturnType<typeof setTimeout> | undefined;
+  /** pictures that the registry would not have: they stay here, and are tried again when the page is opened anew */
+  readonly #photosForGood = new Set<string>();
 
   constructor(store?: FieldStore) {
     this.store =
@@ -248,9 +250,10 @@ export class Phone {
 
   async #sendPhotos(): Promise<void> {
     for (const { hash, bytes } of await this.store.unsentPhotos()) {
-      if (bytes === null) continue;
+      if (bytes === null || this.#photosForGood.has(hash)) continue;
       const refused = await postPhoto(hash, bytes).catch(() => undefined);
       if (refused === undefined) return;
+      if (refused?.again === false) this.#photosForGood.add(hash);
       await this.store.photoAnswered(hash, refused === null ? null : refused.words);
     }
   }

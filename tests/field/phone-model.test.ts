@@ -68,6 +68,34 @@ describe("this phone", () => {
     expect(model.now().notStored).toBeNull();
   });
 
+  it("keeps a picture that the registry would not have for good, says why, and does not send it each time", async () => {
+    const tried: string[] = [];
+    let full = true;
+    vi.stubGlobal("fetch", async (address: string, { body }: { body: string }) => {
+      if (address === "/field/records") return takes(JSON.parse(body));
+      const hash = address.slice(-64);
+      tried.push(hash[0] ?? "");
+      if (hash.startsWith("b") && full) return Response.json({ refused: "The disk is full." }, { status: 507 });
+      if (hash.startsWith("b")) return Response.json({});
+      return Response.json({ refused: "This is no picture." }, { status: 422 });
+    });
+    const model = await openPhone();
+    const plant = { id: "01990000-0000-7000-8000-000000000001", name: "7", cell: null, row: null, position: null };
+    for (const letter of ["a", "b"])
+      await model.keepPhoto(
+        growOutId,
+        plant,
+        { hash: letter.repeat(64), bytes: new Blob(["x"]) } as never,
+        "a picture",
+      );
+    await model.send();
+    expect(model.now().photosRefused).toEqual(["This is no picture.", "The disk is full."]);
+    full = false;
+    await model.send();
+    expect(tried).toEqual(["a", "b", "b"]);
+    expect(model.now()).toMatchObject({ photosWaiting: 1, photosRefused: ["This is no picture."] });
+  });
+
   it("keeps all where the sign-in has run out, and sends it after the next one", async () => {
     registry(() => new Response("You are not signed in (any more).", { status: 401 }), takes);
     const model = await openPhone();
