@@ -34,12 +34,15 @@ export async function startBrowser(more: readonly string[] = []): Promise<Browse
   return patient(browser);
 }
 
+/** In milliseconds. */
+const longEnough = 120_000;
+
 /** Every page of the browser waits long enough for a slow machine before it says that something never came. */
 function patient(browser: Browser): Browser {
   const made = browser.newContext.bind(browser);
   browser.newContext = async (...options) => {
     const context = await made(...options);
-    context.setDefaultTimeout(120_000);
+    context.setDefaultTimeout(longEnough);
     return context;
   };
   return browser;
@@ -66,7 +69,9 @@ function launched(executablePath: string, more: readonly string[]): Promise<Brow
 export async function startPhone(folder: string): Promise<BrowserContext> {
   const executablePath = await browserFile();
   const viewport = { width: 360, height: 740 };
-  return chromium.launchPersistentContext(folder, { executablePath, args, viewport, hasTouch: true });
+  const context = await chromium.launchPersistentContext(folder, { executablePath, args, viewport, hasTouch: true });
+  context.setDefaultTimeout(longEnough);
+  return context;
 }
 
 /** Errors that a page throws or prints; a test that ends with any of them has failed. */
