@@ -43,51 +43,55 @@ const stewards = (from: string | null): Selection<{ id: string; place: string | 
   rows: sql`SELECT s."id", s."place" FROM "Steward" s WHERE s."id" > ${from ?? ""} ORDER BY s."id" DESC`,
 });
 
-onEveryEngine("SELECTs sent together", (fresh) => {
-  it("give back decimals to the last digit, every letter, flags and what is unknown", async () => {
-    const rows = [
-      ...decimals.map((taste) => ({ id: "d", name: "a", note: null, taste, clonal: true })),
-      ...texts.map((note) => ({ id: "t", name: note, note, taste: null, clonal: false })),
-      { id: "n", name: "b", note: null, taste: null, clonal: null },
-    ];
-    expect(await readRows(await fresh(), kept(rows))).toEqual(rows);
-  });
+onEveryEngine(
+  "SELECTs sent together",
+  (fresh) => {
+    it("give back decimals to the last digit, every letter, flags and what is unknown", async () => {
+      const rows = [
+        ...decimals.map((taste) => ({ id: "d", name: "a", note: null, taste, clonal: true })),
+        ...texts.map((note) => ({ id: "t", name: note, note, taste: null, clonal: false })),
+        { id: "n", name: "b", note: null, taste: null, clonal: null },
+      ];
+      expect(await readRows(await fresh(), kept(rows))).toEqual(rows);
+    });
 
-  it("keep the order that each asks for, and its own arguments, over thousands of rows", async () => {
-    const db = await fresh();
-    const ids = await withStewards(db, 3000);
-    const middle = ids[1499] as string;
-    const found = await readTogether(db, { all: stewards(null), later: stewards(middle), none: stewards("zzz") });
-    expect(found.all.map((row) => row.id)).toEqual([...ids].reverse());
-    expect(found.later.map((row) => row.id)).toEqual(ids.slice(1500).reverse());
-    expect(found.all[0]).toEqual({ id: ids[2999], place: "Row 2999" });
-    expect(found.none).toEqual([]);
-  });
+    it("keep the order that each asks for, and its own arguments, over thousands of rows", async () => {
+      const db = await fresh();
+      const ids = await withStewards(db, 3000);
+      const middle = ids[1499] as string;
+      const found = await readTogether(db, { all: stewards(null), later: stewards(middle), none: stewards("zzz") });
+      expect(found.all.map((row) => row.id)).toEqual([...ids].reverse());
+      expect(found.later.map((row) => row.id)).toEqual(ids.slice(1500).reverse());
+      expect(found.all[0]).toEqual({ id: ids[2999], place: "Row 2999" });
+      expect(found.none).toEqual([]);
+    });
 
-  it("count and sum in plain numbers, and read a stored flag as one", async () => {
-    const db = await fresh();
-    await withStewards(db, 7);
-    const sums: Selection<{ many: number; sum: number | null }> = {
-      columns: { many: "number", sum: "number" },
-      rows: sql`SELECT COUNT(*) AS "many", SUM(CASE WHEN s."place" IS NULL THEN 1 ELSE 2 END) AS "sum" FROM "Steward" s`,
-    };
-    const crops: Selection<{ key: string; clonal: boolean; plantsMin: number | null }> = {
-      columns: { key: "text", clonal: "flag", plantsMin: "number" },
-      rows: sql`SELECT c."key", c."clonal", c."plantsMin" FROM "Crop" c ORDER BY c."key"`,
-    };
-    const found = await readTogether(db, { sums, crops });
-    expect(found.sums).toEqual([{ many: 7, sum: 14 }]);
-    const stored = await db.read.crop.findMany({ select: { key: true, clonal: true, plantsMin: true } });
-    expect(found.crops).toEqual(stored.sort((a, b) => (a.key < b.key ? -1 : 1)));
-    expect(found.crops.some((crop) => crop.clonal)).toBe(true);
-  });
+    it("count and sum in plain numbers, and read a stored flag as one", async () => {
+      const db = await fresh();
+      await withStewards(db, 7);
+      const sums: Selection<{ many: number; sum: number | null }> = {
+        columns: { many: "number", sum: "number" },
+        rows: sql`SELECT COUNT(*) AS "many", SUM(CASE WHEN s."place" IS NULL THEN 1 ELSE 2 END) AS "sum" FROM "Steward" s`,
+      };
+      const crops: Selection<{ key: string; clonal: boolean; plantsMin: number | null }> = {
+        columns: { key: "text", clonal: "flag", plantsMin: "number" },
+        rows: sql`SELECT c."key", c."clonal", c."plantsMin" FROM "Crop" c ORDER BY c."key"`,
+      };
+      const found = await readTogether(db, { sums, crops });
+      expect(found.sums).toEqual([{ many: 7, sum: 14 }]);
+      const stored = await db.read.crop.findMany({ select: { key: true, clonal: true, plantsMin: true } });
+      expect(found.crops).toEqual(stored.sort((a, b) => (a.key < b.key ? -1 : 1)));
+      expect(found.crops.some((crop) => crop.clonal)).toBe(true);
+    });
 
-  it("are refused by the database where a column is not there", async () => {
-    const db = await fresh();
-    const lost: Selection<{ nowhere: string }> = {
-      columns: { nowhere: "text" },
-      rows: sql`SELECT s."id" FROM "Steward" s`,
-    };
-    await expect(readRows(db, lost)).rejects.toThrow();
-  });
-});
+    it("are refused by the database where a column is not there", async () => {
+      const db = await fresh();
+      const lost: Selection<{ nowhere: string }> = {
+        columns: { nowhere: "text" },
+        rows: sql`SELECT s."id" FROM "Steward" s`,
+      };
+      await expect(readRows(db, lost)).rejects.toThrow();
+    });
+  },
+  { everyServer: true },
+);
