@@ -34,6 +34,7 @@ const targets: Readonly<Record<string, Target | readonly Target[]>> = {
   secondId: "Lot",
   otherPlantId: "Plant",
   varietyId: "Variety",
+  possiblySameAsId: "Variety",
   lotId: "Lot",
   parentLotId: "Lot",
   otherLotId: "Lot",
