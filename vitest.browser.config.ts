@@ -7,7 +7,6 @@ export default defineConfig({
     ...shared.test,
     include: ["tests/browser/**/*.test.ts"],
     exclude: [],
-    fileParallelism: false,
     testTimeout: 600_000,
     hookTimeout: 600_000,
   },
