@@ -13,7 +13,7 @@ import { CutPanel } from "./cut-panel";
 import { EqualShares } from "./equal-shares";
 import { KeepThese, type StoreChoice } from "./keep-these";
 import { type Deeds, RankedList } from "./ranked-list";
-import { mayBeKept, type Setting, settingInAddress } from "./setting";
+import { mayBeKept, pollenOf, type Setting, settingInAddress } from "./setting";
 import { TwoScorers } from "./two-scorers";
 import { Weights } from "./weights";
 import { WhatItBrings } from "./what-it-brings";
@@ -48,9 +48,8 @@ export function ChoosePlants({
   }, [moved, address]);
   const scored = useMemo(() => scoredBy(ground, setting.scoresOf), [ground, setting.scoresOf]);
   const outcome = useMemo(() => choiceBy(ground, setting, scored), [ground, setting, scored]);
-  const { pollen } = setting;
-  // biome-ignore lint/correctness/useExhaustiveDependencies: the sizes depend on the ground and whose pollen it was alone
-  const sizes = useMemo(() => sizesOfCuts(ground, setting, mayBeKept(ground)), [ground, pollen]);
+  const pollen = pollenOf(setting, ground);
+  const sizes = useMemo(() => sizesOfCuts(ground, pollen, mayBeKept(ground)), [ground, pollen]);
   const weigh = useCallback(
     (key: string, weight: number) =>
       setSetting((before) => ({ ...before, weights: { ...before.weights, [key]: weight } })),

@@ -38,8 +38,7 @@ export function scoredBy(ground: ChoiceGround, of: ScoresOf): ScoredPlant[] {
 }
 
 /** The effective size for each number kept, in order; null where seed does not mix the plants. */
-export function sizesOfCuts(ground: ChoiceGround, setting: Setting, most: number): SizesOfCuts {
-  const pollen = pollenOf(setting, ground);
+export function sizesOfCuts(ground: ChoiceGround, pollen: "all" | "kept", most: number): SizesOfCuts {
   return Array.from({ length: most }, (_, place) =>
     ground.plot === null ? null : sizeOfCut(ground.plot, { kept: place + 1, pollen, shares: "equal" }),
   );

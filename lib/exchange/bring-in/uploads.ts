@@ -145,9 +145,8 @@ function watched(waits: number, giveUp: (error: unknown) => void, faults: Refusa
 
 /** A name that a file cannot have, or has already in this upload. */
 function nameFault(name: string, names: readonly string[]): Refusal | null {
-  // biome-ignore-start lint/suspicious/noControlCharactersInRegex: these are what is looked for
-  if (name === "." || name === ".." || name.length > 200 || /[\u0000-\u001f\u007f]/.test(name)) {
-    const given = `${name.replace(/[\u0000-\u001f\u007f]/g, "?").slice(0, 40)}`;
+  if (name === "." || name === ".." || name.length > 200 || /\p{Cc}/u.test(name)) {
+    const given = `${name.replace(/\p{Cc}/gu, "?").slice(0, 40)}`;
     return refusal(
       "file-name",
       ["files"],
@@ -156,7 +155,6 @@ function nameFault(name: string, names: readonly string[]): Refusal | null {
       "send the CSV files under their own names",
     );
   }
-  // biome-ignore-end lint/suspicious/noControlCharactersInRegex: as above
   if (!names.includes(name)) return null;
   return refusal("file-twice", ["files"], name, "was sent twice", "choose the files of one folder");
 }

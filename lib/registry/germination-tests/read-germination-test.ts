@@ -1,4 +1,4 @@
-import type { Database } from "@/lib/db";
+import { type Database, sql } from "@/lib/db";
 import { exactInterval } from "@/lib/science/binomial/exact-interval";
 import type { Interval } from "@/lib/science/binomial/interval";
 import type { CivilDay } from "@/lib/science/dates/civil-day";
@@ -54,12 +54,12 @@ export async function readGerminationTest(
   standard: number,
   today: CivilDay | null = null,
 ): Promise<ReadTest | null> {
-  const found = await db.read.germinationTest.findUnique({ where: { id: testId }, select: { lotId: true } });
+  const found = await whoseTest(db, testId);
   if (!found) return null;
-  const [lot, stored, recordedIn, ownValues] = await Promise.all([
+  const { recordedIn } = found;
+  const [lot, stored, ownValues] = await Promise.all([
     lotOfTest(db, found.lotId),
     storedTestsOfLot(db.read, found.lotId),
-    changeThatMade(db, testId),
     ownTableValues(db),
   ]);
   const own = stored.find((each) => each.id === testId);
@@ -92,13 +92,22 @@ export async function readGerminationTest(
   };
 }
 
-async function changeThatMade(db: Database, testId: string): Promise<ReadTest["recordedIn"]> {
-  const made = await db.read.change.findFirst({
-    where: { recordId: testId, tableName: "GerminationTest", action: "create" },
-    select: { changeSet: { select: { id: true, at: true, actor: true } } },
-    orderBy: { id: "desc" },
-  });
-  return made?.changeSet ?? null;
+/** The lot of a test and the change set that wrote the test down, in one statement; null where there is no such test. */
+async function whoseTest(
+  db: Database,
+  testId: string,
+): Promise<{ readonly lotId: string; readonly recordedIn: ReadTest["recordedIn"] } | null> {
+  const [found] = await db.read.$queryRaw<
+    { lotId: string; changeSetId: string | null; at: string | null; actor: string | null }[]
+  >(sql`
+    SELECT t."lotId", s."id" AS "changeSetId", s."at", s."actor" FROM "GerminationTest" t
+    LEFT JOIN "Change" c ON c."recordId" = t."id" AND c."tableName" = 'GerminationTest' AND c."action" = 'create'
+    LEFT JOIN "ChangeSet" s ON s."id" = c."changeSetId"
+    WHERE t."id" = ${testId} ORDER BY c."id" DESC LIMIT 1`);
+  if (!found) return null;
+  const { changeSetId: id, at, actor } = found;
+  const recordedIn = id === null || at === null || actor === null ? null : { id, at, actor };
+  return { lotId: found.lotId, recordedIn };
 }
 
 /** The lot that a test belongs to, with its variety and crop; of several records of one lot the leading one. */

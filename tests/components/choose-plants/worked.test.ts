@@ -1,6 +1,6 @@
 import { expect, it } from "vitest";
 import { againstFloor, againstWanted, costInWords, seedsOfEach } from "@/components/choose-plants/choice-words";
-import { startSetting } from "@/components/choose-plants/setting";
+import { pollenOf, startSetting } from "@/components/choose-plants/setting";
 import { cellsOfChoice, choiceBy, responseOf, scoredBy, sizesOfCuts } from "@/components/choose-plants/worked";
 import { cellsOfMixedScorers } from "@/lib/schemas/plants/scored-as";
 import { answered } from "../../science/agreement";
@@ -67,10 +67,12 @@ it("two people's scores are read as their mean, or one of them alone; a block th
 });
 
 it("the size of every cut, of 200 that shed: 1/(1/(4n) + 3/800) by hand", () => {
-  const sizes = sizesOfCuts(ground, startSetting, 20).map((size) => (size?.ok ? size.value.low : null));
+  const sizes = sizesOfCuts(ground, pollenOf(startSetting, ground), 20).map((size) =>
+    size?.ok ? size.value.low : null,
+  );
   expect(sizes[0]).toBeCloseTo(1 / (0.25 + 0.00375), 9);
   expect(sizes[19]).toBeCloseTo(1 / (0.0125 + 0.00375), 9);
-  expect(sizesOfCuts({ ...ground, plot: null }, startSetting, 2)).toEqual([null, null]);
+  expect(sizesOfCuts({ ...ground, plot: null }, pollenOf(startSetting, ground), 2)).toEqual([null, null]);
 });
 
 it("says what is missing of the wanted, what lies under the floor, what a year costs, and how much seed to take of each", () => {
