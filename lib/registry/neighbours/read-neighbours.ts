@@ -1,4 +1,4 @@
-import type { Database } from "@/lib/db";
+import { type Database, readTogether, type Selection, sql } from "@/lib/db";
 import type { OwnInTable } from "@/lib/science/tables/own-in-table";
 import { profileOfCrop } from "../crops/profile-of-crop";
 import { ownTableValues } from "../tables/own-table-values";
@@ -100,33 +100,22 @@ export interface NeighboursRead {
   readonly ownInTables: readonly OwnInTable[];
 }
 
-type Stored<T> = { [K in keyof T]: T[K] extends number | null ? number | bigint | null : T[K] };
-
-/** What is on record of a grow-out's neighbourhood; null where there is no such grow-out. Three statements. */
+/** What is on record of a grow-out's neighbourhood; null where there is no such grow-out. One statement, and that of own values in tables. */
 export async function readNeighbours(db: Database, growOutId: string): Promise<NeighboursRead | null> {
-  const [row] = await db.read.$queryRaw<
-    (Omit<Stored<GroundOfNeighbours>, "clonal"> & { readonly clonal: unknown })[]
-  >`SELECT g."id", g."name", g."varietyId", v."name" AS "variety", v."seedCoat", v."isolationWantedM", g."neighboursLookedOn", g."sown",
-           g."plantsStanding", c."id" AS "cropId", c."key" AS "cropKey", c."commonName" AS "cropName", c."latinName",
-           s."key" AS "crossingGroup", c."matingSystem", c."clonal", c."wildRelatives", c."isolationHomeMinM", c."isolationHomeMaxM",
-           c."isolationStewardMinM", c."isolationStewardMaxM", c."sources"
-    FROM "GrowOut" g JOIN "Variety" v ON v."id" = g."varietyId" JOIN "Crop" c ON c."id" = v."cropId"
-    LEFT JOIN "CrossingGroup" s ON s."id" = c."crossingGroupId" WHERE g."id" = ${growOutId}`;
+  const found = await readTogether(db, {
+    grounds: groundSelection(growOutId),
+    neighbours: sourcesSelection(growOutId),
+    rest: restSelection(growOutId),
+  });
+  const [row] = found.grounds;
   if (!row) return null;
-  const neighbours = await db.read.$queryRaw<Stored<NeighbourRow>[]>`
-    SELECT b."id", b."what", b."cropId", c."key" AS "cropKey", c."commonName" AS "cropName", c."latinName", s."key" AS "crossingGroup",
-           b."varietyId", v."name" AS "variety", b."plotId", p."name" AS "plot", b."distanceMetres", b."bearing", b."sizeM2", b."plants",
-           b."windowFirst", b."windowLast", b."howSure", b."note"
-    FROM "NeighbourSource" b LEFT JOIN "Crop" c ON c."id" = b."cropId" LEFT JOIN "CrossingGroup" s ON s."id" = c."crossingGroupId"
-    LEFT JOIN "Variety" v ON v."id" = b."varietyId" LEFT JOIN "Plot" p ON p."id" = b."plotId"
-    WHERE b."growOutId" = ${growOutId} ORDER BY b."id"`;
-  const rest = grouped(await readRest(db, growOutId, row.cropId));
+  const rest = grouped(found.rest);
   const own = (rest.get("own") ?? []).map(({ a, b }) => ({ field: a ?? "", value: b ?? "" }));
-  const ground = profileOfCrop(numbersOf(row) as unknown as GroundOfNeighbours, own);
+  const ground = profileOfCrop(row, own);
   return {
     ownInTables: await ownTableValues(db),
-    ground: { ...ground, clonal: Boolean(Number(row.clonal)) || ground.matingSystem === "clonal" },
-    neighbours: neighbours.map((each) => numbersOf(each) as unknown as NeighbourRow),
+    ground: { ...ground, clonal: row.clonal || ground.matingSystem === "clonal" },
+    neighbours: found.neighbours,
     notes: (rest.get("note") ?? []).map(({ id, a, b, c, d, e, f, g }) => ({
       id,
       neighbourId: a,
@@ -168,9 +157,50 @@ interface RestRow {
   readonly g: string | null;
 }
 
+function groundSelection(growOutId: string): Selection<GroundOfNeighbours> {
+  return {
+    columns: {
+      ...{ id: "text", name: "text", varietyId: "text", variety: "text", seedCoat: "text", isolationWantedM: "number" },
+      ...{ neighboursLookedOn: "text", sown: "text", plantsStanding: "number", cropId: "text", cropKey: "text" },
+      ...{ cropName: "text", latinName: "text", crossingGroup: "text", matingSystem: "text", clonal: "flag" },
+      ...{ wildRelatives: "text", isolationHomeMinM: "number", isolationHomeMaxM: "number" },
+      ...{ isolationStewardMinM: "number", isolationStewardMaxM: "number", sources: "text" },
+    },
+    rows: sql`
+      SELECT g."id", g."name", g."varietyId", v."name" AS "variety", v."seedCoat", v."isolationWantedM", g."neighboursLookedOn", g."sown",
+             g."plantsStanding", c."id" AS "cropId", c."key" AS "cropKey", c."commonName" AS "cropName", c."latinName",
+             s."key" AS "crossingGroup", c."matingSystem", c."clonal", c."wildRelatives", c."isolationHomeMinM", c."isolationHomeMaxM",
+             c."isolationStewardMinM", c."isolationStewardMaxM", c."sources"
+      FROM "GrowOut" g JOIN "Variety" v ON v."id" = g."varietyId" JOIN "Crop" c ON c."id" = v."cropId"
+      LEFT JOIN "CrossingGroup" s ON s."id" = c."crossingGroupId" WHERE g."id" = ${growOutId}`,
+  };
+}
+
+function sourcesSelection(growOutId: string): Selection<NeighbourRow> {
+  return {
+    columns: {
+      ...{ id: "text", what: "text", cropId: "text", cropKey: "text", cropName: "text", latinName: "text" },
+      ...{ crossingGroup: "text", varietyId: "text", variety: "text", plotId: "text", plot: "text" },
+      ...{ distanceMetres: "number", bearing: "text", sizeM2: "number", plants: "number" },
+      ...{ windowFirst: "text", windowLast: "text", howSure: "text", note: "text" },
+    },
+    rows: sql`
+      SELECT b."id", b."what", b."cropId", c."key" AS "cropKey", c."commonName" AS "cropName", c."latinName", s."key" AS "crossingGroup",
+             b."varietyId", v."name" AS "variety", b."plotId", p."name" AS "plot", b."distanceMetres", b."bearing", b."sizeM2", b."plants",
+             b."windowFirst", b."windowLast", b."howSure", b."note"
+      FROM "NeighbourSource" b LEFT JOIN "Crop" c ON c."id" = b."cropId" LEFT JOIN "CrossingGroup" s ON s."id" = c."crossingGroupId"
+      LEFT JOIN "Variety" v ON v."id" = b."varietyId" LEFT JOIN "Plot" p ON p."id" = b."plotId"
+      WHERE b."growOutId" = ${growOutId} ORDER BY b."id"`,
+  };
+}
+
 /** Flowering notes that stand, methods, own values of the crop, plots and lots: kinds of rows in one statement. */
-function readRest(db: Database, growOutId: string, cropId: string): Promise<RestRow[]> {
-  return db.read.$queryRaw<RestRow[]>`
+function restSelection(growOutId: string): Selection<RestRow> {
+  return {
+    columns: {
+      ...{ kind: "text", id: "text", a: "text", b: "text", c: "text", d: "text", e: "text", f: "text", g: "text" },
+    },
+    rows: sql`
     SELECT 'note' AS "kind", f."id" AS "id", f."neighbourId" AS "a", f."organ" AS "b", f."moment" AS "c", f."on" AS "d", f."onFirst" AS "e",
            f."onLast" AS "f", f."note" AS "g"
     FROM "FloweringNote" f LEFT JOIN "NeighbourSource" n ON n."id" = f."neighbourId"
@@ -180,13 +210,15 @@ function readRest(db: Database, growOutId: string, cropId: string): Promise<Rest
     SELECT 'method', m."id", m."method", m."evidence", m."fromOn", m."toOn", m."note", NULL, NULL
     FROM "IsolationMethod" m WHERE m."growOutId" = ${growOutId}
     UNION ALL
-    SELECT 'own', o."id", o."field", o."value", NULL, NULL, NULL, NULL, NULL FROM "CropOverride" o WHERE o."cropId" = ${cropId}
+    SELECT 'own', o."id", o."field", o."value", NULL, NULL, NULL, NULL, NULL FROM "CropOverride" o
+    WHERE o."cropId" = (SELECT v."cropId" FROM "GrowOut" g JOIN "Variety" v ON v."id" = g."varietyId" WHERE g."id" = ${growOutId})
     UNION ALL
     SELECT 'plot', p."id", p."name", CAST(p."areaM2" AS TEXT), COALESCE(g."fromOn", '') , g."id", NULL, NULL, NULL
     FROM "GrowOutPlot" g JOIN "Plot" p ON p."id" = g."plotId" WHERE g."growOutId" = ${growOutId}
     UNION ALL
     SELECT 'lot', l."id", l."number", l."isolationGrade", l."isolationReasons", NULL, NULL, NULL, NULL
-    FROM "Lot" l WHERE l."id" IN (SELECT COALESCE(m."sameAsId", m."id") FROM "Lot" m WHERE m."growOutId" = ${growOutId})`;
+    FROM "Lot" l WHERE l."id" IN (SELECT COALESCE(m."sameAsId", m."id") FROM "Lot" m WHERE m."growOutId" = ${growOutId})`,
+  };
 }
 
 function grouped(rows: readonly RestRow[]): Map<string, RestRow[]> {
@@ -196,11 +228,4 @@ function grouped(rows: readonly RestRow[]): Map<string, RestRow[]> {
   for (const row of [...rows].sort((one, other) => (order(one) < order(other) ? -1 : 1)))
     kinds.set(row.kind, [...(kinds.get(row.kind) ?? []), row]);
   return kinds;
-}
-
-/** Counts may come as big integers. */
-function numbersOf<T extends object>(row: T): T {
-  return Object.fromEntries(
-    Object.entries(row).map(([key, value]) => [key, typeof value === "bigint" ? Number(value) : value]),
-  ) as T;
 }
