@@ -202,6 +202,13 @@ async function forgetOld(dataFolder: string): Promise<void> {
   const before = Date.now() - keptHours * 3_600_000;
   for (const name of await readdir(all)) {
     const place = path.join(all, name);
-    if ((await stat(place)).mtimeMs < before) await rm(place, { recursive: true, force: true });
+    const found = await stat(place).catch(gone);
+    if (found && found.mtimeMs < before) await rm(place, { recursive: true, force: true });
   }
+}
+
+/** Another upload may have cleared it away in the meantime. */
+function gone(error: NodeJS.ErrnoException): null {
+  if (error.code === "ENOENT") return null;
+  throw error;
 }

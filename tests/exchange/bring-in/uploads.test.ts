@@ -1,4 +1,4 @@
-import { existsSync, readdirSync } from "node:fs";
+import { existsSync, mkdirSync, readdirSync, symlinkSync } from "node:fs";
 import path from "node:path";
 import { Readable } from "node:stream";
 import { expect, it } from "vitest";
@@ -94,4 +94,12 @@ it("more than 64 MiB is refused: by the length that it states, and by what comes
   );
   expect(await codeOf(folder, stream)).toBe("too-large");
   expect(left(folder)).toEqual([]);
+});
+
+it("an earlier one that is cleared away at the same moment stands in nobody's way", async () => {
+  const folder = temporaryFolder();
+  mkdirSync(path.join(folder, "uploads"));
+  // listed, and not there when it is looked at
+  symlinkSync("nowhere", path.join(folder, "uploads", "vanished"));
+  expect(await codeOf(folder, part("lots.csv", "lot\n") + end)).toBeNull();
 });
