@@ -1,5 +1,5 @@
 import type { Database } from "@/lib/db";
-import { MigrationRefused, registryLocation } from "@/lib/db";
+import { MigrationRefused, registryLocation, storageFaultOf } from "@/lib/db";
 import { prepareRegistry } from "@/lib/registry/open-registry";
 
 /** Opens the steward's registry for a command line, runs the work, closes it, and ends with the exit code that the work gives. */
@@ -13,8 +13,9 @@ export async function withRegistry(work: (db: Database) => Promise<number>): Pro
       await db.close();
     }
   } catch (error) {
-    if (!(error instanceof MigrationRefused)) throw error;
-    console.error(error.message);
+    const told = error instanceof MigrationRefused ? error : storageFaultOf(error, location.url);
+    if (told === null) throw error;
+    console.error(told.message);
     process.exitCode = 1;
   }
 }

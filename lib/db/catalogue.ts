@@ -38,7 +38,14 @@ export async function checkConstraints(
   );
 }
 
-/** Takes the write lock for the rest of a transaction: one change set at a time, so that their numbers follow each other. */
+/**
+ * Takes the write lock for the rest of a transaction, before anything is read in it: one change set at a time, so that their numbers follow each
+ * other. SQLite waits for another process at the first statement alone; one that has read already would be turned away by what the other wrote.
+ */
 export async function lockWrites(tx: Transaction, engine: Engine): Promise<void> {
-  if (engine === "postgresql") await tx.$executeRawUnsafe("SELECT pg_advisory_xact_lock(708641)");
+  await tx.$executeRawUnsafe(
+    engine === "postgresql"
+      ? "SELECT pg_advisory_xact_lock(708641)"
+      : 'UPDATE "ChangeSet" SET "number" = "number" WHERE 0',
+  );
 }

@@ -5,6 +5,7 @@ import Database from "better-sqlite3";
 import pg from "pg";
 import type { Database as OpenDatabase } from "./client";
 import type { Location } from "./location";
+import { storageFaultOf } from "./storage-fault";
 
 /** What stands in the way of migrating, as a sentence that says what to do. */
 export class MigrationRefused extends Error {}
@@ -104,40 +105,69 @@ export async function migrate(location: Location, root: string = process.cwd()):
   return location.engine === "sqlite" ? migrateSqlite(location, root) : migratePostgresql(location, root);
 }
 
+/** How long one that opens a registry waits for another that is migrating it, in milliseconds: the tables of a large one are rebuilt in less. */
+const patience = 120_000;
+
 function migrateSqlite(location: Location, root: string): string[] {
   mkdirSync(path.dirname(location.url), { recursive: true, mode: 0o700 });
   madeForOwner(location.url);
-  const db = new Database(location.url);
+  const db = new Database(location.url, { timeout: patience });
   try {
-    db.pragma("journal_mode = WAL");
+    inLogAhead(db);
     db.pragma("synchronous = FULL");
-    db.exec(bookkeeping("DATETIME"));
-    const applied = db
-      .prepare('SELECT migration_name, checksum, finished_at FROM "_prisma_migrations" WHERE rolled_back_at IS NULL')
-      .all();
-    const todo = pending(migrationsOf("sqlite", root), applied as Applied[], location.url);
-    for (const migration of todo) {
-      // A table that is rebuilt loses its rows' references for a moment, so they are checked before the commit instead.
-      db.pragma("foreign_keys = OFF");
-      db.transaction(() => {
-        db.exec(migration.sql);
-        const broken = db.pragma("foreign_key_check") as unknown[];
-        if (broken.length > 0) {
-          throw new MigrationRefused(
-            `"${migration.name}" would leave ${broken.length} broken references in ${location.url}; nothing was changed.`,
-          );
-        }
-        const now = new Date().toISOString();
-        db.prepare(
-          'INSERT INTO "_prisma_migrations" (id, checksum, migration_name, started_at, finished_at, applied_steps_count) VALUES (?, ?, ?, ?, ?, 1)',
-        ).run(randomUUID(), migration.checksum, migration.name, now, now);
-      })();
-      db.pragma("foreign_keys = ON");
+    // A table that is rebuilt loses its rows' references for a moment, so they are checked before the commit instead.
+    db.pragma("foreign_keys = OFF");
+    const all = migrationsOf("sqlite", root);
+    const left = () => pending(all, appliedTo(db), location.url);
+    const done: string[] = [];
+    for (const { name } of left()) {
+      // Another process may have migrated since: what is left is asked again with the file held for writing.
+      const step = db.transaction(() => {
+        const migration = left().find((each) => each.name === name);
+        if (migration) applyTo(db, migration, location);
+        return migration !== undefined;
+      });
+      if (step.immediate()) done.push(name);
     }
-    return todo.map((migration) => migration.name);
+    return done;
   } finally {
     db.close();
   }
+}
+
+/** Turns the log ahead of writing on. SQLite does not wait by itself while another process turns it on for the same new file. */
+function inLogAhead(db: Database.Database): void {
+  const until = Date.now() + patience;
+  while (true) {
+    try {
+      db.pragma("journal_mode = WAL");
+      return;
+    } catch (error) {
+      if (storageFaultOf(error, db.name)?.kind !== "held-by-another" || Date.now() > until) throw error;
+      Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, 20);
+    }
+  }
+}
+
+function appliedTo(db: Database.Database): Applied[] {
+  db.exec(bookkeeping("DATETIME"));
+  return db
+    .prepare('SELECT migration_name, checksum, finished_at FROM "_prisma_migrations" WHERE rolled_back_at IS NULL')
+    .all() as Applied[];
+}
+
+function applyTo(db: Database.Database, migration: Migration, location: Location): void {
+  db.exec(migration.sql);
+  const broken = db.pragma("foreign_key_check") as unknown[];
+  if (broken.length > 0) {
+    throw new MigrationRefused(
+      `"${migration.name}" would leave ${broken.length} broken references in ${location.url}; nothing was changed.`,
+    );
+  }
+  const now = new Date().toISOString();
+  db.prepare(
+    'INSERT INTO "_prisma_migrations" (id, checksum, migration_name, started_at, finished_at, applied_steps_count) VALUES (?, ?, ?, ?, ?, 1)',
+  ).run(randomUUID(), migration.checksum, migration.name, now, now);
 }
 
 /** A new registry is its owner's alone, and so are its logs, which take the file's rights; SQLite itself would let everybody read them. */
@@ -153,6 +183,8 @@ async function migratePostgresql(location: Location, root: string): Promise<stri
   const client = new pg.Client({ connectionString: location.url });
   await client.connect();
   try {
+    // One at a time; the lock goes with the session, however that ends.
+    await client.query("SELECT pg_advisory_lock(708642)");
     await client.query(bookkeeping("TIMESTAMPTZ"));
     const { rows } = await client.query(
       'SELECT migration_name, checksum, finished_at FROM "_prisma_migrations" WHERE rolled_back_at IS NULL',

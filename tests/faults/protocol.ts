@@ -47,3 +47,14 @@ export function folderOf(mark: string, lots: number): Map<string, Uint8Array> {
   };
   return new Map(Object.entries(text).map(([name, body]) => [name, new TextEncoder().encode(body)]));
 }
+
+/** A folder to open: as a command line does, or as a server, which holds it until its next task; and how many entries are written there. */
+export interface OpenTask {
+  readonly folder: string;
+  readonly as: "command" | "server";
+  readonly writes: number;
+}
+
+export type OpenSaid =
+  | { readonly opened: true; readonly applied: readonly string[]; readonly crops: number; readonly written: number }
+  | { readonly opened: false; readonly said: string };
