@@ -3,4 +3,4 @@ export { DescentOverYears } from "./descent-over-years";
 export { OverYears } from "./over-years";
 export type { YearPoint, YearSeries } from "./points";
 export type { TraitPoint } from "./trait-layout";
-export { TraitOverYears } from "./trait-over-years";
+export { TraitOverYears, TraitOverYearsKey } from "./trait-over-years";

@@ -15,12 +15,15 @@ export function TraitOverYears({
   range,
   unit,
   label,
+  keyed = false,
 }: {
   points: readonly TraitPoint[];
   range: readonly [number, number] | null;
   unit: string | null;
   /** the text twin; the table below tells the same */
   label: string;
+  /** its key stands elsewhere, for several pictures */
+  keyed?: boolean;
 }) {
   const layout = traitLayout(points, range);
   const { width, height, left, bottom } = layout;
@@ -89,11 +92,22 @@ export function TraitOverYears({
           ))}
         </svg>
       </ScrollFrame>
-      <figcaption className={styles.says}>
-        Thin: from the least plant to the greatest. Box: the middle half. Drawn out: the mean with its span. Full
-        square: mean of those of which seed was kept.{range ? " Between the broken lines: what the type allows." : ""}{" "}
-        No line joins the years: between them lies the weather.
-      </figcaption>
+      {keyed ? null : (
+        <figcaption>
+          <TraitOverYearsKey range={range !== null} />
+        </figcaption>
+      )}
     </figure>
+  );
+}
+
+/** What stands for what in the picture; `range`: the type allows one. */
+export function TraitOverYearsKey({ range }: { range: boolean }) {
+  return (
+    <p className={styles.says}>
+      Thin: from the least plant to the greatest. Box: the middle half. Drawn out: the mean with its span. Full square:
+      mean of those of which seed was kept.{range ? " Between the broken lines: what the type allows." : ""} No line
+      joins the years: between them lies the weather.
+    </p>
   );
 }

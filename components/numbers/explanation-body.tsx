@@ -2,8 +2,8 @@ import Link from "next/link";
 import { type Explanation, methodOf } from "@/lib/display/explanation";
 import styles from "./explanation-body.module.css";
 
-/** The explanation itself: answer, formula, inputs, what was assumed, how unsure, sources, the command line. */
-export function ExplanationBody({ explanation }: { explanation: Explanation }) {
+/** The explanation itself: answer, formula, inputs (if brief, on the screen alone), what was assumed, how unsure, sources, the command line. */
+export function ExplanationBody({ explanation, brief = false }: { explanation: Explanation; brief?: boolean }) {
   const { title, answer, formula, inputs, assumed, unsure, sources, calc } = explanation;
   const method = methodOf(explanation);
   return (
@@ -13,7 +13,7 @@ export function ExplanationBody({ explanation }: { explanation: Explanation }) {
       </p>
       <p className={styles.formula}>{formula}</p>
       {inputs.length > 0 ? (
-        <dl className={styles.inputs}>
+        <dl className={brief ? `${styles.inputs} not-on-paper` : styles.inputs}>
           {inputs.map((input) => (
             <div key={`${input.name}:${input.value}`} className={styles.input}>
               <dt>{input.name}</dt>

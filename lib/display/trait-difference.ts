@@ -1,3 +1,4 @@
+import { scaleEnds, type TraitDefinition } from "@/lib/schemas/traits/trait";
 import { plainNumber, withUnit } from "./numbers";
 
 /** What a difference of a trait's numbers is told in. */
@@ -7,6 +8,16 @@ export interface DifferenceOf {
   readonly share: boolean;
   /** a scale: differences are points of it */
   readonly scale: readonly [number, number] | null;
+}
+
+/** What the differences of a trait's numbers are told in; of dates they are days. */
+export function differenceOf(trait: TraitDefinition): DifferenceOf {
+  const { kind, unit } = trait;
+  return {
+    unit: kind === "date" ? "days" : unit,
+    share: kind === "yes-no" || kind === "category",
+    scale: kind === "scale" ? scaleEnds(trait) : null,
+  };
 }
 
 /** A difference of means in the trait's own unit, with its sign: "+8.2 cm", "−1.4 days", "+0.6 points", "+12 in 100 plants". */

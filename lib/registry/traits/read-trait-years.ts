@@ -73,6 +73,17 @@ export interface PassOfYears {
   readonly left: number | null;
 }
 
+/** The rows of all traits of a variety, of which one after the other can be told. */
+export interface TraitRows {
+  readonly varietyId: string;
+  readonly traits: readonly TraitLine[];
+  readonly scores: readonly ScoreRow[];
+  readonly type: readonly (TypeOfTrait & { readonly traitId: string | null })[];
+  readonly passes: readonly PassOfYears[];
+  readonly seed: TraitYearsRead["seed"];
+  readonly mating: Mating;
+}
+
 interface ScoreRow {
   readonly plantId: string;
   readonly traitId: string;
@@ -90,12 +101,8 @@ interface ScoreRow {
   readonly variety: string;
 }
 
-/** A trait of a variety over the years, by the id of its first version (the first that was scored, where none is named); null where there is no such variety. */
-export async function readTraitYears(
-  db: Database,
-  varietyId: string,
-  traitId: string | null,
-): Promise<TraitYearsRead | null> {
+/** What the traits of a variety are told from over the years, its crop's scores with it; null where there is no such variety. One statement. */
+export async function readTraitRows(db: Database, varietyId: string): Promise<TraitRows | null> {
   const varieties: Selection<Mating> = {
     columns: {
       matingSystem: "text",
@@ -149,27 +156,47 @@ export async function readTraitYears(
   });
   const [crop] = found.varieties;
   if (!crop) return null;
-  const own = new Set(found.scores.filter((row) => row.varietyId === varietyId).map((row) => row.traitId));
-  const traits = traitLines(found.traits).filter((line) => line.versions.some(({ id }) => own.has(id)));
-  const trait = traits.find(({ id }) => id === traitId) ?? traits[0] ?? null;
-  const all = trait ? scoredGrowOuts(trait, found.scores) : [];
-  const growOuts = all.filter((growOut) => growOut.varietyId === varietyId);
-  const others = all.filter((growOut) => growOut.varietyId !== varietyId);
-  const names = new Map(found.scores.map((row) => [row.varietyId, row.variety]));
-  const versions = new Set(trait?.versions.map(({ id }) => id));
+  const { type: ofType, passes: ofPasses, from: sownFrom } = found;
   return {
-    traits,
-    trait,
-    growOuts,
-    others,
-    checks: possibleChecks(growOuts, others, names),
-    type: found.type.filter((line) =>
-      line.traitId === null ? sameWord(line.trait, trait?.newest.name ?? "") : versions.has(line.traitId),
-    ),
-    passes: found.passes,
-    seed: { from: found.from, lots: found.lots },
+    ...{ varietyId, traits: traitLines(found.traits), scores: found.scores, type: ofType, passes: ofPasses },
+    seed: { from: sownFrom, lots: found.lots },
     mating: profileOfCrop(crop, found.own),
   };
+}
+
+/** A trait of a variety over the years, by the id of its first version (the first that was scored, where none is named); null where there is no such variety. */
+export async function readTraitYears(
+  db: Database,
+  varietyId: string,
+  traitId: string | null,
+): Promise<TraitYearsRead | null> {
+  const rows = await readTraitRows(db, varietyId);
+  return rows && traitYearsOf(rows, traitId);
+}
+
+/** One trait out of the rows of all, by the id of its first version; the first that was scored, where none is named. */
+export function traitYearsOf(rows: TraitRows, traitId: string | null): TraitYearsRead {
+  const { varietyId, scores, seed, mating, passes } = rows;
+  const traits = traitsScored(rows);
+  const trait = traits.find(({ id }) => id === traitId) ?? traits[0] ?? null;
+  const all = trait ? scoredGrowOuts(trait, scores) : [];
+  const growOuts = all.filter((growOut) => growOut.varietyId === varietyId);
+  const others = all.filter((growOut) => growOut.varietyId !== varietyId);
+  const names = new Map(scores.map((row) => [row.varietyId, row.variety]));
+  const versions = new Set(trait?.versions.map(({ id }) => id));
+  return {
+    ...{ traits, trait, growOuts, others, passes, seed, mating },
+    checks: possibleChecks(growOuts, others, names),
+    type: rows.type.filter((line) =>
+      line.traitId === null ? sameWord(line.trait, trait?.newest.name ?? "") : versions.has(line.traitId),
+    ),
+  };
+}
+
+/** The traits by which plants of the variety itself were scored. */
+export function traitsScored({ varietyId, traits, scores }: TraitRows): TraitLine[] {
+  const own = new Set(scores.filter((row) => row.varietyId === varietyId).map((row) => row.traitId));
+  return traits.filter((line) => line.versions.some(({ id }) => own.has(id)));
 }
 
 function sameWord(one: string, other: string): boolean {

@@ -4,7 +4,8 @@ import type { Database } from "@/lib/db";
 import { savePlants } from "@/lib/registry/plants/save-plants";
 import { changeTrait } from "@/lib/registry/traits/change-trait";
 import { defineTrait } from "@/lib/registry/traits/define-trait";
-import { readTraitYears } from "@/lib/registry/traits/read-trait-years";
+import { checksOfTraits, historiesOfTraits } from "@/lib/registry/traits/history-of-trait";
+import { readTraitRows, readTraitYears } from "@/lib/registry/traits/read-trait-years";
 import { pointsOfTrait, yearsCompared } from "@/lib/registry/traits/trait-over-years";
 import { parseForm } from "@/lib/schemas/lots/form-fields";
 import { savePlantsSchema, traitColumn } from "@/lib/schemas/plants/save-plants";
@@ -69,6 +70,15 @@ onEveryEngine("a trait over the years", (fresh) => {
       [66, -3],
     ]);
     expect(compared.trend?.s).toBe(-6);
+    const rows = await readTraitRows(db, own);
+    const [bareHistory] = rows ? historiesOfTraits(rows, null) : [];
+    const histories = rows ? historiesOfTraits(rows, check) : [];
+    expect(bareHistory).toMatchObject({ check: null, cycles: null });
+    expect(histories.map(({ trait, check: beside }) => [trait.id, beside?.variety])).toEqual([
+      [traitId, "Stone Check"],
+    ]);
+    expect(histories[0]?.compared?.outcome).toEqual({ ok: true, value: compared });
+    expect(checksOfTraits(histories)).toEqual(read?.checks);
   });
 
   it("knows the kept by the plant or by its harvest, takes two people's scores of one plant as one, and mixes no versions", async () => {

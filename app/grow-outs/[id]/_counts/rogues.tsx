@@ -99,7 +99,16 @@ export function yearsOf(passes: readonly PassOfVariety[]): OffTypeYear[] {
 }
 
 /** The off-type share over the years, and whether it moves. */
-export function Trend({ passes, variety }: { passes: readonly PassOfVariety[]; variety: string }) {
+export function Trend({
+  passes,
+  variety,
+  brief = false,
+}: {
+  passes: readonly PassOfVariety[];
+  variety: string;
+  /** a table of the years stands above it */
+  brief?: boolean;
+}) {
   const years = yearsOf(passes);
   if (years.length < 2) return null;
   const trend = offTypeTrend({ years });
@@ -112,6 +121,7 @@ export function Trend({ passes, variety }: { passes: readonly PassOfVariety[]; v
       : `Off-types became ${way} over ${years.length} years (p ${probability(pValue)})`;
   return (
     <Explained
+      brief={brief}
       explanation={{
         title: `off-types of ${variety} over the years`,
         answer,

@@ -12,18 +12,20 @@ import { Strip } from "../../../pictures/_parts/strip";
 import told from "../_components/told.module.css";
 import { Ways } from "../_components/ways";
 import { GerminationRecord } from "./_parts/germination-record";
+import { HowTrue } from "./_parts/how-true";
 import { Keepers } from "./_parts/keepers";
+import { TraitChanges } from "./_parts/trait-changes";
 import { YearsGrown } from "./_parts/years-grown";
 
-type Parameters = { params: Promise<{ id: string }>; searchParams: Promise<{ for?: string }> };
+type Parameters = { params: Promise<{ id: string }>; searchParams: Promise<{ for?: string; check?: string }> };
 
-const biographyOf = cache(async (id: string) => {
+const biographyOf = cache(async (id: string, checkId: string | null) => {
   const { db, settings, today } = await current();
-  return readBiography(db, id, settings, today);
+  return readBiography(db, id, { settings, today, checkId });
 });
 
-export async function generateMetadata({ params }: Parameters): Promise<Metadata> {
-  const found = await biographyOf((await params).id);
+export async function generateMetadata({ params, searchParams }: Parameters): Promise<Metadata> {
+  const found = await biographyOf((await params).id, (await searchParams).check ?? null);
   return { title: found ? `${found.read.variety.name}: its biography` : "A biography" };
 }
 
@@ -31,11 +33,13 @@ export async function generateMetadata({ params }: Parameters): Promise<Metadata
 export default async function BiographyPage({ params, searchParams }: Parameters) {
   await current();
   const { id } = await params;
-  const found = await biographyOf(id);
+  const asked = await searchParams;
+  const found = await biographyOf(id, asked.check ?? null);
   if (!found) notFound();
   const { read, keepers, villages, photos } = found;
   const { variety, crop, otherNames } = read;
-  const named = (await searchParams).for !== "others";
+  const named = asked.for !== "others";
+  const check = found.checks.find(({ varietyId }) => varietyId === asked.check) ?? null;
   const stories = read.stories.filter((story) => named || mayLeaveCircle(story));
   const kept = read.stories.length - stories.length;
   const who = (stewardId: string | null) => {
@@ -58,13 +62,13 @@ export default async function BiographyPage({ params, searchParams }: Parameters
           {named ? (
             <>
               With the names of its people, for the circle.{" "}
-              <Link href={`/varieties/${id}/biography?for=others`}>Without them, to give away</Link>
+              <Link href={addressOf(id, false, check?.varietyId)}>Without them, to give away</Link>
             </>
           ) : (
             <>
               Without names, villages only where they may be told, and of the stories those whose teller agreed that
               they leave the circle. Look through the words themselves before you give it away.{" "}
-              <Link href={`/varieties/${id}/biography`}>With the names, for the circle</Link>
+              <Link href={addressOf(id, true, check?.varietyId)}>With the names, for the circle</Link>
             </>
           )}
         </p>
@@ -93,6 +97,8 @@ export default async function BiographyPage({ params, searchParams }: Parameters
       </Section>
       <Keepers keepers={keepers} who={who} villages={named ? villages : new Map()} />
       <YearsGrown read={read} who={who} />
+      <TraitChanges varietyId={id} histories={found.traits} checks={found.checks} check={check} named={named} />
+      <HowTrue passes={found.passes} variety={variety.name} />
       <GerminationRecord tests={read.tests} />
       {photos.length > 0 ? (
         <Section id="pictures" title="Pictures">
@@ -101,4 +107,10 @@ export default async function BiographyPage({ params, searchParams }: Parameters
       ) : null}
     </div>
   );
+}
+
+/** The same page with the names or without them, beside the check that was chosen. */
+function addressOf(id: string, named: boolean, check: string | undefined): string {
+  const query = new URLSearchParams({ ...(named ? {} : { for: "others" }), ...(check ? { check } : {}) });
+  return `/varieties/${id}/biography${query.size > 0 ? `?${query}` : ""}`;
 }

@@ -4,27 +4,16 @@ import type { Explanation } from "@/lib/display/explanation";
 import { plainNumber, probability, wholeNumber } from "@/lib/display/numbers";
 import { counted } from "@/lib/display/plurals";
 import { refusalSentence } from "@/lib/display/refusals";
-import { traitDifference, traitDifferenceSpan } from "@/lib/display/trait-difference";
+import { differenceOf, traitDifference, traitDifferenceSpan } from "@/lib/display/trait-difference";
+import type { HistoryOfTrait } from "@/lib/registry/traits/history-of-trait";
 import type { TraitLine } from "@/lib/registry/traits/list-traits";
 import type { PossibleCheck } from "@/lib/registry/traits/read-trait-years";
-import type { PointOfTrait, yearsCompared } from "@/lib/registry/traits/trait-over-years";
 import type { TraitYears } from "@/lib/science/trait-years/trait-years";
 
 /** What of the change can be told from the weather: differences to a check and their trend; without one, why nothing can. */
-export function AgainstCheck({
-  trait,
-  points,
-  compared,
-  check,
-  possible,
-}: {
-  trait: TraitLine;
-  points: readonly PointOfTrait[];
-  compared: ReturnType<typeof yearsCompared>;
-  check: PossibleCheck | null;
-  /** varieties of which the same trait was scored in the same years */
-  possible: number;
-}) {
+export function AgainstCheck({ history }: { history: HistoryOfTrait }) {
+  const { trait, points, compared, check, checks } = history;
+  const possible = checks.length;
   const years = new Set(points.flatMap(({ year }) => year ?? [])).size;
   if (years < 2)
     return <p className="measure">One year tells of no change. The next one, with a check beside it, begins to.</p>;
@@ -42,16 +31,12 @@ export function AgainstCheck({
   if (compared === null) return <p className="quiet">No year of its scores is known, so nothing can be compared.</p>;
   if (!compared.outcome.ok) return <p className="waits">{compared.outcome.refusals.map(refusalSentence).join(" ")}</p>;
   const told = compared.outcome.value;
-  const of = {
-    unit: trait.newest.kind === "date" ? "days" : trait.newest.unit,
-    share: trait.newest.kind === "yes-no" || trait.newest.kind === "category",
-    scale: trait.newest.kind === "scale" ? ([1, 9] as const) : null,
-  };
+  const of = differenceOf(trait.newest);
   const both = told.years.filter(({ toCheck }) => toCheck !== null);
   const answer = trendInWords(told, of, both.length);
   return (
     <div className="stack-near">
-      <Explained explanation={explanationOf(trait, check, told, compared.input.years.length, answer)}>
+      <Explained explanation={againstCheckExplanation(trait, check, told, compared.input.years.length, answer)} brief>
         <span>{answer}</span>
       </Explained>
       <SimpleTable
@@ -83,7 +68,8 @@ export function AgainstCheck({
   );
 }
 
-function trendInWords({ trend }: TraitYears, of: Parameters<typeof traitDifference>[1], years: number): string {
+/** What the variety did against the check over all its years, in a sentence. */
+export function trendInWords({ trend }: TraitYears, of: Parameters<typeof traitDifference>[1], years: number): string {
   if (trend === null)
     return `The check stood beside it in ${counted(years, "year")}; below four no trend is worked out.`;
   const way = trend.s > 0 ? "rose" : "fell";
@@ -95,7 +81,8 @@ function trendInWords({ trend }: TraitYears, of: Parameters<typeof traitDifferen
     : `Against the check no change can be told over ${counted(years, "year")} (${slope}, p ${probability(trend.pValue)}).`;
 }
 
-function explanationOf(
+/** How what it did against the check comes about. */
+export function againstCheckExplanation(
   trait: TraitLine,
   check: PossibleCheck,
   told: TraitYears,

@@ -41,7 +41,7 @@ export function OffTypeYears({ passes, variety }: { passes: readonly PassOfYears
       {years.length < 2 ? (
         <p className="quiet">One year tells of no trend.</p>
       ) : (
-        <Trend passes={passes} variety={variety} />
+        <Trend passes={passes} variety={variety} brief />
       )}
     </div>
   );

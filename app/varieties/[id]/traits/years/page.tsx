@@ -5,10 +5,9 @@ import { PageHead, Section } from "@/components/frame";
 import { SeedCoat } from "@/components/seed-coat";
 import { Button, Select } from "@/components/ui";
 import { directionInWords } from "@/lib/display/scores";
-import { cyclesOfTrait } from "@/lib/registry/traits/cycles-of-trait";
+import { historyOfTrait } from "@/lib/registry/traits/history-of-trait";
 import { readTraitHead } from "@/lib/registry/traits/read-trait-head";
 import { readTraitYears } from "@/lib/registry/traits/read-trait-years";
-import { pointsOfTrait, yearsCompared } from "@/lib/registry/traits/trait-over-years";
 import { storedSeedCoat } from "@/lib/schemas/varieties/seed-coat";
 import { current } from "../../../../_session/current";
 import { AgainstCheck } from "./against-check";
@@ -28,12 +27,7 @@ export default async function TraitYearsPage({ params, searchParams }: Parameter
   const read = await readTraitYears(db, id, asked ?? null);
   if (!variety || !read) notFound();
   const { trait } = read;
-  const points = pointsOfTrait(read.growOuts);
-  const check = read.checks.find(({ varietyId }) => varietyId === checkId) ?? null;
-  const compared = yearsCompared(
-    read.growOuts,
-    check ? read.others.filter(({ varietyId }) => varietyId === check.varietyId) : [],
-  );
+  const history = historyOfTrait(read, checkId ?? null);
   return (
     <div className="sheet stack">
       <PageHead
@@ -66,7 +60,7 @@ export default async function TraitYearsPage({ params, searchParams }: Parameter
               name="check"
               label="Beside which check"
               required
-              value={check?.varietyId ?? "none"}
+              value={history?.check?.varietyId ?? "none"}
               options={[
                 { value: "none", words: "none" },
                 ...read.checks.map(({ varietyId, variety: name, years }) => ({
@@ -79,34 +73,16 @@ export default async function TraitYearsPage({ params, searchParams }: Parameter
           <Button type="submit">Show</Button>
         </form>
       ) : null}
-      {trait ? (
+      {history ? (
         <>
           <Section id="years" title="Each year">
-            <EachYear trait={trait} points={points} type={read.type} />
+            <EachYear trait={history.trait} points={history.points} type={history.type} />
           </Section>
           <Section id="check" title="The variety, or the weather">
-            <AgainstCheck
-              trait={trait}
-              points={points}
-              compared={compared}
-              check={check}
-              possible={read.checks.length}
-            />
+            <AgainstCheck history={history} />
           </Section>
           <Section id="stayed" title="What stayed of the choice">
-            <WhatStayed
-              trait={trait}
-              cycles={
-                check && compared?.outcome.ok
-                  ? cyclesOfTrait(
-                      points.filter(({ version }) => version.id === trait.newest.id),
-                      compared.outcome.value,
-                      read.seed,
-                      read.mating,
-                    )
-                  : null
-              }
-            />
+            <WhatStayed trait={history.trait} cycles={history.cycles} />
           </Section>
         </>
       ) : null}

@@ -1,12 +1,25 @@
 import { Explained } from "@/components/numbers";
+import { SimpleTable } from "@/components/tables";
 import type { Explanation } from "@/lib/display/explanation";
 import { plainNumber } from "@/lib/display/numbers";
 import { counted, listed } from "@/lib/display/plurals";
+import { differenceOf, traitDifference } from "@/lib/display/trait-difference";
 import type { CyclesOfTrait } from "@/lib/registry/traits/cycles-of-trait";
 import type { TraitLine } from "@/lib/registry/traits/list-traits";
 
-/** What share of what was chosen for stayed, over three cycles or more beside a check; else what is missing for it. */
-export function WhatStayed({ trait, cycles }: { trait: TraitLine; cycles: CyclesOfTrait | null }) {
+/** How a grow-out of the run is named: where its name may not be told, its year stands. */
+type Naming = "name" | "year";
+
+/** What came of choosing over three cycles or more beside a check, and what share of what was chosen for stayed; else what is missing for it. */
+export function WhatStayed({
+  trait,
+  cycles,
+  naming = "name",
+}: {
+  trait: TraitLine;
+  cycles: CyclesOfTrait | null;
+  naming?: Naming;
+}) {
   if (cycles === null)
     return (
       <p className="measure">
@@ -15,7 +28,7 @@ export function WhatStayed({ trait, cycles }: { trait: TraitLine; cycles: Cycles
       </p>
     );
   if (cycles.found === null || cycles.span === null) {
-    const run = cycles.growOuts.map(({ name }) => name);
+    const run = cycles.growOuts.map((each) => named(each, naming));
     return (
       <p className="measure">
         {run.length < 3
@@ -26,15 +39,73 @@ export function WhatStayed({ trait, cycles }: { trait: TraitLine; cycles: Cycles
       </p>
     );
   }
+  const { heritability } = cycles.found;
+  const last = cycles.found.cumulative.at(-1);
+  const of = differenceOf(trait.newest);
+  const tellsNothing = cycles.span.low <= 0 && cycles.span.high >= 1;
   return (
-    <Explained explanation={explanationOf(trait, cycles, cycles.found.heritability, cycles.span)}>
-      <span>
-        Of what was chosen for over {counted(cycles.cycles.length - 1, "cycle")}, a share of{" "}
-        <b>{plainNumber(cycles.found.heritability, 2)}</b> stayed ({plainNumber(cycles.span.low, 2)} to{" "}
-        {plainNumber(cycles.span.high, 2)}).
-      </span>
-    </Explained>
+    <div className="stack-near">
+      <p className="measure">
+        Over {counted(cycles.cycles.length - 1, "cycle")} the seed parents were chosen by{" "}
+        {traitDifference(last?.differential ?? 0, of)} in all
+        {cycles.control < 1
+          ? ` (of their distance from their neighbours ${plainNumber(cycles.control, 2)} counts, their part of the genes)`
+          : ""}
+        ; against the check the plants have moved by {traitDifference(last?.response ?? 0, of)}.
+      </p>
+      <CycleTable cycles={cycles} naming={naming} of={of} />
+      <Explained explanation={explanationOf(trait, cycles, heritability, cycles.span, naming)} brief>
+        <span>
+          Of what was chosen for a share of <b>{plainNumber(heritability, 2)}</b> stayed (
+          {plainNumber(cycles.span.low, 2)} to {plainNumber(cycles.span.high, 2)}).
+          {tellsNothing ? " So wide a span tells nothing yet: it takes more cycles." : ""}
+        </span>
+      </Explained>
+    </div>
   );
+}
+
+/** Each grow-out of the run: what was chosen in it, and where its plants stood; both added up. */
+function CycleTable({
+  cycles: { growOuts, cycles, found },
+  naming,
+  of,
+}: {
+  cycles: CyclesOfTrait;
+  naming: Naming;
+  of: Parameters<typeof traitDifference>[1];
+}) {
+  return (
+    <SimpleTable
+      entries
+      columns={[
+        { key: "growOut", name: naming === "year" ? "Year" : "Grow-out" },
+        { key: "stood", name: "Stood to the check at", kind: "count" },
+        { key: "moved", name: "Moved since the first", kind: "count" },
+        { key: "chosen", name: "Then chosen", kind: "count" },
+        { key: "all", name: "Chosen in all", kind: "count" },
+      ]}
+      rows={cycles.map(({ mean, differential }, at) => {
+        const growOut = growOuts[at] ?? { name: "", year: null };
+        const after = found?.cumulative[at];
+        const response = at === 0 ? 0 : (found?.cumulative[at - 1]?.response ?? 0);
+        return {
+          id: `${at} ${growOut.name}`,
+          cells: {
+            growOut: named(growOut, naming),
+            stood: traitDifference(mean, of),
+            moved: at === 0 ? "–" : traitDifference(response, of),
+            chosen: differential === undefined ? "–" : traitDifference(differential, of),
+            all: differential === undefined || !after ? "–" : traitDifference(after.differential, of),
+          },
+        };
+      })}
+    />
+  );
+}
+
+function named({ name, year }: CyclesOfTrait["growOuts"][number], naming: Naming): string {
+  return naming === "name" || year === null ? name : String(year);
 }
 
 function explanationOf(
@@ -42,6 +113,7 @@ function explanationOf(
   { cycles, growOuts, control }: CyclesOfTrait,
   heritability: number,
   span: { low: number; high: number },
+  naming: Naming,
 ): Explanation {
   return {
     title: `the realised heritability of ${trait.newest.name}`,
@@ -49,8 +121,8 @@ function explanationOf(
     formula: "S_t = Σ c·differentials before t;  R_t = D_t − D_0;  h² = Σ S R/Σ S²;  ± t·standard error",
     inputs: [
       { name: "share of the genes that seed parents give, c", value: plainNumber(control, 2) },
-      ...growOuts.map(({ name, year }, at) => ({
-        name: `${name}${year === null ? "" : `, ${year}`}`,
+      ...growOuts.map((growOut, at) => ({
+        name: naming === "name" && growOut.year !== null ? `${growOut.name}, ${growOut.year}` : named(growOut, naming),
         value: `${plainNumber(cycles[at]?.mean ?? 0, 2)} to the check${
           cycles[at]?.differential === undefined ? "" : `, chosen ${plainNumber(cycles[at]?.differential ?? 0, 2)}`
         }`,
