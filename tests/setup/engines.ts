@@ -1,23 +1,15 @@
 import { afterAll, beforeAll, describe } from "vitest";
-import { type Database, openDatabase } from "@/lib/db";
+import { type Database, type Location, openDatabase } from "@/lib/db";
 import { prepareRegistry } from "@/lib/registry/open-registry";
-import {
-  asWhenNew,
-  emptied,
-  keptAsNew,
-  realServer,
-  serverPrograms,
-  type TestServer,
-  webAssemblyServer,
-} from "./postgresql";
+import { asWhenNew, realServer, serverPrograms, type TestServer, webAssemblyServer } from "./postgresql";
 import { emptyRegistry, temporaryFolder } from "./registry";
 
 const programs = serverPrograms();
 
 type Engine = readonly [string, (() => Promise<TestServer>) | null];
 
-const webAssembly: Engine = ["PostgreSQL (WebAssembly)", webAssemblyServer];
-const real: readonly Engine[] = programs ? [["PostgreSQL (a real server)", () => realServer(programs)]] : [];
+const webAssembly: Engine = ["PostgreSQL (WebAssembly)", () => webAssemblyServer(prepare)];
+const real: readonly Engine[] = programs ? [["PostgreSQL (a real server)", () => realServer(programs, prepare)]] : [];
 
 // PostgreSQL as WebAssembly takes seconds to start: where a real server is found it stands for both, but for the tests that ask for every server.
 const all = process.env.KINROW_ENGINES === "all";
@@ -35,7 +27,7 @@ export function onEveryEngine(
   describe.each(servers)(`${title} on %s`, (_name, start) => {
     let server: TestServer | null = null;
     let open: Database | null = null;
-    let made = false;
+    let used = false;
 
     beforeAll(async () => {
       server = start ? await start() : null;
@@ -49,24 +41,18 @@ export function onEveryEngine(
     tests(async () => {
       if (!server) return emptyRegistry();
       await open?.close();
-      const location = {
-        engine: "postgresql" as const,
-        url: server.url,
-        folder: temporaryFolder(),
-        demonstration: false,
-      };
-      const options = { poolSize: server.poolSize };
-      if (made) {
-        await asWhenNew(server.url);
-        open = await openDatabase(location, options);
-        return open;
-      }
-      await emptied(server.url);
-      await (await prepareRegistry(location, options)).close();
-      await keptAsNew(server.url);
-      made = true;
-      open = await openDatabase(location, options);
+      if (used) await asWhenNew(server.url);
+      used = true;
+      open = await openDatabase(at(server.url), { poolSize: server.poolSize });
       return open;
     });
   });
+}
+
+function at(url: string): Location {
+  return { engine: "postgresql", url, folder: temporaryFolder(), demonstration: false };
+}
+
+async function prepare(url: string, poolSize: number): Promise<void> {
+  await (await prepareRegistry(at(url), { poolSize })).close();
 }

@@ -1,11 +1,13 @@
 import { execFileSync, spawn } from "node:child_process";
-import { chownSync, existsSync, readdirSync } from "node:fs";
+import { randomUUID } from "node:crypto";
+import { chmodSync, chownSync, existsSync, openAsBlob, readdirSync, writeFileSync } from "node:fs";
 import net from "node:net";
 import path from "node:path";
 import { PGlite } from "@electric-sql/pglite";
 import { PGLiteSocketServer } from "@electric-sql/pglite-socket";
 import pg from "pg";
-import { temporaryFolder } from "./registry";
+import { inject } from "vitest";
+import { onceARun, processOf } from "./once-a-run";
 
 /** A PostgreSQL for tests: its address, and how to end it. */
 export interface TestServer {
@@ -25,13 +27,29 @@ async function freePort(): Promise<number> {
   });
 }
 
+/** Makes a new registry of an empty database. */
+type Preparing = (url: string, poolSize: number) => Promise<void>;
+
 /** PostgreSQL compiled to WebAssembly, from npm alone. It has one session, so a pool of one; a closing connection may overlap the next. */
-export async function webAssemblyServer(): Promise<TestServer> {
+export async function webAssemblyServer(prepare: Preparing): Promise<TestServer> {
+  const kept = await onceARun(inject("runFolder"), "webassembly", async (folder) => {
+    const first = await listening(await PGlite.create());
+    await prepare(first.url, first.poolSize);
+    await keptAsNew(first.url);
+    const whole = path.join(folder, "prepared.tar");
+    writeFileSync(whole, new Uint8Array(await (await first.db.dumpDataDir("none")).arrayBuffer()));
+    await first.end();
+    return whole;
+  });
+  return listening(await PGlite.create({ loadDataDir: await openAsBlob(kept) }));
+}
+
+async function listening(db: PGlite): Promise<TestServer & { readonly db: PGlite }> {
   const port = await freePort();
-  const db = await PGlite.create();
   const server = new PGLiteSocketServer({ db, port, host: "127.0.0.1", maxConnections: 10 });
   await server.start();
   return {
+    db,
     url: `postgresql://postgres@127.0.0.1:${port}/postgres?sslmode=disable`,
     poolSize: 1,
     end: async () => {
@@ -67,45 +85,58 @@ function runAs(): { uid?: number; gid?: number } {
   return {};
 }
 
-/** A real server in a temporary folder on a free loopback port. */
-export async function realServer(programs: string): Promise<TestServer> {
-  const folder = temporaryFolder();
+/** A database of its own on the run's real server, prepared as a new registry is. */
+export async function realServer(programs: string, prepare: Preparing): Promise<TestServer> {
+  const run = inject("runFolder");
+  const server = await onceARun(run, "postgresql", (folder) => started(programs, folder, processOf(run), prepare));
+  const name = `file_${randomUUID().replaceAll("-", "")}`;
+  await asked(addressOf(server, "postgres"), async (client) => {
+    await client.query(`CREATE DATABASE ${name} TEMPLATE prepared`);
+  });
+  return {
+    url: addressOf(server, name),
+    poolSize: 5,
+    end: () =>
+      asked(addressOf(server, "postgres"), async (client) => {
+        await client.query(`DROP DATABASE ${name} WITH (FORCE)`);
+      }),
+  };
+}
+
+function addressOf(port: string, database: string): string {
+  return `postgresql://postgres@127.0.0.1:${port}/${database}?sslmode=disable`;
+}
+
+/** Starts the real server on a free loopback port and prepares the database that the others are copies of; tells its port. */
+async function started(programs: string, folder: string, processFile: string, prepare: Preparing): Promise<string> {
   const as = runAs();
-  if (as.uid !== undefined && as.gid !== undefined) chownSync(folder, as.uid, as.gid);
+  if (as.uid !== undefined && as.gid !== undefined) {
+    chownSync(folder, as.uid, as.gid);
+    chmodSync(path.dirname(folder), 0o755);
+  }
   const data = path.join(folder, "data");
   const environment = { ...process.env, LC_ALL: "C" };
   execFileSync(
     path.join(programs, "initdb"),
     ["-D", data, "-A", "trust", "-U", "postgres", "-E", "UTF8", "--locale=C"],
-    {
-      stdio: "ignore",
-      cwd: folder,
-      env: environment,
-      ...as,
-    },
+    { stdio: "ignore", cwd: folder, env: environment, ...as },
   );
-  const port = await freePort();
+  const port = String(await freePort());
   const server = spawn(
     path.join(programs, "postgres"),
-    ["-D", data, "-p", String(port), "-c", "listen_addresses=127.0.0.1", "-k", folder, "-F"],
-    {
-      stdio: "ignore",
-      cwd: folder,
-      env: environment,
-      ...as,
-    },
+    ["-D", data, "-p", port, "-c", "listen_addresses=127.0.0.1", "-k", folder, "-F"],
+    // It outlives the file that started it, and ends with the run.
+    { stdio: "ignore", cwd: folder, env: environment, detached: true, ...as },
   );
-  const url = `postgresql://postgres@127.0.0.1:${port}/postgres?sslmode=disable`;
-  const ended = new Promise<void>((resolve) => server.once("exit", () => resolve()));
-  await until(url);
-  return {
-    url,
-    poolSize: 5,
-    end: async () => {
-      server.kill("SIGINT");
-      await ended;
-    },
-  };
+  server.unref();
+  writeFileSync(processFile, String(server.pid));
+  await until(addressOf(port, "postgres"));
+  await asked(addressOf(port, "postgres"), async (client) => {
+    await client.query("CREATE DATABASE prepared");
+  });
+  await prepare(addressOf(port, "prepared"), 5);
+  await keptAsNew(addressOf(port, "prepared"));
+  return port;
 }
 
 async function until(url: string): Promise<void> {
@@ -122,19 +153,9 @@ async function until(url: string): Promise<void> {
   throw new Error("the test server did not answer in 20 s");
 }
 
-/** Empties a PostgreSQL database between tests. */
-export async function emptied(url: string): Promise<void> {
-  const client = new pg.Client({ connectionString: url });
-  await client.connect();
-  await client.query("DROP SCHEMA public CASCADE");
-  await client.query("CREATE SCHEMA public");
-  await client.end();
-}
-
 /** Keeps the rows of a registry as it is when new, in a schema beside it: putting them back is far quicker than making it anew. */
-export async function keptAsNew(url: string): Promise<void> {
+async function keptAsNew(url: string): Promise<void> {
   await asked(url, async (client) => {
-    await client.query("DROP SCHEMA IF EXISTS kept CASCADE");
     await client.query("CREATE SCHEMA kept");
     for (const table of await tablesOf(client))
       await client.query(`CREATE TABLE kept."${table}" AS SELECT * FROM public."${table}"`);
@@ -145,10 +166,14 @@ export async function keptAsNew(url: string): Promise<void> {
 export async function asWhenNew(url: string): Promise<void> {
   await asked(url, async (client) => {
     const tables = await tablesOf(client);
-    // Rows come back table by table, whatever refers to what.
-    await client.query("SET session_replication_role = replica");
-    await client.query(`TRUNCATE ${tables.map((table) => `public."${table}"`).join(", ")} CASCADE`);
-    for (const table of tables) await client.query(`INSERT INTO public."${table}" SELECT * FROM kept."${table}"`);
+    await client.query(
+      [
+        // Rows go and come back table by table, whatever refers to what; emptying a hundred small tables so is quicker than TRUNCATE.
+        "SET session_replication_role = replica",
+        ...tables.map((table) => `DELETE FROM public."${table}"`),
+        ...tables.map((table) => `INSERT INTO public."${table}" SELECT * FROM kept."${table}"`),
+      ].join("; "),
+    );
   });
 }
 
@@ -164,7 +189,6 @@ async function asked(url: string, work: (client: pg.Client) => Promise<void>): P
   await client.connect();
   try {
     await work(client);
-    await client.query("RESET session_replication_role");
   } finally {
     await client.end();
   }

@@ -1,9 +1,10 @@
-import { copyFileSync, existsSync, mkdirSync, mkdtempSync, rmSync } from "node:fs";
+import { copyFileSync, mkdirSync, mkdtempSync, rmSync } from "node:fs";
 import os from "node:os";
 import path from "node:path";
-import { afterAll } from "vitest";
+import { afterAll, inject } from "vitest";
 import { type Database, type Location, openDatabase } from "@/lib/db";
 import { prepareRegistry } from "@/lib/registry/open-registry";
+import { onceARun } from "./once-a-run";
 
 const folders: string[] = [];
 const open: Database[] = [];
@@ -20,18 +21,15 @@ export function temporaryFolder(): string {
   return folder;
 }
 
-let template: Promise<string> | null = null;
-
-/** A migrated registry with the crop list, made once a test file and copied for each test. */
-async function templateFile(): Promise<string> {
-  template ??= (async () => {
-    const location = at(temporaryFolder());
+/** A migrated registry with the crop list, made once a run and copied for each test. */
+function templateFile(): Promise<string> {
+  return onceARun(inject("runFolder"), "sqlite", async (folder) => {
+    const location = at(folder);
     const db = await prepareRegistry(location);
     await db.write.$queryRawUnsafe("PRAGMA wal_checkpoint(TRUNCATE)");
     await db.close();
     return location.url;
-  })();
-  return template;
+  });
 }
 
 function at(folder: string): Location {
@@ -43,7 +41,7 @@ export async function emptyRegistry(options: Parameters<typeof openDatabase>[1] 
   const from = await templateFile();
   const location = at(temporaryFolder());
   mkdirSync(location.folder, { recursive: true });
-  if (existsSync(from)) copyFileSync(from, location.url);
+  copyFileSync(from, location.url);
   const db = await openDatabase(location, options);
   open.push(db);
   return db;
