@@ -57,7 +57,7 @@ export default async function GrowOutPage({ params, searchParams }: Parameters) 
         actions={<TakeToField growOutId={id} name={growOut.name} />}
       />
       {next.length > 0 ? <NextSteps growOutId={id} next={next} /> : null}
-      <WaitsFromField growOutId={id} />
+      <WaitsFromField growOutId={id} asked={read.asked} />
       <LifeSection read={read} life={life} today={today} />
       <div className="beside">
         <LotsSown read={read} units={section.units} />

@@ -1,5 +1,6 @@
 import type { Transaction } from "@/lib/db";
 import type { RowOf } from "../change-set/records";
+import { samePlant } from "./asked-of-grow-out";
 
 type PlantRow = RowOf<"Plant">;
 type MarkRow = Pick<RowOf<"Mark">, "id" | "plantId" | "tag" | "replacesId" | "deviceId">;
@@ -67,9 +68,6 @@ export class FieldGround {
     return { plants: byId(plants), marks: byId(marks), phones, questions: byId(questions) };
   }
 }
-
-/** The kind of a question whether two records are one plant. */
-export const samePlant = "same plant";
 
 /** Notes that a phone marked or scored a plant. */
 export function addTo(phones: Map<string, Set<string>>, plantId: string, deviceId: string): void {

@@ -2,10 +2,8 @@ import { uuidv7 } from "uuidv7";
 import type { FieldKind, FieldRecord } from "@/lib/schemas/field/field-records";
 import type { Refusal } from "@/lib/science/outcome";
 import type { NewRowOf } from "../change-set/records";
+import { fromField } from "./asked-of-grow-out";
 import { dayAt, type Taking } from "./taking";
-
-/** The kind of a question that a record from the field raises. */
-export const fromField = "record from the field";
 
 /** What a record is called, with its plant where it has one. */
 export function recordInWords(record: FieldRecord): string {

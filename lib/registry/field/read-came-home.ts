@@ -1,6 +1,5 @@
 import { type Database, readTogether, type Selection, sql } from "@/lib/db";
-import { samePlant } from "./field-ground";
-import { fromField } from "./field-questions";
+import { fromField, samePlant } from "./asked-of-grow-out";
 import { clockAheadOf, isWaiting, refusalsOf } from "./stored-record";
 
 /** What became of a stored record, for a person who looks. */
@@ -166,11 +165,4 @@ const rowColumns = {
 function sentRow({ state, refusals, ...row }: StoredRow): SentRow {
   const stand = state === "question" && isWaiting({ state, refusals }) ? "waiting" : (state as StandOfSent);
   return { ...row, stand, reasons: refusalsOf({ refusals }).map(({ sentence }) => sentence) };
-}
-
-/** How many questions of a grow-out wait from the field. */
-export async function askedOfGrowOut(db: Database, growOutId: string): Promise<number> {
-  return db.read.question.count({
-    where: { growOutId, answeredAt: null, kind: { in: [fromField, samePlant] } },
-  });
 }

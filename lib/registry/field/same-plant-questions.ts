@@ -1,7 +1,8 @@
 import { uuidv7 } from "uuidv7";
 import type { RowOf } from "../change-set/records";
 import { foldName, sameName } from "../names/fold-name";
-import { type PlantsHere, samePlant } from "./field-ground";
+import { samePlant } from "./asked-of-grow-out";
+import type { PlantsHere } from "./field-ground";
 import { dayAt, type Taking } from "./taking";
 
 /**

@@ -1,6 +1,7 @@
 import { type Database, readTogether } from "@/lib/db";
 import type { RowOf } from "../change-set/records";
 import { profileOfCrop } from "../crops/profile-of-crop";
+import { askedSelection } from "../field/asked-of-grow-out";
 import { figuresOfCropOf, type LotFigures } from "../figures/read-figures";
 import type { SeasonCrop, SeasonVariety } from "../season/records";
 import type { TraitLine } from "../traits/list-traits";
@@ -79,6 +80,10 @@ export interface GrowOutRead {
   /** the traits by which some of them were scored */
   readonly traits: readonly TraitLine[];
   readonly people: ReadonlyMap<string, string>;
+  /** of all lots of its crop */
+  readonly figures: ReadonlyMap<string, LotFigures>;
+  /** questions that came home from the field and wait for a person */
+  readonly asked: number;
 }
 
 /** A grow-out by its id; null where there is none. One statement, and those of the figures. */
@@ -94,6 +99,7 @@ export async function readGrowOut(db: Database, id: string): Promise<GrowOutRead
     events: eventsSelection(id),
     ...plantSelections(id),
     people: peopleSelection,
+    asked: askedSelection(id),
   });
   const [head] = found.heads;
   if (!head) return null;
@@ -120,6 +126,8 @@ export async function readGrowOut(db: Database, id: string): Promise<GrowOutRead
     plants,
     traits: traits.filter((trait) => plants.some((plant) => plant.scores.has(trait.id))),
     people,
+    figures,
+    asked: found.asked[0]?.asked ?? 0,
   };
 }
 

@@ -5,7 +5,7 @@ import type { Assumption } from "@/lib/science/outcome";
 import { grouped } from "../change-set/grouped";
 import type { RowOf } from "../change-set/records";
 import { profileOfCrop } from "../crops/profile-of-crop";
-import { figuresOfCropOf } from "../figures/read-figures";
+import { figuresOfCropOf, type LotFigures } from "../figures/read-figures";
 import { ownValuesSelection, parentsSelection } from "../grow-outs/grow-out-selections";
 import { type Evenness, evennessOf } from "./evenness-of-harvest";
 import { keptParents, type SeedParent } from "./harvest";
@@ -73,8 +73,16 @@ export interface PlantForHarvest {
   readonly intent: string | null;
 }
 
-/** Harvests of a grow-out with all that their pages show; null where there is no such grow-out. One statement, and that of the figures. */
-export async function readHarvests(db: Database, growOutId: string, today: CivilDay): Promise<HarvestsRead | null> {
+/**
+ * Harvests of a grow-out with all that their pages show; null where there is no such grow-out. One statement, and that of the figures where who
+ * asks has not read those of the crop.
+ */
+export async function readHarvests(
+  db: Database,
+  growOutId: string,
+  today: CivilDay,
+  known?: ReadonlyMap<string, LotFigures>,
+): Promise<HarvestsRead | null> {
   const found = await readTogether(db, {
     heads: headSelection(growOutId),
     own: ownValuesSelection(growOutId),
@@ -91,7 +99,7 @@ export async function readHarvests(db: Database, growOutId: string, today: Civil
   const { seedsPerGramMin, seedsPerGramMax, ...growOut } = more;
   const listed = { matingSystem, selfIncompatible, outcrossingPctMin, outcrossingPctMax };
   const profile = profileOfCrop({ commonName, ...listed, seedsPerGramMin, seedsPerGramMax }, found.own);
-  const figures = await figuresOfCropOf(db, growOut.varietyId);
+  const figures = known ?? (await figuresOfCropOf(db, growOut.varietyId));
   const inbreeding = meanInbreeding(
     found.sown.map(({ id, share }) => ({ share, inbreeding: figures.get(id)?.inbreeding ?? null })),
   );

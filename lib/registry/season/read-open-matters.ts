@@ -1,6 +1,5 @@
 import { type Selection, sql } from "@/lib/db";
-import { samePlant } from "../field/field-ground";
-import { fromField } from "../field/field-questions";
+import { fromField, samePlant } from "../field/asked-of-grow-out";
 import type { OpenMatter } from "./records";
 
 /**

@@ -2,8 +2,9 @@ import { uuidv7 } from "uuidv7";
 import { expect, test } from "vitest";
 import { ownerHere } from "@/lib/access/actor";
 import { enterSentHarvest, readSentHarvest } from "@/lib/registry/field/enter-sent-harvest";
-import { askedOfGrowOut, readCameHome } from "@/lib/registry/field/read-came-home";
+import { readCameHome } from "@/lib/registry/field/read-came-home";
 import { readSentRecord } from "@/lib/registry/field/read-sent-record";
+import { readGrowOut } from "@/lib/registry/grow-outs/read-grow-out";
 import { readSeasonRecords } from "@/lib/registry/season/read-season-records";
 import { readSettings } from "@/lib/registry/settings/read-settings";
 import { newHarvestSchema } from "@/lib/schemas/harvests/harvest-entry";
@@ -47,7 +48,7 @@ onEveryEngine("what came home", (fresh) => {
       "waiting",
     ]);
     expect((await readCameHome(db, { ...all, growOutId: uuidv7() })).recordsInAll).toBe(0);
-    expect(await askedOfGrowOut(db, growOutId)).toBe(2);
+    expect((await readGrowOut(db, growOutId))?.asked).toBe(2);
     const sent = await readSentRecord(db, wrong[0]?.id ?? "");
     expect([sent?.alike.length, sent?.ways, sent?.waiting]).toEqual([2, { keep: true, day: true }, false]);
     expect(await readSentRecord(db, uuidv7())).toBeNull();
@@ -84,7 +85,7 @@ onEveryEngine("what came home", (fresh) => {
     expect(entered.value).toMatchObject({ harvestId: harvest.id, number: "S 1" });
     const stands = await db.read.fieldRecord.findMany({ orderBy: { sequence: "asc" } });
     expect(stands.map(({ state }) => state)).toEqual(["taken", "taken", "taken", "taken", "taken"]);
-    expect(await askedOfGrowOut(db, growOutId)).toBe(0);
+    expect((await readGrowOut(db, growOutId))?.asked).toBe(0);
     const again = await enterSentHarvest(db, owner, harvest.id, input, "2026-08-20", now);
     expect(again.ok ? [] : again.refusals.map(({ code }) => code)).toEqual(["settled-already"]);
     expect(await readSentHarvest(db, harvest.id)).toBeNull();

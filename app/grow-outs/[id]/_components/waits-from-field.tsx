@@ -1,13 +1,9 @@
 import { Notice } from "@/components/ui";
 import { Way } from "@/components/ui/offered";
 import { counted } from "@/lib/display/plurals";
-import { askedOfGrowOut } from "@/lib/registry/field/read-came-home";
-import { current } from "../../../_session/current";
 
 /** What phones brought home of the grow-out and a person has to settle; nothing where all is settled. */
-export async function WaitsFromField({ growOutId }: { growOutId: string }) {
-  const { db } = await current();
-  const asked = await askedOfGrowOut(db, growOutId);
+export function WaitsFromField({ growOutId, asked }: { growOutId: string; asked: number }) {
   if (asked === 0) return null;
   return (
     <Notice kind="waiting" title="From the field">

@@ -28,7 +28,7 @@ const columns = [
 /** What was harvested, the lots that it became, and how evenly the plants gave. */
 export async function HarvestsOfGrowOut({ read, units, today }: SectionOfGrowOut) {
   const { db } = await current();
-  const harvests = await readHarvests(db, read.growOut.id, today);
+  const harvests = await readHarvests(db, read.growOut.id, today, read.figures);
   if (!harvests) return null;
   const { harvested, variety } = read;
   const further = `/grow-outs/${read.growOut.id}/harvest`;
