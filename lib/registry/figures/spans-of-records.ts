@@ -63,7 +63,8 @@ export interface KnownNode extends NodeAsKnown {
   readonly record: { readonly kind: "lot" | "grow-out"; readonly id: string } | null;
 }
 
-function knownNodes(
+/** Nodes by name, those that are wanted, each as far as it is known. */
+export function knownNodes(
   records: FigureRecords,
   nodes: readonly LineageNode[],
   wanted: readonly boolean[],

@@ -11,12 +11,16 @@ import type { CivilDay } from "@/lib/science/dates/civil-day";
 import type { PlotParents } from "@/lib/science/effective-size/plot-parents";
 import { ancestryOf } from "@/lib/science/lineage/ancestry-of";
 import type { LineageLot } from "@/lib/science/lineage/lots";
+import type { LineageSpanInput } from "@/lib/science/lineage/span-lots";
 import { lineageNodes, lotNode } from "../figures/lineage-nodes";
-import { figuresOfVariety } from "../figures/read-figures";
+import { linesAsKnown } from "../figures/lines-as-known";
+import { figuresOfVariety, type LotFigures } from "../figures/read-figures";
 import { readRecords } from "../figures/read-records";
 import { readPlanGround } from "../grow-outs/read-plan-ground";
-import { founderLinesOf, type LineageStanding, lineageStanding } from "./lineage-standing";
+import { type FounderLines, founderLinesOf, type LineageStanding, lineageStanding } from "./lineage-standing";
+import { ownKept } from "./own-kept";
 import { type PlannedSize, plannedSize } from "./planned-size";
+import { spanShown } from "./span-shown";
 
 /** A lot that could be sown in the next grow-out. */
 export interface LotToGrowOn {
@@ -31,8 +35,18 @@ export interface LotToGrowOn {
   /** some of its genes came by foreign pollen */
   readonly foreign: boolean;
   readonly founders: readonly string[];
+  /** where its records leave a span: what was taken for its ends; null where its line is a point, or nothing can be told of it */
+  readonly between: BetweenEnds | null;
   /** what stands against sowing it, after its number */
   readonly objections: readonly string[];
+}
+
+/** Why what a lot holds lies between two ends. */
+export interface BetweenEnds {
+  /** grow-outs with which the measure begins, because nothing bounds what went before */
+  readonly since: readonly string[];
+  /** each one sentence without its full stop */
+  readonly assumed: readonly string[];
 }
 
 /** What would be done if nobody thought again: the grow-out that is planned, else what the variety or the crop asks for. */
@@ -56,6 +70,8 @@ export interface GroundToGrowOn {
   readonly lots: readonly LotToGrowOn[];
   /** the lineage of those lots that have one, with all their ancestors */
   readonly lineage: readonly LineageLot[];
+  /** the same lines as far as they are known, with those that leave a span; null where no lot that may be sown leaves one */
+  readonly known: LineageSpanInput | null;
   readonly mating: Pick<PlotParents, "sexes" | "selfingRate" | "selfIncompatible">;
   /** F of a crop that has long selfed at its rate */
   readonly usualInbreeding: number;
@@ -90,20 +106,43 @@ export async function readGrownOtherwise(
       objections: lot.objections,
       foreign: (own?.foreignAncestry ?? 0) > 1e-9,
       founders: own?.founders ?? [],
-      standing: own ? lineageStanding(own, crop.matingSystem, founders) : "plants not known",
+      ...lineOf(own, crop.matingSystem, founders),
     };
   });
-  const known = lots.filter(({ standing }) => standing === "counted").map(({ node }) => node);
+  const counted = lots.filter(({ standing }) => standing === "counted").map(({ node }) => node);
+  const told = lots.filter((lot) => lot.between !== null || (lot.standing === "counted" && !lot.foreign));
+  const spanned = !crop.clonal && lots.some(({ between }) => between !== null);
   const nodes = crop.clonal ? [] : lineageNodes(records).map(({ lot }) => lot);
   const planned = await readRows(db, plannedGrowOuts(varietyId));
   return {
     variety,
     crop: { key: crop.key, commonName: crop.commonName, clonal: crop.clonal, matingSystem: crop.matingSystem },
     lots,
-    lineage: ancestryOf(nodes, known),
+    lineage: ancestryOf(nodes, counted),
+    known: spanned
+      ? linesAsKnown(
+          records,
+          told.map(({ id }) => id),
+        )
+      : null,
     mating: matingOf(crop),
     usualInbreeding: equilibriumInbreeding(defaultSelfingRate(crop)),
     today: planOfToday(lots, planned, { ...variety, cropFewest: crop.plantsMin }, separateSexes(crop)),
+  };
+}
+
+/** How a lot's line stands, and why it lies between two ends. Where foreign genes came in a span says nothing of the variety's own. */
+function lineOf(
+  figures: LotFigures | undefined,
+  matingSystem: string | null,
+  founders: FounderLines,
+): Pick<LotToGrowOn, "standing" | "between"> {
+  if (!figures) return { standing: "plants not known", between: null };
+  const standing = lineageStanding(figures, matingSystem, founders);
+  const span = ownKept(figures, standing).low === null ? null : spanShown(standing, figures);
+  return {
+    standing,
+    between: span && { since: span.since.map(({ name }) => name), assumed: span.assumed },
   };
 }
 
@@ -174,9 +213,10 @@ function planOfToday(
   return { lots: growOut ? sown : usual ? [usual] : [], size, growOut };
 }
 
-/** The newest lot that nothing stands against, of those with a figure first. */
+/** The newest lot that nothing stands against, of those with a figure or a span first. */
 function usualLot(newest: readonly LotToGrowOn[]): string | null {
   const free = newest.filter(({ objections }) => objections.length === 0);
-  const found = free.find(({ standing }) => standing === "counted") ?? free[0] ?? newest[0];
+  const found =
+    free.find(({ standing, between }) => standing === "counted" || between !== null) ?? free[0] ?? newest[0];
   return found?.id ?? null;
 }

@@ -1,10 +1,9 @@
 import type { PlotParents } from "@/lib/science/effective-size/plot-parents";
-import { countFault, faultsAmong, positiveFault } from "@/lib/science/limits";
 import { ancestryOf } from "@/lib/science/lineage/ancestry-of";
 import { lineage } from "@/lib/science/lineage/lineage";
 import type { LineageLot, LotLineage, ParentShare } from "@/lib/science/lineage/lots";
-import { accepted, type Outcome, refusal, refused } from "@/lib/science/outcome";
-import { guardedCeiling } from "@/lib/science/whole-steps";
+import { accepted, type Outcome } from "@/lib/science/outcome";
+import { growOutsAhead, madeLots, yearOfStep } from "@/lib/science/population/lots-ahead";
 
 export interface GrownOnInput {
   /** the lineage that the parents stand in, as in `lineage` */
@@ -25,9 +24,6 @@ export interface GrownOnStep {
   readonly figures: LotLineage;
 }
 
-/** More grow-outs than any plan has; it keeps the list finite. */
-const MOST_GROW_OUTS = 1000;
-
 /**
  * What is left of the diversity when a population is grown on in one way: one grow-out now, and one every so many years.
  *
@@ -39,48 +35,17 @@ const MOST_GROW_OUTS = 1000;
  * Source: the coancestry recursion (see `lineage`).
  */
 export function grownOn({ lots, parents, plot, years, yearsBetween }: GrownOnInput): Outcome<GrownOnStep[]> {
-  const faults = faultsAmong(
-    positiveFault([], "years", years),
-    positiveFault([], "yearsBetween", yearsBetween),
-    countFault(["parents"], "length", parents.length, 1),
-  );
-  if (faults.length > 0) return refused(...faults);
-  const growOuts = guardedCeiling(years / yearsBetween);
-  if (growOuts > MOST_GROW_OUTS) {
-    const needed = `at most ${MOST_GROW_OUTS} are followed: fewer years, or more years between them`;
-    return refused(
-      refusal("too-many-grow-outs", ["yearsBetween"], yearsBetween, `gives ${growOuts} grow-outs`, needed),
-    );
-  }
+  const growOuts = growOutsAhead({ years, yearsBetween, parents: parents.length });
+  if (!growOuts.ok) return growOuts;
   const among = ancestryOf(
     lots,
     parents.map(({ id }) => id),
   );
-  const made = madeLots(new Set(among.map(({ id }) => id)), parents, plot, growOuts);
+  const made = madeLots(new Set(among.map(({ id }) => id)), parents, plot, growOuts.value);
   const followed = lineage({ lots: [...among, ...made] });
   if (!followed.ok) return followed;
   const figures = new Map(followed.value.lots.map((lot) => [lot.id, lot]));
   return accepted(
-    made.map(({ id }, step) => ({
-      year: step === 0 ? null : (step - 1) * yearsBetween,
-      figures: figures.get(id) as LotLineage,
-    })),
+    made.map(({ id }, step) => ({ year: yearOfStep(step, yearsBetween), figures: figures.get(id) as LotLineage })),
   );
-}
-
-/** The seed that is sown, and the harvests to come; named so that they are no other lot. */
-function madeLots(
-  taken: ReadonlySet<string>,
-  parents: readonly ParentShare[],
-  plot: PlotParents,
-  growOuts: number,
-): LineageLot[] {
-  let prefix = "step";
-  while (taken.has(`${prefix} 0`)) prefix += "'";
-  const made: LineageLot[] = [{ id: `${prefix} 0`, kind: "blend", parents }];
-  for (let step = 1; step <= growOuts; step++) {
-    const from = step === 1 ? parents : [{ id: `${prefix} ${step - 1}`, share: 1 }];
-    made.push({ id: `${prefix} ${step}`, kind: "grow-out", parents: from, ...plot });
-  }
-  return made;
 }

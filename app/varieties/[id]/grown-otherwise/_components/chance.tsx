@@ -7,7 +7,6 @@ import { Button, Notice } from "@/components/ui";
 import type { Explanation } from "@/lib/display/explanation";
 import { percent, percentSpan, wholeNumber } from "@/lib/display/numbers";
 import { refusalSentence } from "@/lib/display/refusals";
-import type { GroundToGrowOn } from "@/lib/registry/varieties/read-grown-otherwise";
 import type { OutcomeSpread } from "@/lib/science/gene-drop/outcome-spread";
 import { chanceOf } from "../_plan/chance-of-plan";
 import { yearsAhead } from "../_plan/plan-of-address";
@@ -16,23 +15,23 @@ import { planInWords } from "../_words/plan-words";
 import styles from "./grown-otherwise.module.css";
 
 /** What chance makes of the plan: asked for, for it takes its time; told anew when the plan changes. */
-export function Chance({ ground, plan }: { ground: GroundToGrowOn; plan: PlanReckoned }) {
+export function Chance({ plan }: { plan: PlanReckoned }) {
   const words = planInWords(plan);
   return (
     <Section id="chance" title="What chance makes of it">
       <p>
         The figure above is what is to be expected on average over all genes. At a single place in the genome luck
         decides, and a rare form of a gene may be gone. Genes are dropped through every plant of the plan, at{" "}
-        {wholeNumber(chanceOf(plan, ground).replicates)} places, starting from the seed that is sown now.
+        {wholeNumber(chanceOf(plan).replicates)} places, starting from the seed that is sown now.
       </p>
-      <Asked key={words} ground={ground} plan={plan} />
+      <Asked key={words} plan={plan} />
     </Section>
   );
 }
 
-function Asked({ ground, plan }: { ground: GroundToGrowOn; plan: PlanReckoned }) {
+function Asked({ plan }: { plan: PlanReckoned }) {
   const { state, start, stop } = useLongCalculation();
-  const input = chanceOf(plan, ground);
+  const input = chanceOf(plan);
   const ask = () => start("outcome-spread", input);
   if (state.state === "idle")
     return (

@@ -1,19 +1,17 @@
 "use client";
 
-import Link from "next/link";
 import { type FormEvent, useMemo, useRef, useState } from "react";
 import { Figure } from "@/components/numbers";
 import { SimpleTable } from "@/components/tables";
-import { ButtonLink, Notice } from "@/components/ui";
-import { percent } from "@/lib/display/numbers";
-import { listed } from "@/lib/display/plurals";
+import { ButtonLink } from "@/components/ui";
 import { refusalSentence } from "@/lib/display/refusals";
 import type { GroundToGrowOn } from "@/lib/registry/varieties/read-grown-otherwise";
 import { addressOfGrowOut, addressOfPlan, type PlanTyped, planOfAddress, yearsAhead } from "../_plan/plan-of-address";
 import { type PlanReckoned, reckonPlan } from "../_plan/reckon-plan";
-import { leftExplanation, planInWords } from "../_words/plan-words";
+import { isSpan, leftExplanation, leftInWords, planInWords, shareOfWhat } from "../_words/plan-words";
 import { Advice } from "./advice";
 import { Chance } from "./chance";
+import { Doubts } from "./doubts";
 import styles from "./grown-otherwise.module.css";
 import { PlanFields } from "./plan-fields";
 import { type PlanLine, PlansOverYears } from "./plans-over-years";
@@ -63,7 +61,7 @@ export function GrownOtherwise({ ground, start }: { ground: GroundToGrowOn; star
         </div>
       </div>
       {reckoned.ok ? <Doubts ground={ground} plan={reckoned.value} /> : null}
-      {reckoned.ok ? <Chance ground={ground} plan={reckoned.value} /> : null}
+      {reckoned.ok ? <Chance plan={reckoned.value} /> : null}
       <Advice ground={ground} plan={reckoned.ok ? reckoned.value : null} />
     </>
   );
@@ -84,16 +82,18 @@ function Head({ ground, plan, today }: { ground: GroundToGrowOn; plan: Reckoned;
         {plan.refusals.map(refusalSentence).join(" ")}
       </Figure>
     );
-  const { left, fromNow, lots } = plan.value;
-  const same = today.ok && today.value.left === left && planInWords(plan.value) === planInWords(today.value);
-  const of = fromNow ? "of what is in the seed now" : "of the founders’ diversity";
+  const { left, fromNow } = plan.value;
+  const same =
+    today.ok &&
+    leftInWords(today.value.left) === leftInWords(left) &&
+    planInWords(plan.value) === planInWords(today.value);
   const comparable = today.ok && today.value.fromNow === fromNow && !same;
   return (
-    <Figure value={percent(left, 0)} explanation={leftExplanation(plan.value, ground)}>
-      {of}
-      {lots.some(({ foreign }) => foreign) && !fromNow ? ", native genes alone," : ""} would be left in {yearsAhead}{" "}
-      years, grown so{same ? ": this is today’s plan." : "."}
-      {comparable && today.ok ? ` Today’s plan leaves ${percent(today.value.left, 0)}.` : ""}
+    <Figure value={leftInWords(left)} explanation={leftExplanation(plan.value, ground)}>
+      {shareOfWhat(plan.value)} would be left in {yearsAhead} years, grown so
+      {same ? ": this is today’s plan." : "."}
+      {comparable && today.ok ? ` Today’s plan leaves ${leftInWords(today.value.left)}.` : ""}
+      {isSpan(left) ? " What was not written down leaves it between these two: count on the lower." : ""}
     </Figure>
   );
 }
@@ -102,10 +102,8 @@ function linesOf(plan: Reckoned, today: Reckoned): PlanLine[] {
   const line = (of: PlanReckoned, name: string, strong: boolean): PlanLine => ({
     name,
     strong,
-    start: of.steps[0]?.figures.nativeDiversityRetained ?? null,
-    steps: of.steps.flatMap(({ year, figures }) =>
-      year === null ? [] : [{ year, left: figures.nativeDiversityRetained }],
-    ),
+    start: of.steps[0]?.left ?? null,
+    steps: of.steps.flatMap(({ year, left }) => (year === null ? [] : [{ year, left }])),
   });
   const same = plan.ok && today.ok && planInWords(plan.value) === planInWords(today.value);
   const comparable = today.ok && (!plan.ok || today.value.fromNow === plan.value.fromNow);
@@ -134,43 +132,12 @@ function YearTable({ plan, today }: { plan: Reckoned; today: Reckoned }) {
             ...Object.fromEntries(
               lines.map(({ name, steps }) => {
                 const step = steps.find((each) => each.year === year);
-                return [name, step ? percent(step.left) : ""];
+                return [name, step ? leftInWords(step.left, 1) : ""];
               }),
             ),
           },
         }))}
       />
     </details>
-  );
-}
-
-/** What stands against the lots that are sown, and what the figure does not know. */
-function Doubts({ ground, plan }: { ground: GroundToGrowOn; plan: PlanReckoned }) {
-  const against = plan.lots.filter(({ objections }) => objections.length > 0);
-  const unknown = plan.lots.filter(({ standing }) => standing !== "counted");
-  const founders = [...new Set(plan.lots.flatMap((lot) => lot.founders))];
-  if (against.length === 0 && unknown.length === 0 && founders.length < 2 && !plan.evenShares) return null;
-  return (
-    <Notice title="Before you trust it">
-      {unknown.length > 0 ? (
-        <p>
-          Of lot {listed(unknown.map(({ number }) => number))} the lineage is not known throughout: everything is
-          counted from the seed that is sown now, as if nothing had been lost before.
-          {plan.lots.length > 1 ? " How near these lots are to each other does not show so." : ""}
-        </p>
-      ) : null}
-      {against.map((lot) => (
-        <p key={lot.id}>
-          Lot <Link href={`/lots/${lot.id}`}>{lot.number}</Link> {listed(lot.objections)}.
-        </p>
-      ))}
-      {founders.length > 1 && unknown.length === 0 ? (
-        <p>
-          Its founders, {listed(founders)}, are counted as unrelated to each other; if they are kin, less is left than
-          this says. See <Link href={`/varieties/${ground.variety.id}/diversity`}>what is kept today</Link>.
-        </p>
-      ) : null}
-      {plan.evenShares ? <p>No shares were written: the plants are counted as coming evenly from the lots.</p> : null}
-    </Notice>
   );
 }

@@ -26,7 +26,7 @@ export function PlanFields({
     <div className="stack-near">
       <fieldset className={styles.lots}>
         <legend>Sown from</legend>
-        {ground.lots.map(({ id, number, year, holder }) => (
+        {inOrder(ground.lots, start.lots).map(({ id, number, year, holder }) => (
           <div key={id} className={styles.lot}>
             <label>
               <input type="checkbox" name="lots" value={id} defaultChecked={start.lots.includes(id)} />
@@ -108,4 +108,10 @@ export function PlanFields({
       ) : null}
     </div>
   );
+}
+
+/** Those that were chosen at first stand first, so that they are seen without scrolling. */
+function inOrder(lots: GroundToGrowOn["lots"], chosen: readonly string[]): GroundToGrowOn["lots"] {
+  const first = lots.filter(({ id }) => chosen.includes(id));
+  return [...first, ...lots.filter(({ id }) => !chosen.includes(id))];
 }

@@ -1,4 +1,3 @@
-import type { GroundToGrowOn } from "@/lib/registry/varieties/read-grown-otherwise";
 import type { OutcomeSpreadInput } from "@/lib/science/gene-drop/outcome-spread";
 import type { LineageLot } from "@/lib/science/lineage/lots";
 import type { PlanReckoned } from "./reckon-plan";
@@ -13,11 +12,14 @@ const mostPlants = 8_000_000;
  * A plan as the tree through which genes are dropped. The seed that is sown is the founder: what its own seeds have in common counts as nothing,
  * and its inbreeding is what goes beyond that, (F − θ)/(1 − θ).
  */
-export function chanceOf(plan: PlanReckoned, { usualInbreeding }: GroundToGrowOn): OutcomeSpreadInput {
+export function chanceOf(plan: PlanReckoned): OutcomeSpreadInput {
   const grown = plan.steps.length - 1;
-  const sown = plan.steps[0]?.figures;
-  const theta = sown?.coancestry ?? 0;
-  const inbreeding = sown && theta < 1 ? Math.max(0, (sown.inbreeding - theta) / (1 - theta)) : usualInbreeding;
+  const { inbreeding: f, coancestry: theta } = plan.sown;
+  // Of a span the end at which the seed is the more inbred beyond what it shares: the cautious one.
+  const beyond = (["low", "high"] as const).map((end) =>
+    theta[end] < 1 ? (f[end] - theta[end]) / (1 - theta[end]) : 1,
+  );
+  const inbreeding = Math.max(0, ...beyond);
   const lots: LineageLot[] = [{ id: "sown now", kind: "founder", inbreeding, coancestry: 0 }];
   for (let step = 1; step <= grown; step++) {
     const from = step === 1 ? "sown now" : `grow-out ${step - 1}`;

@@ -3,8 +3,10 @@ import { count, decimal } from "@/lib/schemas/lots/form-fields";
 import type { PlotParents } from "@/lib/science/effective-size/plot-parents";
 import { plotParentsFaults } from "@/lib/science/effective-size/plot-parents-faults";
 import type { LineageLot, ParentShare } from "@/lib/science/lineage/lots";
+import type { Ends } from "@/lib/science/lineage/span-lots";
 import { accepted, type Outcome, type Refusal, refusal, refused } from "@/lib/science/outcome";
-import { type GrownOnStep, grownOn } from "@/lib/science/population/grown-on";
+import { grownOn } from "@/lib/science/population/grown-on";
+import { grownOnSpan } from "@/lib/science/population/grown-on-span";
 import { type PlanTyped, yearsAhead } from "./plan-of-address";
 
 /** A plan with its fields read. */
@@ -18,11 +20,21 @@ export interface PlanRead {
   readonly evenShares: boolean;
 }
 
+/** What is left from a year on: both ends are one where the records leave no doubt. */
+export interface StepOfPlan {
+  /** years from today; the seed that is sown stands at null */
+  readonly year: number | null;
+  /** of the variety's own diversity, 0..1; null where nothing native is left to compare */
+  readonly left: Ends | null;
+}
+
 /** What a plan comes to. */
 export interface PlanReckoned extends PlanRead {
-  readonly steps: readonly GrownOnStep[];
-  /** the variety's own diversity left at the end of the years; null where nothing native is left to compare */
-  readonly left: number | null;
+  readonly steps: readonly StepOfPlan[];
+  /** at the end of the years; the lower end is what can be counted on */
+  readonly left: Ends | null;
+  /** F and θ of the seed that is sown */
+  readonly sown: { readonly inbreeding: Ends; readonly coancestry: Ends };
   /** one of its lots has no lineage that is known: it is measured from the seed that is sown */
   readonly fromNow: boolean;
 }
@@ -72,19 +84,41 @@ export function readPlan(plan: PlanTyped, ground: GroundToGrowOn): Outcome<PlanR
 export function reckonPlan(plan: PlanTyped, ground: GroundToGrowOn): Outcome<PlanReckoned> {
   const read = readPlan(plan, ground);
   if (!read.ok) return read;
-  const fromNow = read.value.lots.some(({ standing }) => standing !== "counted");
+  const found = followed(read.value, ground);
+  if (!found.ok) return found;
+  return accepted({ ...read.value, ...found.value, left: found.value.steps.at(-1)?.left ?? null });
+}
+
+type Followed = Pick<PlanReckoned, "steps" | "sown" | "fromNow">;
+
+function followed(plan: PlanRead, ground: GroundToGrowOn): Outcome<Followed> {
+  const ahead = { plot: plan.plot, years: yearsAhead, yearsBetween: plan.every };
+  const told = plan.lots.every(({ between, standing, foreign }) => between || (standing === "counted" && !foreign));
+  if (ground.known && told && plan.lots.some(({ between }) => between !== null)) {
+    const grown = grownOnSpan({ known: ground.known, parents: plan.parents, ...ahead });
+    if (!grown.ok) return grown;
+    const steps = grown.value.map(({ year, figures }) => ({ year, left: figures.diversityRetained }));
+    return accepted({ steps, sown: grown.value[0]?.figures ?? nothingLost, fromNow: false });
+  }
+  const fromNow = plan.lots.some(({ standing }) => standing !== "counted");
   const start = fromNow ? seedOfToday(ground) : null;
   const grown = grownOn({
     lots: start ? [start] : ground.lineage,
-    parents: start ? [{ id: start.id, share: 1 }] : read.value.parents,
-    plot: read.value.plot,
-    years: yearsAhead,
-    yearsBetween: read.value.every,
+    parents: start ? [{ id: start.id, share: 1 }] : plan.parents,
+    ...ahead,
   });
   if (!grown.ok) return grown;
-  const left = grown.value.at(-1)?.figures.nativeDiversityRetained ?? null;
-  return accepted({ ...read.value, steps: grown.value, left, fromNow });
+  const sown = grown.value[0]?.figures;
+  return accepted({
+    steps: grown.value.map(({ year, figures }) => ({ year, left: bothEnds(figures.nativeDiversityRetained) })),
+    sown: sown ? { inbreeding: point(sown.inbreeding), coancestry: point(sown.coancestry) } : nothingLost,
+    fromNow,
+  });
 }
+
+const point = (value: number): Ends => ({ low: value, high: value });
+const bothEnds = (value: number | null) => (value === null ? null : point(value));
+const nothingLost = { inbreeding: point(0), coancestry: point(0) };
 
 /** The seed that is sown as if nothing were known of what went before it. */
 function seedOfToday({ usualInbreeding }: GroundToGrowOn): LineageLot {
