@@ -3,10 +3,15 @@
     python3 tests/reference/make_references.py          (Python 3.11, SciPy 1.17, mpmath 1.3, NumPy 2)
 
 Writes the *.json files beside it; `--count 10000 --seed 7 --into FOLDER [--only NAME ...] [--quick]` as many other cases into another
-folder (`npm run bench -- references` does so): every generator starts from that seed and its own, quick ones work with 16 digits and a grid
-of 700 x 700 where a case would take half a second. Written from the formulas, by the plainest way there is: plants one by one as exact fractions,
-whole coancestry matrices, integer arithmetic, quadrature of 30 digits. None of it shares a method with lib/science where that
-could hide a fault. The random inputs have a fixed seed, so a second run gives the same files.
+folder (`npm run bench -- references` does so): every generator starts from that seed and its own. Quick ones work with 16 digits, and where a
+case would take half a second, by rules of fixed points. How far those are off is known: areas of flowering and pollen of a rectangle are summed by
+two rules, and where these differ, worked out the slow way after all (none of 300 and of 80 were, which agree with it to 2e-15 and 2e-11); forecasts
+are 240 x 240 cells read by cubic splines, which differ from 420 x 420 by at most 4e-6 years and from the plain sums over 1,600 x 1,600 by 3e-4,
+over the 300 of the committed file.
+
+Written from the formulas, by the plainest way there is: plants one by one as exact fractions, whole coancestry matrices, integer arithmetic,
+quadrature of 30 digits. None of it shares a method with lib/science where that could hide a fault. The random inputs have a fixed seed, so
+a second run gives the same files.
 """
 
 import argparse
@@ -85,7 +90,6 @@ def main():
     given = asked.parse_args()
     if given.quick:
         mp.mp.dps = 16
-        seed_life.FINEST_GRID = 700
     origin = "tests/reference/make_references.py (Python fractions, SciPy, mpmath at 30 digits), fixed random seed"
     for name, cases in all_cases(given.seed, given.count).items():
         if given.only is None or name in given.only:

@@ -17,8 +17,7 @@ interface TestsRun {
 
 /**
  * So many random inputs of each calculation against the other program of tests/reference, and so many malformed ones, by the very tests that hold
- * 300 of each. The other program needs Python with NumPy, SciPy and mpmath; two that integrate by brute force take hours at 10,000, so `only`
- * may name a few.
+ * 300 of each. The other program needs Python with NumPy, SciPy and mpmath, and takes some minutes for 10,000 of all, so `only` may name a few.
  */
 export function benchReferences(count: number, seed: number, only: readonly string[]): BenchRow[] {
   const folder = mkdtempSync(path.join(os.tmpdir(), "kinrow-references-"));
