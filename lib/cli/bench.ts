@@ -7,6 +7,7 @@ import { figuresOfRecords } from "@/lib/registry/figures/figures-of-records";
 import { readRecords } from "@/lib/registry/figures/read-records";
 import { prepareRegistry } from "@/lib/registry/open-registry";
 import { benchEdges } from "./bench/edges";
+import { benchHeld } from "./bench/held";
 import { largeFolder } from "./bench/large-folder";
 import { benchLineage } from "./bench/lineage";
 import { measurePages } from "./bench/pages";
@@ -72,5 +73,11 @@ try {
 }
 
 async function scienceRows(): Promise<BenchRow[]> {
-  return [...benchSingle(), ...benchEdges(), ...(await benchChoosing()), ...(await benchLines())];
+  return [
+    ...benchSingle(),
+    ...benchEdges(),
+    ...(await benchChoosing()),
+    ...(await benchLines()),
+    ...(await benchHeld()),
+  ];
 }

@@ -10,9 +10,10 @@ import { ClaimsOfLot } from "./claims-of-lot";
 import { KinOfLotPart } from "./kin-of-lot";
 
 /** What a lot still holds of its variety's diversity, where it comes from, and what came of it. */
-export function LineageOfLot({ read }: { read: LotRead }) {
-  const diversity = diversityExplanation(read);
+export async function LineageOfLot({ read }: { read: LotRead }) {
   const shown = spanShown(read.standing, read.figures);
+  await shown?.narrowsAtHand();
+  const diversity = diversityExplanation(read);
   const counted = read.standing === "counted" || shown !== null;
   const narrows = shown?.narrows ?? null;
   const making = read.notes.find((note) => note.what === "making");

@@ -4,6 +4,7 @@ import type { LotAsKnown } from "@/lib/science/lineage/span-lots";
 import { founderHolding, foundersOfSpan } from "./founders-of-span";
 import { lineageNodes, lotNode } from "./lineage-nodes";
 import type { FigureRecords } from "./records";
+import { recordsAround } from "./records-around";
 
 /**
  * How near lots are to each other at the cautious end: founders as near as their records allow, own θ on the diagonal, in the order of the
@@ -13,7 +14,8 @@ import type { FigureRecords } from "./records";
  *
  * Lots whose own line is not known throughout stand with what the records have for them: look at each lot's own first.
  */
-export function cautiousKinship(records: FigureRecords, lotIds: readonly string[]): number[][] | null {
+export function cautiousKinship(all: FigureRecords, lotIds: readonly string[]): number[][] | null {
+  const records = recordsAround(all, lotIds);
   const nodes = lineageNodes(records);
   const { within, pairs } = foundersOfSpan(records, nodes);
   if (within.size === 0) return null;

@@ -1,5 +1,6 @@
 import { compareCodePoints } from "@/lib/science/code-point-order";
 import { compareDays } from "@/lib/science/dates/civil-day";
+import { atOnce, eachInSteps, type Steps } from "@/lib/science/in-steps";
 import { accepted, type Outcome } from "@/lib/science/outcome";
 import { grouped } from "../change-set/grouped";
 import { intervalOfCounts } from "../germination-tests/interval-of-counts";
@@ -46,15 +47,15 @@ export interface AllRecords extends FigureRecords {
  */
 export function figuresOfRecords(records: AllRecords, only?: ReadonlySet<string>): Outcome<LotFigure[]> {
   const followed = lineageOfRecords(records);
-  return followed.ok ? accepted(figuresByLineage(records, followed.value, only)) : followed;
+  return followed.ok ? accepted(atOnce(figuresByLineage(records, followed.value, only))) : followed;
 }
 
-/** The same, once the lineage is worked out. */
-export function figuresByLineage(
+/** The same, once the lineage is worked out; laid down now and then. */
+export function* figuresByLineage(
   records: AllRecords,
   lineage: LineageOfRecords,
   only?: ReadonlySet<string>,
-): LotFigure[] {
+): Steps<LotFigure[]> {
   const varieties = new Map(records.varieties.map(({ id, name }) => [id, name]));
   const numbers = new Map(records.lots.map(({ id, number }) => [id, number]));
   const ledger = grouped(records.ledger, ({ lotId }) => lotId);
@@ -78,7 +79,9 @@ export function figuresByLineage(
       founders: foundersOf(lot.id),
       lastTest: lastTestOf(tests.get(lot.id) ?? []),
     });
-  return wanted.map(figureOf).sort((one, other) => compareCodePoints(one.lot, other.lot));
+  const figures = yield* eachInSteps(wanted, figureOf);
+  yield;
+  return figures.sort((one, other) => compareCodePoints(one.lot, other.lot));
 }
 
 /** Apart from the rest, so that figures that are kept do not keep the ledgers and tests that they were worked out from. */

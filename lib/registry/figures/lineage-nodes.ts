@@ -1,6 +1,7 @@
 import { defaultSelfingRate, equilibriumInbreeding, type Mating } from "@/lib/science/crops/mating";
 import type { PlotParents } from "@/lib/science/effective-size/plot-parents";
 import { plotParentsFaults } from "@/lib/science/effective-size/plot-parents-faults";
+import { atOnce, eachInSteps, type Steps } from "@/lib/science/in-steps";
 import { assumedOfLot } from "@/lib/science/lineage/lineage-assumed";
 import type { LineageLot, ParentShare, SownShare } from "@/lib/science/lineage/lots";
 import { type Assumption, type Path, type Refusal, refusal } from "@/lib/science/outcome";
@@ -44,7 +45,12 @@ export function growOutOfNode({ lot, at }: Pick<LineageNode, "lot" | "at">): str
 const ANY_SIZE = { pollenParents: 2, seedParents: 1, seedShares: "equal" } as const;
 
 /** The records as lots of a lineage, in the order of the records, grow-outs behind the lots. */
-export function lineageNodes({ varieties, lots, growOuts }: FigureRecords): LineageNode[] {
+export function lineageNodes(records: FigureRecords): LineageNode[] {
+  return atOnce(nodesInSteps(records));
+}
+
+/** The same, laid down now and then. */
+export function* nodesInSteps({ varieties, lots, growOuts }: FigureRecords): Steps<LineageNode[]> {
   const varietyOf = new Map(varieties.map((variety) => [variety.id, variety]));
   const ofGrowOut = new Map<string, string[]>();
   for (const lot of lots) {
@@ -53,12 +59,14 @@ export function lineageNodes({ varieties, lots, growOuts }: FigureRecords): Line
     if (known) known.push(lot.id);
     else ofGrowOut.set(lot.growOutId, [lot.id]);
   }
-  const grown = growOuts.flatMap((growOut): readonly LineageNode[] => {
+  const ofEach = yield* eachInSteps(growOuts, (growOut): readonly LineageNode[] => {
     const own = ofGrowOut.get(growOut.id);
     return own ? nodesOfGrowOut(growOut, varietyOf.get(growOut.varietyId), own) : [];
   });
+  const grown = ofEach.flat();
   const harvests = new Set(grown.map(({ lot }) => lot.id));
-  return [...lots.map((lot) => nodeOfLot(lot, varietyOf.get(lot.varietyId), harvests)), ...grown];
+  const ofLots = yield* eachInSteps(lots, (lot) => nodeOfLot(lot, varietyOf.get(lot.varietyId), harvests));
+  return [...ofLots, ...grown];
 }
 
 function nodeOfLot(lot: LotRecord, variety: VarietyRecord | undefined, grown: ReadonlySet<string>): LineageNode {

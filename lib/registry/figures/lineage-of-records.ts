@@ -1,15 +1,16 @@
 import { effectiveSize } from "@/lib/science/effective-size/effective-size";
 import type { PlotParents } from "@/lib/science/effective-size/plot-parents";
-import { lineageOfPedigree } from "@/lib/science/lineage/lineage";
+import { atOnce, ITEMS_A_STEP, type Steps } from "@/lib/science/in-steps";
+import { lineageInSteps } from "@/lib/science/lineage/lineage";
 import { lineageSpan } from "@/lib/science/lineage/lineage-span";
 import type { LotLineage } from "@/lib/science/lineage/lots";
-import { type Pedigree, pedigree } from "@/lib/science/lineage/pedigree";
+import { type Pedigree, pedigreeInSteps } from "@/lib/science/lineage/pedigree";
 import { united } from "@/lib/science/lineage/united";
 import { type Assumption, accepted, type Outcome, type Refusal, refused } from "@/lib/science/outcome";
-import { type LineageNode, lineageNodes } from "./lineage-nodes";
+import { type LineageNode, nodesInSteps } from "./lineage-nodes";
 import type { FigureRecords } from "./records";
 import type { SpanOfLot } from "./span-of-lot";
-import { type SpanWork, spanWork } from "./spans-of-records";
+import { type SpanWork, spanWorkInSteps } from "./spans-of-records";
 
 /** What the lineage says of one lot; null: not known, because the plants or shares of an ancestor are not. */
 export interface LotFigures {
@@ -46,7 +47,7 @@ export interface LineageOfRecords {
  * Refused as a whole: parents that are not among the records, shares not of sum 1, a cycle (path `["lots"]`).
  */
 export function lineageOfRecords(records: FigureRecords): Outcome<LineageOfRecords> {
-  const followed = followedRecords(records);
+  const followed = atOnce(followedInSteps(records));
   if (!followed.ok) return followed;
   const { spans, whole } = followed.value;
   return accepted(whole(spans === null ? new Map() : spans.read(lineageSpan(spans.input))));
@@ -59,15 +60,17 @@ export interface FollowedRecords {
   whole(spans: ReadonlyMap<string, SpanOfLot>): LineageOfRecords;
 }
 
-/** `lineageOfRecords` in two parts: what follows from points, and the spans. Refused alike. */
-export function followedRecords(records: FigureRecords): Outcome<FollowedRecords> {
-  const nodes = lineageNodes(records);
-  const ordered = pedigree(nodes.map(({ lot }) => lot));
+/** `lineageOfRecords` in two parts: what follows from points, laid down now and then, and the spans. Refused alike. */
+export function* followedInSteps(records: FigureRecords): Steps<Outcome<FollowedRecords>> {
+  const nodes = yield* nodesInSteps(records);
+  const ordered = yield* pedigreeInSteps(nodes.map(({ lot }) => lot));
   if (!ordered.ok) return refused(...ordered.refusals.map((each) => placed(each, nodes)));
-  const followed = lineageOfPedigree(ordered.value);
+  const followed = yield* lineageInSteps(ordered.value);
   const graph = new Graph(nodes, ordered.value);
   const known = graph.known();
-  const sizes = graph.sizes(followed, known);
+  yield;
+  const sizes = yield* graph.sizes(followed, known);
+  yield;
   // Lots stand first among the nodes, in the order of the records.
   const lotIds = records.lots.map(({ id }) => id);
   const ranks = new Map(lotIds.map((id, place) => [id, graph.rankAt(place)]));
@@ -76,6 +79,7 @@ export function followedRecords(records: FigureRecords): Outcome<FollowedRecords
     const found = followed[rank];
     if (found) figures.set(id, figuresOf(found, known[rank] ?? null, sizes[rank] ?? null));
   }
+  yield;
   const ids = new Map<readonly number[], readonly string[]>();
   const idsAt = (places: readonly number[]) => {
     const kept = ids.get(places) ?? places.map((place) => lotIds[place] ?? "");
@@ -83,7 +87,7 @@ export function followedRecords(records: FigureRecords): Outcome<FollowedRecords
     return kept;
   };
   return accepted({
-    spans: spanWork(records, nodes, ordered.value),
+    spans: yield* spanWorkInSteps(records, nodes, ordered.value),
     whole: (spans) => ({
       figures,
       impossible: nodes.flatMap((node) => node.impossible),
@@ -161,9 +165,10 @@ class Graph {
   }
 
   /** By rank: the effective size of the grow-out behind each harvest, with the mean inbreeding of its parents; null where there is none. */
-  sizes(figures: readonly LotLineage[], known: readonly Unknown[]): (number | null)[] {
+  *sizes(figures: readonly LotLineage[], known: readonly Unknown[]): Steps<(number | null)[]> {
     const sizes: (number | null)[] = [];
     for (let rank = 0; rank < this.pedigree.lots.length; rank += 1) {
+      if (rank % ITEMS_A_STEP === 0) yield;
       const node = this.#node(rank);
       const from = this.#parentRank(this.#firstParent(rank));
       const fromGrowOut = node?.lot.kind === "split" && this.#node(from)?.lot.kind === "grow-out";

@@ -3,6 +3,7 @@ import type { Refusal } from "@/lib/science/outcome";
 import { figuresBeside } from "./figures-beside";
 import type { LotFigure, TestFigure } from "./figures-of-records";
 import { figuresSeen } from "./figures-seen";
+import { othersFirst } from "./in-turns";
 import { type RecordsOfCrops, readRecords } from "./read-records";
 import type { LotRecord, TestRecord } from "./records";
 import { recordsByCrop } from "./records-by-crop";
@@ -104,9 +105,12 @@ async function figuresOfCrops(
 /** Figures by lot, by crop: crop after crop, so that between them the server answers others. */
 async function workedOut(records: RecordsOfCrops): Promise<ReadonlyMap<string, Figures>> {
   const byCrop = new Map<string, Figures>();
-  for (const [cropId, own] of recordsByCrop(records)) {
+  await othersFirst();
+  const each = recordsByCrop(records);
+  await othersFirst();
+  for (const [cropId, own] of each) {
     byCrop.set(cropId, await figuresOfCrop(own));
-    await new Promise((resolve) => setImmediate(resolve));
+    await othersFirst();
   }
   return byCrop;
 }
@@ -114,6 +118,7 @@ async function workedOut(records: RecordsOfCrops): Promise<ReadonlyMap<string, F
 async function figuresOfCrop(records: RecordsOfCrops): Promise<Figures> {
   const outcome = await figuresBeside(records);
   if (!outcome.ok) throw new StoredRecordsRefused(outcome.refusals);
+  await othersFirst();
   const lots = new Map(records.lots.map((lot) => [lot.number, lot]));
   const tests = new Map(records.tests.map((test) => [test.name, test]));
   const clonal = new Set(records.varieties.filter((variety) => variety.clonal).map((variety) => variety.id));

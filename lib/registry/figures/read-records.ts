@@ -1,8 +1,10 @@
 import { type Database, joined, readTogether, type Selection, sql } from "@/lib/db";
 import type { LotKind } from "@/lib/schemas/notebook/kinds";
+import { eachInSteps } from "@/lib/science/in-steps";
 import { grouped } from "../change-set/grouped";
 import { profileOfCrop } from "../crops/profile-of-crop";
 import { countedBefore, mostStandingOf } from "./counted-before";
+import { inTurns } from "./in-turns";
 import { harvestParents, ownHarvests } from "./own-harvests";
 import { asOneLot } from "./read-as-one";
 import type {
@@ -43,14 +45,16 @@ export async function readRecords(db: Database, cropIds: readonly string[]): Pro
   const records: RecordsOfCrops = {
     crops: new Map([...varieties].map(([id, rows]) => [id, rows[0]?.cropId ?? ""])),
     varieties: [...varieties.values()].flatMap(varietyRecord),
-    lots: found.lots.map((row) => lotRecord(row, links.get(`lot ${row.id}`) ?? [])),
-    growOuts: found.growOuts.map((row) =>
-      growOutRecord(row, {
-        from: links.get(`grow-out ${row.id}`) ?? [],
-        seeds: links.get(`seed ${row.id}`) ?? [],
-        mostStanding: mostOf(row),
-        harvests: harvestsOf(row.id),
-      }),
+    lots: await inTurns(eachInSteps(found.lots, (row) => lotRecord(row, links.get(`lot ${row.id}`) ?? []))),
+    growOuts: await inTurns(
+      eachInSteps(found.growOuts, (row) =>
+        growOutRecord(row, {
+          from: links.get(`grow-out ${row.id}`) ?? [],
+          seeds: links.get(`seed ${row.id}`) ?? [],
+          mostStanding: mostOf(row),
+          harvests: harvestsOf(row.id),
+        }),
+      ),
     ),
     kinships: found.kinships,
     ledger: found.ledger,

@@ -1,3 +1,4 @@
+import type { Steps } from "@/lib/science/in-steps";
 import { boundsOf } from "@/lib/science/lineage/drift-ends";
 import { nothingBounds } from "@/lib/science/lineage/known-lot-faults";
 import { lineageSpan } from "@/lib/science/lineage/lineage-span";
@@ -37,8 +38,8 @@ export class SpanGround {
     return [...all, `founder lots were anything from unrelated to seed of one pool: ${named(kin)}`];
   }
 
-  /** The one incomplete record that would narrow the diversity retained most, by trying both ends of each. */
-  narrowsFor(id: string): NarrowingRecord | null {
+  /** The one incomplete record that would narrow the diversity retained most, by trying both ends of each; laid down before each try. */
+  *narrowsFor(id: string): Steps<NarrowingRecord | null> {
     const line = this.line(id);
     const lots = line.map(({ lot }) => lot);
     const pairs = this.pairsIn(line);
@@ -65,6 +66,7 @@ export class SpanGround {
     for (const node of line.filter(({ lot, record }) => record && isIncomplete(lot)).slice(0, MOST_TRIED)) {
       const { kind = "lot", id: recordId = "" } = node.record ?? {};
       for (const [missing, variants] of variantsOf(node.lot)) {
+        yield;
         const inputs = variants.map((lot) => ({
           lots: lots.map((each) => (each.id === lot.id ? lot : each)),
           founderPairs: pairs,
@@ -73,6 +75,7 @@ export class SpanGround {
       }
     }
     for (const pair of pairs.filter(({ coancestry }) => coancestry === "unknown").slice(0, MOST_TRIED)) {
+      yield;
       const inputs = [0, this.nearest(pair)].map((coancestry) => ({
         lots,
         founderPairs: pairs.map((each) => (each === pair ? { ...pair, coancestry } : each)),

@@ -21,6 +21,8 @@ export interface SpanOfLot {
   readonly assumed: readonly string[];
   /** the one record that would narrow the span most; null where none would; worked out when asked for */
   readonly narrows: NarrowingRecord | null;
+  /** works `narrows` out in turns with what others ask of the server: a long line is tried in many ways */
+  readonly narrowsAtHand: () => Promise<void>;
 }
 
 /** A grow-out of which no number of plants is known: what it gave is measured from there on, as of a new founder. */

@@ -1,13 +1,15 @@
+import { atOnce, eachInSteps, type Steps } from "@/lib/science/in-steps";
 import { lineageSpan } from "@/lib/science/lineage/lineage-span";
 import type { Pedigree } from "@/lib/science/lineage/pedigree";
 import type { LineageSpan, LineageSpanInput, LotSpan } from "@/lib/science/lineage/span-lots";
 import type { Outcome } from "@/lib/science/outcome";
 import { growOutAsKnown, lotAsKnown, mixAsKnown, type NodeAsKnown, sownNode } from "./as-known";
 import { foundersOfSpan } from "./founders-of-span";
+import { inTurns } from "./in-turns";
 import { type LineageNode, lotNode } from "./lineage-nodes";
 import type { FigureRecords } from "./records";
 import { SpanGround } from "./span-ground";
-import type { LineBegins, SpanOfLot } from "./span-of-lot";
+import type { LineBegins, NarrowingRecord, SpanOfLot } from "./span-of-lot";
 
 /**
  * What the records allow of each lot whose line of descent is not known throughout, by lot id; lots whose line is known have none, and so have
@@ -18,7 +20,7 @@ export function spansOfRecords(
   nodes: readonly LineageNode[],
   pedigree: Pedigree,
 ): ReadonlyMap<string, SpanOfLot> {
-  const work = spanWork(records, nodes, pedigree);
+  const work = atOnce(spanWorkInSteps(records, nodes, pedigree));
   return work === null ? new Map() : work.read(lineageSpan(work.input));
 }
 
@@ -28,8 +30,12 @@ export interface SpanWork {
   read(answer: Outcome<LineageSpan>): ReadonlyMap<string, SpanOfLot>;
 }
 
-/** What `spansOfRecords` has to be worked out from; null where every line is known throughout. */
-export function spanWork(records: FigureRecords, nodes: readonly LineageNode[], pedigree: Pedigree): SpanWork | null {
+/** What `spansOfRecords` has to be worked out from, laid down now and then; null where every line is known throughout. */
+export function* spanWorkInSteps(
+  records: FigureRecords,
+  nodes: readonly LineageNode[],
+  pedigree: Pedigree,
+): Steps<SpanWork | null> {
   const founders = foundersOfSpan(records, nodes);
   const seed = nodes.map(
     ({ unknown, at }) => unknown !== null || founders.within.has(at[0] === "lots" ? String(at[1]) : ""),
@@ -37,7 +43,7 @@ export function spanWork(records: FigureRecords, nodes: readonly LineageNode[], 
   const moved = descendants(pedigree, seed);
   if (!moved.some(Boolean)) return null;
   const wanted = ancestors(pedigree, moved);
-  const known = knownNodes(records, nodes, wanted, founders.within);
+  const known = yield* knownNodes(records, nodes, wanted, founders.within);
   const inIt = new Set(known.keys());
   const pairs = founders.pairs.filter(({ a, b }) => inIt.has(a) && inIt.has(b));
   const ground = new SpanGround(known, pairs);
@@ -63,17 +69,17 @@ export interface KnownNode extends NodeAsKnown {
   readonly record: { readonly kind: "lot" | "grow-out"; readonly id: string } | null;
 }
 
-/** Nodes by name, those that are wanted, each as far as it is known. */
-export function knownNodes(
+/** Nodes by name, those that are wanted, each as far as it is known; laid down now and then. */
+export function* knownNodes(
   records: FigureRecords,
   nodes: readonly LineageNode[],
   wanted: readonly boolean[],
   within: ReadonlyMap<string, number>,
-): Map<string, KnownNode> {
+): Steps<Map<string, KnownNode>> {
   const varieties = new Map(records.varieties.map((variety) => [variety.id, variety]));
   const growOuts = new Map(records.growOuts.map((growOut) => [growOut.id, growOut]));
   const known = new Map<string, KnownNode>();
-  nodes.forEach((node, place) => {
+  yield* eachInSteps(nodes, (node, place) => {
     if (!wanted[place]) return;
     const { name, lot } = node;
     const record = records.lots[place];
@@ -131,6 +137,7 @@ function sizeOf(node: LineageNode | undefined, spans: ReadonlyMap<string, LotSpa
 
 function spanOf(span: LotSpan, effectiveSize: SpanOfLot["effectiveSize"], ground: SpanGround): SpanOfLot {
   const { diversityRetained, coancestry, inbreeding, generations } = span;
+  let narrows: NarrowingRecord | null | undefined;
   const since = span.since.flatMap((id): LineBegins[] => {
     const node = ground.known.get(id);
     return node?.record ? [{ growOutId: node.record.id, name: node.name }] : [];
@@ -141,7 +148,11 @@ function spanOf(span: LotSpan, effectiveSize: SpanOfLot["effectiveSize"], ground
       return ground.assumedFor(span.id);
     },
     get narrows() {
-      return ground.narrowsFor(span.id);
+      if (narrows === undefined) narrows = atOnce(ground.narrowsFor(span.id));
+      return narrows;
+    },
+    narrowsAtHand: async () => {
+      if (narrows === undefined) narrows = await inTurns(ground.narrowsFor(span.id));
     },
   };
 }

@@ -1,4 +1,5 @@
 import { sameParentTerms } from "@/lib/science/effective-size/same-parent-terms";
+import { atOnce, eachInSteps, type Steps } from "@/lib/science/in-steps";
 import { AncestorTrace } from "@/lib/science/lineage/ancestor-trace";
 import { CoancestryInUse, recursionsNeeded } from "@/lib/science/lineage/coancestry-in-use";
 import { emptyFigures, type LineageFigures, type MeansOfParents } from "@/lib/science/lineage/figures";
@@ -14,9 +15,15 @@ const MOST_IN_SQUARES = 20_000_000;
 
 /** The figures of all lots, parents before offspring. */
 export function followLots(pedigree: Pedigree, way?: "trace" | "in-use"): LineageFigures {
+  return atOnce(followInSteps(pedigree, way));
+}
+
+/** The same, laid down now and then. */
+export function* followInSteps(pedigree: Pedigree, way?: "trace" | "in-use"): Steps<LineageFigures> {
   const figures = emptyFigures(pedigree.lots.length);
   const among = amongParentsOf(pedigree, figures, way);
-  pedigree.lots.forEach((lot, rank) => {
+  yield;
+  yield* eachInSteps(pedigree.lots, (lot, rank) => {
     if (lot.kind === "founder") found(figures, rank, lot);
     else if (lot.kind === "drift") driftAmong(figures, rank, firstOf(pedigree, rank), lot);
     else {

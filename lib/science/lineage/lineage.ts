@@ -1,6 +1,7 @@
+import { eachInSteps, type Steps } from "@/lib/science/in-steps";
 import { coancestryOfPairs } from "@/lib/science/lineage/coancestry-of-pair";
 import type { LineageFigures } from "@/lib/science/lineage/figures";
-import { followLots } from "@/lib/science/lineage/follow-lots";
+import { followInSteps, followLots } from "@/lib/science/lineage/follow-lots";
 import { founderEquivalents } from "@/lib/science/lineage/founder-equivalents";
 import { lineageAssumed } from "@/lib/science/lineage/lineage-assumed";
 import type { LineageInput, LineageResult, LotLineage } from "@/lib/science/lineage/lots";
@@ -47,9 +48,9 @@ export function lineage(input: LineageInput): Outcome<LineageResult> {
 }
 
 /** The figures of the lots of a pedigree, which was checked when it was made; by rank. */
-export function lineageOfPedigree(checked: Pedigree): LotLineage[] {
-  const figures = followLots(checked);
-  return checked.lots.map(({ id }, rank) => lotLineage(id, figures, rank));
+export function* lineageInSteps(checked: Pedigree): Steps<LotLineage[]> {
+  const figures = yield* followInSteps(checked);
+  return yield* eachInSteps(checked.lots, ({ id }, rank) => lotLineage(id, figures, rank));
 }
 
 function rankIn({ rankOf }: Pedigree, id: string): number {

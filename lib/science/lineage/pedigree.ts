@@ -1,3 +1,4 @@
+import { atOnce, eachInSteps, type Steps } from "@/lib/science/in-steps";
 import { lotFaults } from "@/lib/science/lineage/lot-faults";
 import { type LineageLot, type ParentShare, parentsOf, type SownShare } from "@/lib/science/lineage/lots";
 import { plantsFaults } from "@/lib/science/lineage/plants-faults";
@@ -23,13 +24,18 @@ export interface Pedigree {
 
 /** Orders the lots, or refuses what is no pedigree: repeated ids, unknown parents, shares not of sum 1, a cycle. */
 export function pedigree(lots: readonly LineageLot[]): Outcome<Pedigree> {
+  return atOnce(pedigreeInSteps(lots));
+}
+
+/** The same, laid down now and then. */
+export function* pedigreeInSteps(lots: readonly LineageLot[]): Steps<Outcome<Pedigree>> {
   const placeOf = new Map<string, number>();
   const faults: Refusal[] = [];
   lots.forEach((lot, place) => {
     if (placeOf.has(lot.id)) faults.push(repeated(["lots", place, "id"], lot.id));
     else placeOf.set(lot.id, place);
   });
-  lots.forEach((lot, place) => {
+  yield* eachInSteps(lots, (lot, place) => {
     for (const fault of lotFaults(lot, ["lots", place])) faults.push(fault);
     for (const fault of parentFaults(lot, place, placeOf)) faults.push(fault);
   });
@@ -37,9 +43,11 @@ export function pedigree(lots: readonly LineageLot[]): Outcome<Pedigree> {
   if (faults.length > 0) return refused(...faults);
   const all = withSamePlants(lots);
   for (let place = lots.length; place < all.length; place += 1) placeOf.set(all[place]?.id ?? "", place);
+  yield;
   const order = parentsFirst(all, placeOf);
   if (order.length < all.length) return refused(cycleRefusal(lots, placeOf, parentsFirst(lots, placeOf)));
-  return accepted(laidOut(all, order));
+  yield;
+  return accepted(yield* laidOut(all, order));
 }
 
 function parentFaults(lot: LineageLot, place: number, placeOf: ReadonlyMap<string, number>): Refusal[] {
@@ -130,7 +138,7 @@ function sharesOf(lot: PedigreeLot): readonly number[] {
   return given.map((share) => share / sum);
 }
 
-function laidOut(lots: readonly PedigreeLot[], order: readonly number[]): Pedigree {
+function* laidOut(lots: readonly PedigreeLot[], order: readonly number[]): Steps<Pedigree> {
   const ranked = order.map((place) => lots[place]).filter((lot): lot is PedigreeLot => lot !== undefined);
   const rankOf = new Map(ranked.map((lot, rank) => [lot.id, rank]));
   const firstParent = new Int32Array(ranked.length + 1);
@@ -140,7 +148,7 @@ function laidOut(lots: readonly PedigreeLot[], order: readonly number[]): Pedigr
   const links = firstParent[ranked.length] ?? 0;
   const parentRank = new Int32Array(links);
   const parentShare = new Float64Array(links);
-  ranked.forEach((lot, rank) => {
+  yield* eachInSteps(ranked, (lot, rank) => {
     const shares = sharesOf(lot);
     linksOf(lot).forEach(({ id }, index) => {
       const link = (firstParent[rank] ?? 0) + index;

@@ -116,9 +116,10 @@ function Generations({ lot }: { lot: LotOfVariety }) {
   return generations === null ? <Measured value={null} /> : plainNumber(generations, 1);
 }
 
-function KeptCell({ lot }: { lot: LotOfVariety }) {
+async function KeptCell({ lot }: { lot: LotOfVariety }) {
   if (lot.standing === "clonal" || lot.standing === "uniform") return keptOf(lot);
   const shown = spanShown(lot.standing, lot.figures);
+  await shown?.narrowsAtHand();
   if (shown)
     return (
       <ExplainedHere explanation={spanExplanation(lot.number, lot.figures?.founders ?? [], shown)}>
