@@ -1,3 +1,4 @@
+import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import type { Database } from "@/lib/db";
 import type { Drawn } from "./drawn";
 import { oddWord, soundWord } from "./odd-words";
@@ -33,6 +34,26 @@ export class FieldBook {
   private byTable: ReadonlyMap<string, readonly string[]> = new Map();
   private names: readonly string[] = [];
   private crop = "";
+
+  /** What an earlier portion of a long run learnt, where it left a file. */
+  recall(file: string): void {
+    if (!existsSync(file)) return;
+    const forms = JSON.parse(readFileSync(file, "utf8")) as Record<string, Record<string, string[]>>;
+    for (const [key, words] of Object.entries(forms))
+      this.forms.set(key, {
+        fields: new Set(Object.keys(words)),
+        words: new Map(Object.entries(words).map(([field, each]) => [field, new Set(each)])),
+      });
+  }
+
+  /** Leaves what was learnt for the next portion. */
+  leave(file: string): void {
+    const forms = [...this.forms].map(([key, { fields, words }]) => {
+      const named = [...fields].filter((field) => field !== "__proto__");
+      return [key, Object.fromEntries(named.map((field) => [field, [...(words.get(field) ?? [])]]))] as const;
+    });
+    writeFileSync(file, JSON.stringify(Object.fromEntries(forms)));
+  }
 
   async learnRecords(db: Database): Promise<void> {
     const tables = await db.read.$queryRawUnsafe<{ name: string }[]>(

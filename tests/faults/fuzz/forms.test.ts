@@ -3,7 +3,6 @@ import os from "node:os";
 import path from "node:path";
 import { afterAll, beforeAll, expect, test, vi } from "vitest";
 import { ownerHere } from "@/lib/access/actor";
-import { serverActions } from "@/lib/access/server-actions";
 import type { Database } from "@/lib/db";
 import { importFolder } from "@/lib/exchange/bring-in/import-folder";
 import { ownRegistry } from "@/lib/registry/open-registry";
@@ -14,6 +13,7 @@ import { base, csv, fillEveryTable } from "../../registry/notebook/further/fill-
 import { Drawn, fuzzWanted, tell } from "./drawn";
 import { FieldBook } from "./field-book";
 import { hashOfTables, undone, wrongAfter, wrongInRoundTrip } from "./statement";
+import { type Deed, formsOfRecords, takenBy } from "./which-forms";
 
 /** What the action that runs now asked of its form: names of fields, as they are read. */
 const asked: { fields: Set<string> } = { fields: new Set() };
@@ -62,15 +62,11 @@ vi.mock("@/lib/schemas/varieties/form-texts", async (original) => {
 });
 
 const { cases: all, seed } = fuzzWanted();
-const cases = Math.floor((all * 7) / 10);
+const cases = Math.floor((all * 13) / 20);
 const owner = ownerHere();
 const modules = import.meta.glob("../../../app/**/*.ts");
 
-/** What starts a program, signs in, or takes away the demonstration is not tried here. */
-const otherwise = /^app\/(safe-keeping|sign-in|come-in|your-way-in|members|_session|bring-in)/;
-const forms = Object.entries(serverActions).flatMap(([file, functions]) =>
-  otherwise.test(file) ? [] : Object.keys(functions).map((name) => ({ file, name })),
-);
+const forms = formsOfRecords;
 
 let folder = "";
 let db: Database;
@@ -91,8 +87,6 @@ afterAll(async () => {
   rmSync(folder, { recursive: true, force: true });
 });
 
-type Deed = (...given: unknown[]) => Promise<unknown>;
-
 interface Counted {
   accepted: number;
   refused: number;
@@ -102,12 +96,6 @@ interface Counted {
 }
 
 const leave = { tables: ["Change", "ChangeSet"], columns: ["revision"] };
-
-/** The names of what a function takes, without the mark of what it leaves unused. */
-function takenBy(deed: Deed): string[] {
-  const [, inside = ""] = /\(([^)]*)\)/.exec(deed.toString()) ?? [];
-  return inside.split(",").flatMap((name) => (name.trim() === "" ? [] : [name.trim().replace(/^_/, "")]));
-}
 
 /** What is sent: values that the form's own refusals named, values of the registry, and odd ones. */
 async function oneCase(number: number, book: FieldBook, before: string, counted: Counted): Promise<string> {
@@ -156,6 +144,8 @@ async function oneCase(number: number, book: FieldBook, before: string, counted:
 test(`${cases} posted forms (seed ${seed}) are taken in right, or refused and write nothing`, async () => {
   const counted: Counted = { accepted: 0, refused: 0, brokenOff: 0, byForm: new Map(), wrong: [] };
   const book = new FieldBook();
+  const learnt = process.env.KINROW_FUZZ_BOOK;
+  if (learnt) book.recall(learnt);
   await book.learnRecords(db);
   let before = await hashOfTables(db, leave);
   for (let number = 0; number < cases; number += 1) {
@@ -167,6 +157,7 @@ test(`${cases} posted forms (seed ${seed}) are taken in right, or refused and wr
     if (counted.wrong.length > 60) break;
     if (number % 1000 === 999) tell(`${number + 1} forms, ${counted.wrong.length} wrong`);
   }
+  if (learnt) book.leave(learnt);
   tell(
     JSON.stringify({
       forms: cases,
