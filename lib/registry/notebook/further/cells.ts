@@ -109,7 +109,7 @@ const noNames: NameBook = { idOf: () => null, nameOf: () => null, add: () => {} 
  */
 export function settledCell(column: FurtherColumn, cells: Cells): string {
   const text = cells[column.column] ?? "";
-  if (text.trim() === "") return "";
+  if (text.trim() === "") return column.unsaid ?? "";
   switch (column.kind.as) {
     case "text":
       return text.replaceAll("\r\n", "\n");

@@ -26,7 +26,7 @@ export const lineageFiles: readonly FurtherSpec[] = [
       count("generations_first"),
       count("generations_last"),
       nameOf("story"),
-      oneOf("standing", claimStandings),
+      oneOf("standing", claimStandings, { unsaid: "open" }),
       text("standing_reason"),
     ],
     refuses: ({ kind, lotId, parentLotId, generationsFirst, generationsLast }) => {

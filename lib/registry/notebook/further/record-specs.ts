@@ -19,7 +19,7 @@ export const recordFiles: readonly FurtherSpec[] = [
     columns: [
       nameOf("variety", needed),
       text("name", needed),
-      text("kind"),
+      text("kind", { unsaid: "other" }),
       text("source"),
       nameOf("variety", { column: "possibly_same_as", field: "possiblySameAsId" }),
     ],
@@ -265,7 +265,7 @@ export const recordFiles: readonly FurtherSpec[] = [
       text("to_words"),
       date("on", needed),
       number("amount"),
-      oneOf("unit", units),
+      oneOf("unit", units, { unsaid: "g" }),
       text("purpose"),
       text("conditions"),
       text("told"),

@@ -58,6 +58,8 @@ export interface FurtherColumn {
   readonly field: string;
   readonly needed: boolean;
   readonly kind: CellKind;
+  /** what an empty cell of a new line is stored as, where the record always has something there */
+  readonly unsaid?: string;
 }
 
 /** One further file of the folder: a kind of record that the seven files do not hold. */
@@ -96,7 +98,7 @@ export interface FurtherSpec {
   readonly clears?: readonly string[];
 }
 
-type Options = { readonly needed?: boolean; readonly field?: string };
+type Options = { readonly needed?: boolean; readonly field?: string; readonly unsaid?: string };
 
 const column =
   (kind: CellKind) =>
@@ -105,6 +107,7 @@ const column =
     field: options.field ?? camel(name),
     needed: options.needed ?? false,
     kind,
+    ...(options.unsaid === undefined ? {} : { unsaid: options.unsaid }),
   });
 
 function camel(name: string): string {

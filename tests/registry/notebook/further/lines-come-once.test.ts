@@ -1,8 +1,10 @@
+import { readFileSync } from "node:fs";
 import { expect, it } from "vitest";
 import { ownerHere } from "@/lib/access/actor";
 import { checkFolder, importFolder } from "@/lib/exchange/bring-in/import-folder";
 import { exportFolder } from "@/lib/exchange/take-out/export-folder";
 import { undoChangeSet } from "@/lib/registry/change-set/undo-change-set";
+import { furtherSpecs } from "@/lib/registry/notebook/further/specs";
 import { onEveryEngine } from "@/tests/setup/engines";
 import { granted } from "@/tests/setup/registry";
 import { base, csv, fillEveryTable } from "./fill-every-table";
@@ -18,6 +20,10 @@ onEveryEngine("lines of the further files", (fresh) => {
       ...csv({
         "seed_weighings.csv": "lot,on,seeds,grams,note\nM  1, 2021-08 ,0100,03.50,\n",
         "moisture_readings.csv": "lot,on,percent\nM 1 ,2021-08,9.50\n",
+        // What nobody said of them is stored as another name, in grams, and open: the columns say so in the schema.
+        "other_names.csv": "variety,name\nGrey Morrow,Mill morrow\n",
+        "transfers.csv": "kind,lot,to_words,on,amount\ngift,M 1,a neighbour,2022,5\n",
+        "lineage_claims.csv": "lot,kind,words\nM 1,unknown before,nobody knows\n",
       }),
     ]);
     granted(await importFolder(db, owner, folder));
@@ -27,6 +33,12 @@ onEveryEngine("lines of the further files", (fresh) => {
       [],
     ]);
     expect([await db.read.seedWeighing.count(), await db.read.moistureReading.count()]).toEqual([1, 1]);
+    const unsaid = [
+      await db.read.varietyName.findMany({ select: { kind: true } }),
+      await db.read.transfer.findMany({ select: { unit: true } }),
+      await db.read.lineageClaim.findMany({ select: { standing: true } }),
+    ];
+    expect(unsaid).toEqual([[{ kind: "other" }], [{ unit: "g" }], [{ standing: "open" }]]);
   });
 
   it("that name one record twice are refused with file, line and column, and nothing is written", async () => {
@@ -110,4 +122,18 @@ onEveryEngine("lines of the further files", (fresh) => {
     );
     expect([await db.read.trait.count(), await db.read.lot.count(), await db.read.steward.count()]).toEqual([0, 0, 0]);
   });
+});
+
+it("a column that the schema fills where nothing is said is compared as what it is filled with", () => {
+  const schema = readFileSync("prisma/schema.prisma", "utf8");
+  const filled = furtherSpecs.flatMap(({ file, table, identity, columns }) => {
+    const model = new RegExp(`^model ${table} \\{\\n([\\s\\S]*?)^\\}`, "m").exec(schema)?.[1] ?? "";
+    return columns.flatMap(({ column, field, needed, unsaid }) => {
+      const given = new RegExp(`^\\s+${field}\\s.*@default\\("(.*?)"\\)`, "m").exec(model)?.[1];
+      return identity.by === "lines" && !needed && given !== unsaid
+        ? [`${file} ${column}: ${given}, not ${unsaid}`]
+        : [];
+    });
+  });
+  expect(filled).toEqual([]);
 });
