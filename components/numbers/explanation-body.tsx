@@ -1,4 +1,5 @@
 import Link from "next/link";
+import { Way } from "@/components/ui/offered";
 import { type Explanation, methodOf } from "@/lib/display/explanation";
 import styles from "./explanation-body.module.css";
 
@@ -17,7 +18,15 @@ export function ExplanationBody({ explanation, brief = false }: { explanation: E
           {inputs.map((input) => (
             <div key={`${input.name}:${input.value}`} className={styles.input}>
               <dt>{input.name}</dt>
-              <dd>{input.href ? <Link href={input.href}>{input.value}</Link> : input.value}</dd>
+              <dd>
+                {input.href ? (
+                  <Way href={input.href} otherwise={input.value}>
+                    {input.value}
+                  </Way>
+                ) : (
+                  input.value
+                )}
+              </dd>
             </div>
           ))}
         </dl>

@@ -7,6 +7,13 @@ import { type ComponentProps, createContext, type ReactNode, useContext } from "
 export interface Closed {
   readonly addresses: readonly string[];
   readonly deeds: readonly string[];
+  /** addresses that are closed where they name one of these records, in a step or behind the question mark */
+  readonly named?: readonly Named[];
+}
+
+interface Named {
+  readonly addresses: readonly string[];
+  readonly ids: readonly string[];
 }
 
 const ClosedTo = createContext<Closed>({ addresses: [], deeds: [] });
@@ -16,15 +23,28 @@ export function Offering({ closed, children }: { closed: Closed; children: React
   return <ClosedTo value={closed}>{children}</ClosedTo>;
 }
 
+/** Within it more is closed than around it: what is here is another's. */
+export function LessOffered({ closed, children }: { closed: Omit<Closed, "addresses">; children: ReactNode }) {
+  const { addresses, deeds, named = [] } = useContext(ClosedTo);
+  const more = { addresses, deeds: [...deeds, ...closed.deeds], named: [...named, ...(closed.named ?? [])] };
+  return <ClosedTo value={more}>{children}</ClosedTo>;
+}
+
 /** What is not for the one who looks. */
 export function useClosed(): Closed {
   return useContext(ClosedTo);
 }
 
 /** True where an address is not among the closed ones. */
-export function isOffered(href: string, { addresses }: Closed): boolean {
+export function isOffered(href: string, { addresses, named = [] }: Closed): boolean {
   const asked = steps(href);
-  return !addresses.some((address) => {
+  if (fits(asked, addresses)) return false;
+  const words = [...asked, ...(href.split("?")[1] ?? "").split(/[=&,#]|%2C/)];
+  return !named.some((each) => each.ids.some((id) => words.includes(id)) && fits(asked, each.addresses));
+}
+
+function fits(asked: readonly string[], addresses: readonly string[]): boolean {
+  return addresses.some((address) => {
     const closed = steps(address);
     return closed.length === asked.length && closed.every((step, at) => step.startsWith("[") || step === asked[at]);
   });

@@ -1,4 +1,3 @@
-import Link from "next/link";
 import { ExplainedHere } from "@/components/numbers";
 import { Way } from "@/components/ui/offered";
 import { plainNumber } from "@/lib/display/numbers";
@@ -63,9 +62,9 @@ export function NeighbourList({ read, assessment, units, at }: GivenNeighbours) 
               <Way href={`${at}/${neighbour.id}/flowering`}>
                 note its flowering<span className="heard">, number {index + 1}</span>
               </Way>
-              <Link href={`${at}/${neighbour.id}`}>
+              <Way href={`${at}/${neighbour.id}`}>
                 put right<span className="heard"> number {index + 1}</span>
-              </Link>
+              </Way>
             </div>
           </li>
         );

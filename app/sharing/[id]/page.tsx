@@ -7,7 +7,7 @@ import { Figure } from "@/components/numbers";
 import { SeedCoat } from "@/components/seed-coat";
 import { SimpleTable } from "@/components/tables";
 import { ButtonLink, Notice } from "@/components/ui";
-import { Way } from "@/components/ui/offered";
+import { Offered, Way } from "@/components/ui/offered";
 import { dateInWords } from "@/lib/display/dates";
 import type { UnitSettings } from "@/lib/display/units";
 import { readTransfer, type TransferRead } from "@/lib/registry/transfers/read-transfer";
@@ -112,9 +112,11 @@ export default async function Transfer({ params }: Props) {
         </Section>
       ) : null}
       {cameIn ? null : (
-        <Section id="answer" title="What they answered">
-          <AnswerForm transferId={transfer.id} today={today} holder={transfer.toStewardId !== null} />
-        </Section>
+        <Offered deed="desk">
+          <Section id="answer" title="What they answered">
+            <AnswerForm transferId={transfer.id} today={today} holder={transfer.toStewardId !== null} />
+          </Section>
+        </Offered>
       )}
       {sides.length === 0 && transfer.newLotId === null && transfer.toStewardId === transfer.fromStewardId ? null : (
         <p className="quiet measure">

@@ -3,6 +3,7 @@
 import { useRouter } from "next/navigation";
 import { useActionState, useEffect } from "react";
 import { AskTwice, DateField, Notice, TextField } from "@/components/ui";
+import { useClosed } from "@/components/ui/offered";
 import { dateInWords } from "@/lib/display/dates";
 import { refusalSentence } from "@/lib/display/refusals";
 import type { FormAnswer } from "../../lots/_form/form-answer";
@@ -29,6 +30,7 @@ export function PromiseLine({
   leadsTo: string;
 }) {
   const router = useRouter();
+  const looksOnly = useClosed().deeds.includes("desk");
   const [kept, sendKept] = useActionState(promiseKept.bind(null, promise.id, leadsTo), unanswered);
   const [gone, sendGone] = useActionState(promiseLetGo.bind(null, promise.id, leadsTo), unanswered);
   const done = kept.done ?? gone.done;
@@ -51,7 +53,7 @@ export function PromiseLine({
           ))}
         </Notice>
       ) : null}
-      {promise.keptOn === null ? (
+      {promise.keptOn === null && !looksOnly ? (
         <div className={`${styles.deeds} not-on-paper`}>
           <AskTwice
             button="It was kept"

@@ -3,6 +3,7 @@ import { notFound } from "next/navigation";
 import { Cautions } from "@/components/cautions";
 import { Section } from "@/components/frame";
 import { ButtonLink, Notice } from "@/components/ui";
+import { Offered } from "@/components/ui/offered";
 import { readGerminationTest } from "@/lib/registry/germination-tests/read-germination-test";
 import { current } from "../../_session/current";
 import { Pictures } from "../../pictures/_parts/pictures";
@@ -43,11 +44,23 @@ export default async function GerminationTestPage({ params }: Params) {
           </Notice>
         ) : null}
       </div>
-      {totals.stage === "final" ? null : <CountAgain read={read} today={today} />}
-      <Section id="replicates" title="What was counted" aside="press a count to put it right">
+      {totals.stage === "final" ? null : (
+        <Offered deed="desk">
+          <CountAgain read={read} today={today} />
+        </Offered>
+      )}
+      <Section
+        id="replicates"
+        title="What was counted"
+        aside={<Offered deed="correct-at-desk">press a count to put it right</Offered>}
+      >
         <div className="stack-near">
           <ReplicateTable read={read} />
-          {totals.stage === "final" && totals.left > 0 ? <CountAgain read={read} today={today} /> : null}
+          {totals.stage === "final" && totals.left > 0 ? (
+            <Offered deed="desk">
+              <CountAgain read={read} today={today} />
+            </Offered>
+          ) : null}
         </div>
       </Section>
       {replicates.length > 1 && read.result?.spread ? <SpreadSection read={read} spread={read.result.spread} /> : null}

@@ -37,6 +37,25 @@ export async function ownershipFaults(tx: Transaction, actor: Actor, notes: read
   return faults;
 }
 
+/** A row as it would be written: `changed` stands for whatever may be put right of one that is there. */
+export type Intended = Pick<Written, "table" | "how"> & { readonly row: Row };
+
+/**
+ * Whether an actor could write so, by the same rules and before anything is typed: for pages, which offer nothing that would be refused. What the
+ * role itself may not do is asked elsewhere (lib/access).
+ */
+export async function mayWrite(tx: Transaction, actor: Actor, { table, how, row }: Intended): Promise<boolean> {
+  if (actor.role === "owner") return true;
+  const id = String(row.id ?? "");
+  const written: Written = { table, id, how, before: how === "added" ? null : row, after: row };
+  const rows = new RowsAtHand(tx);
+  if (id !== "") rows.know(table, id, row);
+  await rows.follow([{ table, row }]);
+  const ground = new Ground(actor, rows, [written]);
+  await ground.readKeepers(tx);
+  return ground.mayWrite(written);
+}
+
 async function whoMay(tx: Transaction, hand: string | null): Promise<string> {
   const person = hand && (await tx.person.findUnique({ where: { stewardId: hand }, select: { name: true } }));
   return person ? `${person.name} or the owner may` : "the owner may, or the steward whose it is";

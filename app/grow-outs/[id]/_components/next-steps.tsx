@@ -1,6 +1,9 @@
+"use client";
+
 import Link from "next/link";
-import { Section } from "@/components/frame";
-import { ButtonLink } from "@/components/ui";
+import { Section } from "@/components/frame/section";
+import { ButtonLink } from "@/components/ui/button-link";
+import { isOffered, useClosed } from "@/components/ui/offered";
 import type { NextOfGrowOut } from "@/lib/registry/grow-outs/next-of-grow-out";
 import { nextInWords, othersOf } from "../../_words/next-words";
 import styles from "./next-steps.module.css";
@@ -9,9 +12,14 @@ const atOnce = 4;
 
 /** What the hand does next, the most pressing first, each with why; and what can be written at any time. */
 export function NextSteps({ growOutId, next }: { growOutId: string; next: readonly NextOfGrowOut[] }) {
-  const steps = nextInWords(growOutId, next).slice(0, atOnce);
+  const closed = useClosed();
+  const steps = nextInWords(growOutId, next)
+    .filter((step) => isOffered(step.href, closed))
+    .slice(0, atOnce);
   const shown = new Set(steps.map((step) => step.href.split("?")[0]));
-  const others = othersOf(growOutId).filter((other) => !shown.has(other.href));
+  const others = othersOf(growOutId).filter((other) => !shown.has(other.href) && isOffered(other.href, closed));
+  // Whoever writes nothing of it has no next step.
+  if (closed.deeds.includes("record-in-field")) return null;
   return (
     <div className="not-on-paper">
       <Section id="next" title={steps.length === 0 ? "Nothing waits" : "What comes next"}>

@@ -5,6 +5,7 @@ import { Section } from "@/components/frame";
 import { ExplainedHere, Measured } from "@/components/numbers";
 import { SimpleTable } from "@/components/tables";
 import { ButtonLink } from "@/components/ui";
+import { Way } from "@/components/ui/offered";
 import { dateInWords } from "@/lib/display/dates";
 import { effectiveSize, wholeNumber } from "@/lib/display/numbers";
 import { type UnitSettings, weight } from "@/lib/display/units";
@@ -38,7 +39,7 @@ export async function HarvestsOfGrowOut({ read, units, today }: SectionOfGrowOut
     <Section
       id="harvested"
       title="What was harvested"
-      aside={none ? undefined : <Link href={further}>a further harvest</Link>}
+      aside={none ? undefined : <Way href={further}>a further harvest</Way>}
     >
       {none ? (
         <div className="stack-near">

@@ -3,6 +3,7 @@ import { SpanBar } from "@/components/doubt";
 import { Section } from "@/components/frame";
 import { ExplainedHere, Measured } from "@/components/numbers";
 import { SimpleTable } from "@/components/tables";
+import { Way } from "@/components/ui/offered";
 import { dateInWords } from "@/lib/display/dates";
 import { kOfN, percent, percentSpan, plainNumber } from "@/lib/display/numbers";
 import { counted } from "@/lib/display/plurals";
@@ -24,9 +25,9 @@ export function LotsSection({ read, units, renewal }: { read: VarietyRead; units
   const all = (
     <>
       {held.length > 1 && !read.crop.clonal ? (
-        <>
-          <Link href={`/lots/blend?variety=${read.variety.id}`}>Blend lots</Link>,{" "}
-        </>
+        <Way href={`/lots/blend?variety=${read.variety.id}`} after=", ">
+          Blend lots
+        </Way>
       ) : null}
       <Link href={`/lots?variety=${read.variety.id}`}>In the list of lots</Link>
     </>

@@ -1,5 +1,6 @@
 import Link from "next/link";
 import { Section } from "@/components/frame";
+import { Way } from "@/components/ui/offered";
 import { counted } from "@/lib/display/plurals";
 import type { VarietyRead } from "@/lib/registry/varieties/read-variety";
 import { itemWords } from "../../../season/_words/item-words";
@@ -36,10 +37,10 @@ export function WaitsSection({ read }: { read: VarietyRead }) {
           )}
           {words.sentence}
         </p>
-        <Link href={words.hand.href} className={styles.hand}>
+        <Way href={words.hand.href} className={styles.hand}>
           {words.hand.words}
           <span className="heard">, {words.subject.words}</span>
-        </Link>
+        </Way>
       </li>
     );
   };

@@ -1,0 +1,12 @@
+import type { ReactNode } from "react";
+import { OfRecord } from "../../_session/of-record";
+
+type Props = { params: Promise<{ id: string }>; children: ReactNode };
+
+export default async function LotLayout({ params, children }: Props) {
+  return (
+    <OfRecord page="/lots/[id]" id={(await params).id}>
+      {children}
+    </OfRecord>
+  );
+}

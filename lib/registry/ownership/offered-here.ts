@@ -1,0 +1,129 @@
+import type { Actor } from "@/lib/access/actor";
+import { permissions, roleMay } from "@/lib/access/permissions";
+import { routes } from "@/lib/access/routes";
+import type { Database } from "@/lib/db";
+import { delegateOf, type TableName } from "../change-set/records";
+import { type Intended, mayWrite } from "./check-ownership";
+import type { Row } from "./rows-at-hand";
+
+/** The pages of records that are somebody's, and what is written from there. */
+export type RecordPage = keyof typeof pages;
+
+/** What is asked of the table of owners for some of a page's ways and deeds; they are offered where it is granted. */
+interface Asked {
+  readonly intended: (record: Row) => Intended;
+  /** addresses under the page's own, or beside it where they lead on with its record */
+  readonly ways: (route: string) => boolean;
+  readonly deeds: (deed: string) => boolean;
+}
+
+const isPicture = (name: string) => name === "picture";
+const notPicture = (name: string) => name !== "picture";
+
+/** The record itself is written of: what stands under its page, and `beside` it. */
+function ofRecord(table: TableName, page: string, ...beside: string[]): Asked {
+  return {
+    intended: (row) => ({ table, how: "changed", row }),
+    ways: (route) => (route.startsWith(`${page}/`) || beside.includes(route)) && route !== added,
+    deeds: notPicture,
+  };
+}
+
+/** A picture is put to it. */
+function pictureOf(column: string): Asked {
+  return {
+    intended: (row) => ({ table: "Photo", how: "added", row: { [column]: row.id } }),
+    ways: (route) => route === "/pictures/new",
+    deeds: isPicture,
+  };
+}
+
+/** What is added to a variety: one's own strain and one's word as a holder anybody may, the rest who keeps it. */
+const added = "/varieties/[id]/add/[what]";
+const addedByKeepers = ["name", "same", "trait", "story"].map((what) => added.replace("[what]", what));
+
+/** A hand-over is put right in the giver's ledger as well. */
+const handOver: Asked = {
+  intended: (row) => ({ table: "LedgerEntry", how: "added", row: { lotId: row.lotId, transferId: row.id } }),
+  ways: (route) => route === "/sharing/[id]/correct",
+  deeds: () => false,
+};
+
+const pages = {
+  "/lots/[id]": {
+    table: "Lot",
+    asked: [ofRecord("Lot", "/lots/[id]", "/tests/new", "/lots/blend"), pictureOf("lotId")],
+  },
+  "/grow-outs/[id]": { table: "GrowOut", asked: [ofRecord("GrowOut", "/grow-outs/[id]"), pictureOf("growOutId")] },
+  "/varieties/[id]": {
+    table: "Variety",
+    asked: [ofRecord("Variety", "/varieties/[id]", "/lots/blend"), pictureOf("varietyId")],
+  },
+  "/tests/[id]": {
+    table: "GerminationTest",
+    asked: [ofRecord("GerminationTest", "/tests/[id]", "/tests/new"), pictureOf("testId")],
+  },
+  "/sharing/[id]": { table: "Transfer", asked: [ofRecord("Transfer", "/sharing/[id]", "/sharing/take-in"), handOver] },
+  "/pictures/[id]": {
+    table: "Photo",
+    asked: [{ ...ofRecord("Photo", "/pictures/[id]"), deeds: isPicture }],
+  },
+} as const satisfies Readonly<Record<string, { readonly table: TableName; readonly asked: readonly Asked[] }>>;
+
+/** What is not offered, by whose the records are; as `closedTo` says it by the role. */
+export interface ClosedHere {
+  readonly deeds: readonly string[];
+  readonly named: readonly { readonly addresses: readonly string[]; readonly ids: readonly string[] }[];
+}
+
+/**
+ * What is not offered on the page of a record because of whose it is: of the ways and deeds there that a reader has not either, those that the one
+ * table of owners would refuse. Null where everything of the role is offered. The owner is asked nothing.
+ */
+export async function closedHere(db: Database, actor: Actor, page: RecordPage, id: string): Promise<ClosedHere | null> {
+  if (actor.role === "owner" || actor.role === "reader" || actor.role === "public") return null;
+  const [record] = await delegateOf(db.read, pages[page].table).findMany({ where: { id: { in: [id] } } });
+  if (record === undefined) return null;
+  const own = await closedOf(db, actor, page, [record]);
+  const beside = page === "/varieties/[id]" ? await closedOfItsSeed(db, actor, id) : [];
+  const named = [...own.named, ...beside];
+  return named.length + own.deeds.length > 0 ? { deeds: own.deeds, named } : null;
+}
+
+async function closedOf(db: Database, actor: Actor, page: RecordPage, records: readonly Row[]): Promise<ClosedHere> {
+  const named: { addresses: string[]; ids: string[] }[] = [];
+  const closedDeeds = new Set<string>();
+  for (const { intended, ways, deeds } of pages[page].asked) {
+    const ids: unknown[] = [];
+    // From a test it goes on to another of the same lot.
+    for (const record of records)
+      if (!(await mayWrite(db.read, actor, intended(record)))) ids.push(record.id, record.lotId);
+    if (ids.length === 0) continue;
+    const more = page === "/varieties/[id]" && deeds !== isPicture ? addedByKeepers : [];
+    named.push({ addresses: [...writing.filter(ways), ...more], ids: ids.filter((id) => typeof id === "string") });
+    for (const deed of writingDeeds.filter(deeds)) closedDeeds.add(deed);
+  }
+  return { named, deeds: [...closedDeeds] };
+}
+
+/** The page of a variety leads to what is done with each of its lots and grow-outs, which have owners of their own. */
+async function closedOfItsSeed(db: Database, actor: Actor, varietyId: string): Promise<ClosedHere["named"]> {
+  const [lots, growOuts] = [
+    await db.read.lot.findMany({ where: { varietyId } }),
+    await db.read.growOut.findMany({ where: { varietyId } }),
+  ];
+  const ofLots = await closedOf(db, actor, "/lots/[id]", lots);
+  const ofGrowOuts = await closedOf(db, actor, "/grow-outs/[id]", growOuts);
+  return [...ofLots.named, ...ofGrowOuts.named];
+}
+
+const looked = ["history", "undo"];
+const writing = Object.entries(routes).flatMap(([route, action]) =>
+  roleMay("reader", action) || looked.includes(action) ? [] : [route],
+);
+const writingDeeds = Object.keys(permissions).filter(
+  (action) => !roleMay("reader", action as keyof typeof permissions) && !looked.includes(action),
+);
+
+/** Every page of a record that asks so. */
+export const pagesOfRecords = Object.keys(pages) as RecordPage[];
