@@ -39,13 +39,21 @@ async function firstLook(request: NextRequest, policy: string): Promise<NextResp
   return new NextResponse(words, { status: 401, headers: { "content-type": "text/plain; charset=utf-8" } });
 }
 
-/** Asked for only where it is needed: alone on one machine the sign-in library is never loaded. */
+/**
+ * Asked for only where it is needed: alone on one machine the sign-in library is never loaded. Where the registry cannot answer, the page that is
+ * asked for says so: it asks once more who it is, and shows nothing before it knows.
+ */
 async function isSignedIn(request: NextRequest): Promise<boolean> {
   const [{ sessionMember }, { ownRegistry }] = await Promise.all([
     import("@/lib/registry/accounts/session-member"),
     import("@/lib/registry/open-registry"),
   ]);
-  return (await sessionMember(await ownRegistry(), siteOf(request.headers), request.headers)) !== null;
+  try {
+    return (await sessionMember(await ownRegistry(), siteOf(request.headers), request.headers)) !== null;
+  } catch (error) {
+    if (isPage(request)) return true;
+    throw error;
+  }
 }
 
 /** Something sent, and by a page that is not ours: a browser says which page it was. */

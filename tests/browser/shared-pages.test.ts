@@ -1,4 +1,6 @@
 import { rmSync } from "node:fs";
+import path from "node:path";
+import Sqlite from "better-sqlite3";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { startBrowser, watchErrors } from "./browser";
@@ -69,4 +71,39 @@ describe.each(["day", "night", "glare", "print"])("in the %s ground", (ground) =
     const own = ["/members", member, "/members/invite", "/your-way-in", "/safe-keeping", "/stewards"];
     expect(await faultsOf(ground, own, true)).toEqual([]);
   });
+});
+
+describe("where the registry no longer answers", () => {
+  /** A table is away, as in a file that was damaged while the server ran. */
+  function sessionsAway<T>(look: () => Promise<T>): Promise<T> {
+    const file = new Sqlite(path.join(folder, "registry.sqlite"));
+    file.exec('ALTER TABLE "Session" RENAME TO "SessionAway"');
+    return look().finally(() => {
+      file.exec('ALTER TABLE "SessionAway" RENAME TO "Session"');
+      file.close();
+    });
+  }
+
+  it.each(["day", "night", "glare"])(
+    "a calm page stands there in the %s ground, under its policy, and leads back",
+    async (ground) => {
+      const page = await inGround(browser, ground, base, { ignoreHTTPSErrors: true });
+      await page.context().addCookies(cookies);
+      const told: string[] = [];
+      page.on("console", (message) => told.push(message.text()));
+      await sessionsAway(async () => {
+        const answer = await page.goto(`${base}/lots`);
+        expect(answer?.status()).toBe(500);
+        await page.getByRole("heading", { name: "No page could be made" }).waitFor();
+        await expect.poll(() => page.locator("html").getAttribute("data-ground")).toBe(ground);
+        expect(await seriousFindings(page)).toEqual([]);
+        const over = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+        expect(over).toBeLessThanOrEqual(0);
+        expect(told.filter((line) => /Content.Security.Policy/i.test(line))).toEqual([]);
+      });
+      await page.getByRole("button", { name: "Try once more" }).click();
+      await page.getByRole("heading", { level: 1, name: "Lots" }).waitFor();
+      await page.context().close();
+    },
+  );
 });
