@@ -149,3 +149,16 @@ export function markShown(plant: Pick<PlantOfGrowOut, "marks">): StandingMark | 
 export function scoreShown(plant: Pick<PlantOfGrowOut, "scores">, traitId: string): StandingScore | null {
   return plant.scores.get(traitId)?.at(-1) ?? null;
 }
+
+/**
+ * The score in a cell of the grid that is filled in by a person: that person's own and nobody else's, so that what is written there counts as theirs, be
+ * it another's equal or not. Where nobody said who fills it in, the newest of all.
+ */
+export function scoreInCell(
+  plant: Pick<PlantOfGrowOut, "scores">,
+  traitId: string,
+  stewardId: string | null,
+): StandingScore | null {
+  if (stewardId === null) return scoreShown(plant, traitId);
+  return plant.scores.get(traitId)?.findLast((score) => score.stewardId === stewardId) ?? null;
+}

@@ -8,7 +8,7 @@ import {
   type PlantOfGrowOut,
   type StandingMark,
   type StandingScore,
-  scoreShown,
+  scoreInCell,
 } from "../grow-outs/plants-of-grow-out";
 import { sameName } from "../names/fold-name";
 import type { TraitLine } from "../traits/list-traits";
@@ -74,7 +74,7 @@ export function planRow(row: SavedRow, plant: PlantOfGrowOut | null, ground: Gro
       refuse(column, column, refusal("unknown-column", [], column, "is no column here", "read the page again"));
       continue;
     }
-    const shown = plant && line ? scoreShown(plant, line.id) : null;
+    const shown = plant && line ? scoreInCell(plant, line.id, ground.stewardId) : null;
     const stands = field ? (plant ? plantCellText(field, plant, markShown(plant)) : "") : shown ? scoreText(shown) : "";
     if (stands !== was) {
       const wrong = `was written over meanwhile: ${stands === "" ? "nothing" : `"${stands}"`} stands there now`;
@@ -97,7 +97,7 @@ export function planRow(row: SavedRow, plant: PlantOfGrowOut | null, ground: Gro
     } else if (line) {
       const read = readScore(line.newest, text, ground.hemisphere);
       if (!read.ok) for (const each of read.refusals) refuse(column, name, each);
-      else if (!shown || scoreText(read.value) !== scoreText(shown) || isAnothers(shown, ground))
+      else if (!shown || scoreText(read.value) !== scoreText(shown))
         scores.push({ ...read.value, traitId: line.newest.id, ...inPlaceOf(plant?.scores.get(line.id) ?? [], ground) });
     }
   }
@@ -115,11 +115,6 @@ function inPlaceOf(
   const last = events.at(-1);
   const open = last && (last.stewardId === null || stewardId === null) ? last : undefined;
   return { replacesId: (own ?? open)?.id ?? null, takenBack: false };
-}
-
-/** Two people who score alike both stand: how far they agree is known by it. */
-function isAnothers(shown: StandingScore, { stewardId }: Ground): boolean {
-  return shown.stewardId !== null && stewardId !== null && shown.stewardId !== stewardId;
 }
 
 function takenBack(score: StandingScore): PlannedScore {

@@ -94,10 +94,11 @@ onEveryEngine("one save of the grid", (fresh) => {
       await save(db, id, [row("n", { tag: "1", intent: "keep", words: "early", [vigour]: "7" }, {}, true)], by(halda)),
     );
     const plant = (await db.read.plant.findFirstOrThrow()).id;
-    const typed = row(plant, { [vigour]: "4", intent: "pull" }, { [vigour]: "7", intent: "keep" });
+    // Osk's own cell is empty, whatever Halda wrote in hers
+    const typed = row(plant, { [vigour]: "4", intent: "pull" }, { intent: "keep" });
     granted(await save(db, id, [typed], by(osk)));
     expect(await plantsInShort(db, id)).toMatchObject([{ marks: ["1 keep", "1 pull"], scores: { vigour: [7, 4] } }]);
-    granted(await save(db, id, [row(plant, { [vigour]: "6" }, { [vigour]: "4" })], by(halda)));
+    granted(await save(db, id, [row(plant, { [vigour]: "6" }, { [vigour]: "7" })], by(halda)));
     const { plants } = await plantsOfGrowOut(db, id);
     expect(plants[0]?.scores.get(vigourId)?.map((score) => [score.value, score.stewardId])).toEqual([
       [4, osk],
@@ -108,6 +109,14 @@ onEveryEngine("one save of the grid", (fresh) => {
       ["early", halda],
       [null, osk],
     ]);
+    // the same step as Halda's counts as Osk's own; what Osk takes back leaves hers
+    granted(await save(db, id, [row(plant, { [vigour]: "6" }, { [vigour]: "4" })], by(osk)));
+    expect((await plantsInShort(db, id))[0]?.scores).toEqual({ vigour: [6, 6] });
+    granted(await save(db, id, [row(plant, { [vigour]: "" }, { [vigour]: "6" })], by(osk)));
+    expect((await plantsInShort(db, id))[0]?.scores).toEqual({ vigour: [6] });
+    expect(sentences(await save(db, id, [row(plant, { [vigour]: "5" }, { [vigour]: "4" })], by(halda)))[0]).toContain(
+      'was written over meanwhile: "6" stands there now',
+    );
     expect(sentences(await save(db, id, [typed], by("nobody")))).toEqual([
       '"nobody" is no steward here; choose one of the list',
     ]);

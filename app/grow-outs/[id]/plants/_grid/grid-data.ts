@@ -39,7 +39,12 @@ export interface GridData {
   readonly rows: readonly GridRow[];
   readonly traits: readonly TraitOfGrid[];
   readonly people: readonly { readonly value: string; readonly words: string }[];
+  /** each person's own score texts, by plant and column; of nobody where nobody said who scored */
+  readonly own: OwnScores;
 }
+
+/** By the row's key and the column: the place of the person among the people, and what that person scored. */
+export type OwnScores = Readonly<Record<string, Readonly<Record<string, readonly (readonly [number, string])[]>>>>;
 
 /** The grid's rows and traits as they go to the browser; the traits of a sheet stand first, as they lie on it. */
 export function gridData({ plants, traits, people }: PlantsGrid, sheet: SheetOfGrid | null = null): GridData {
@@ -59,7 +64,22 @@ export function gridData({ plants, traits, people }: PlantsGrid, sheet: SheetOfG
         shown: line.scope !== "all" || place.has(line.id) || plants.some((plant) => plant.scores.has(line.id)),
       })),
     people: people.map(({ stewardId, name }) => ({ value: stewardId, words: name })),
+    own: ownScores(plants, new Map(people.map(({ stewardId }, at) => [stewardId, at]))),
   };
+}
+
+function ownScores(plants: readonly PlantOfGrowOut[], places: ReadonlyMap<string, number>): OwnScores {
+  const scored = plants.map(({ id, scores }) => {
+    const columns = [...scores].map(([traitId, given]) => {
+      const own = given.flatMap((score) => {
+        const place = places.get(score.stewardId ?? "");
+        return place === undefined ? [] : [[place, scoreText(score)] as const];
+      });
+      return [traitColumn(traitId), own] as const;
+    });
+    return [id, Object.fromEntries(columns.filter(([, own]) => own.length > 0))] as const;
+  });
+  return Object.fromEntries(scored.filter(([, columns]) => Object.keys(columns).length > 0));
 }
 
 type Note = GridRow["notes"][string];

@@ -35,6 +35,7 @@ import { gridColumns, nameColumn } from "./grid-columns";
 import type { GridData } from "./grid-data";
 import { GridTools } from "./grid-tools";
 import styles from "./plants-grid.module.css";
+import { rowsOfScorer } from "./rows-of-scorer";
 import { SeenBy } from "./seen-by";
 import { filledIn, rowsInOrder } from "./sheet-order";
 import { type Stored, storePlants } from "./store";
@@ -82,7 +83,8 @@ export function PlantsGrid({
       ),
     [data.traits, brought, hemisphere],
   );
-  const rows = useMemo(() => rowsInOrder(data.rows, edits.added, places), [data.rows, edits.added, places]);
+  const plants = useMemo(() => rowsOfScorer(data, steward), [data, steward]);
+  const rows = useMemo(() => rowsInOrder(plants, edits.added, places), [plants, edits.added, places]);
   const byKey = useMemo(() => new Map(rows.map((row) => [row.key, row])), [rows]);
 
   const { found, keep, forget } = draft;

@@ -32,7 +32,7 @@ export function SeenBy({
           name="steward"
           label="Marked and scored by"
           value={steward}
-          hint="a score by somebody else stands beside the first, never in its place"
+          hint="the cells show what this person scored; another's scores stand beside, never in its place"
           options={people}
           empty="not said"
           refusals={of("stewardId")}
