@@ -1,21 +1,38 @@
-import { type Stage, stages } from "@/lib/schemas/grow-outs/field-kinds";
+import { useState } from "react";
+import { type Stage, stages, type Thinning } from "@/lib/schemas/grow-outs/field-kinds";
 import { go, placeOf } from "../_components/place";
 import { lastCountInWords, stageNames } from "../_words/seen-words";
 import controls from "./controls.module.css";
+import { FigurePanel } from "./figure-panel";
+import { NotePanel, noteInLine, noteSent } from "./note-panel";
 import { NumberPad } from "./number-pad";
 import styles from "./screens.module.css";
+import { ToldLine } from "./told-line";
 import { Choice } from "./trait-control";
 import { useDraft } from "./use-draft";
 import type { Work } from "./work";
 
-/** Plants counted at a stage: first the stage, then the figure. */
+interface Count {
+  stage: Stage | null;
+  typed: string;
+  males: number | null;
+  thinnedBy: Thinning | null;
+  note: string;
+}
+
+const empty: Count = { stage: null, typed: "", males: null, thinnedBy: null, note: "" };
+
+const thinned: readonly (readonly [Thinning, string])[] = [
+  ["random", "at random"],
+  ["vigour", "by vigour"],
+];
+
+/** Plants counted at a stage: first the stage, then the figure; beside it what belongs to the stage, and words. */
 export function CountScreen({ work }: { work: Work }) {
-  const { growOutId, state } = work;
-  const [draft, set, clear] = useDraft<{ stage: Stage | null; typed: string }>(`count ${growOutId}`, {
-    stage: null,
-    typed: "",
-  });
-  const { stage } = draft;
+  const { growOutId, state, pack } = work;
+  const [draft, set, clear] = useDraft<Count>(`count ${growOutId}`, empty);
+  const [asks, setAsks] = useState<"plants" | "males" | "note">("plants");
+  const { stage, males, thinnedBy, note } = draft;
   if (stage === null) {
     return (
       <>
@@ -34,28 +51,98 @@ export function CountScreen({ work }: { work: Work }) {
       </>
     );
   }
+  const name = stageNames[stage] ?? stage;
+  if (asks === "males") {
+    return (
+      <FigurePanel
+        title="Males among them"
+        hint={`Of the plants counted, ${name.toLowerCase()}: how many are males.`}
+        first={males}
+        onFigure={(counted) => {
+          set({ males: counted });
+          setAsks("plants");
+        }}
+      />
+    );
+  }
+  if (asks === "note") {
+    return (
+      <>
+        <h1>{name}</h1>
+        <div className={styles.thumb}>
+          <NotePanel
+            label="Note on the count"
+            first={note}
+            onType={(words) => set({ note: words })}
+            onDone={() => setAsks("plants")}
+          />
+        </div>
+      </>
+    );
+  }
+  const store = async (plants: number) => {
+    const body = {
+      ...{ stage, plants, note: noteSent(note) },
+      males: asksMales(stage, pack.crop.separate) ? males : null,
+      thinnedBy: stage === "thinned" ? thinnedBy : null,
+    };
+    if (!(await work.record("count", body, `${plants}, ${name.toLowerCase()}`))) return;
+    clear();
+    go(placeOf(growOutId));
+  };
   return (
     <>
-      <h1>{stageNames[stage]}</h1>
+      <h1>{name}</h1>
       <p className={styles.quietNear}>Last: {lastCountInWords(state.counts.filter((each) => each.stage === stage))}</p>
+      {stage === "thinned" ? (
+        <fieldset className={controls.asked}>
+          <legend>Thinned: by vigour is selection, too</legend>
+          <div className={controls.grid} data-columns="2">
+            {thinned.map(([by, words]) => (
+              <Choice
+                key={by}
+                small
+                on={thinnedBy === by}
+                onTap={() => set({ thinnedBy: thinnedBy === by ? null : by })}
+              >
+                {words}
+              </Choice>
+            ))}
+          </div>
+        </fieldset>
+      ) : null}
+      <ul className={styles.scores}>
+        {asksMales(stage, pack.crop.separate) ? (
+          <ToldLine name="Males among them" told={males} otherwise="not counted" onTap={() => setAsks("males")} />
+        ) : null}
+        <ToldLine
+          name="Note"
+          told={noteSent(note) && noteInLine(note)}
+          otherwise="none"
+          onTap={() => setAsks("note")}
+        />
+      </ul>
       <div className={styles.thumb}>
         <NumberPad
-          label={`Plants, ${stageNames[stage]}`}
+          label={stage === "sown" ? "Seeds sown" : `Plants, ${name}`}
           first={draft.typed}
           onType={(typed) => set({ typed })}
           confirm="Record the count"
-          onConfirm={async (plants) => {
-            const words = `${plants}, ${(stageNames[stage] ?? stage).toLowerCase()}`;
-            if (!(await work.record("count", { stage, plants, males: null, thinnedBy: null, note: null }, words)))
-              return;
-            clear();
-            go(placeOf(growOutId));
-          }}
+          onConfirm={(plants) => void store(plants)}
         />
-        <button type="button" className={controls.quietChoice} onClick={() => set({ stage: null })}>
+        <button
+          type="button"
+          className={controls.quietChoice}
+          onClick={() => set({ stage: null, males: null, thinnedBy: null })}
+        >
           Another stage
         </button>
       </div>
     </>
   );
+}
+
+/** Seed has no sex to be seen; where a phone does not know the crop, it asks nothing. */
+function asksMales(stage: Stage, separate: boolean | undefined): boolean {
+  return separate === true && stage !== "sown";
 }

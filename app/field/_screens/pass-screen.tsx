@@ -3,67 +3,80 @@ import { type PullReason, passStages, pullReasons, timings } from "@/lib/schemas
 import { go, placeOf } from "../_components/place";
 import { lastWalkInWords, timingInWords } from "../_words/seen-words";
 import controls from "./controls.module.css";
-import { NumberPad } from "./number-pad";
+import { FigurePanel } from "./figure-panel";
+import { NotePanel, noteInLine, noteSent } from "./note-panel";
 import styles from "./screens.module.css";
+import { ToldLine } from "./told-line";
 import { Choice } from "./trait-control";
 import { useDraft } from "./use-draft";
 import type { Work } from "./work";
+
+/** Why plants were pulled; one of them that nobody says why. */
+const notSaid = "why not said";
+type Reason = PullReason | typeof notSaid;
+const reasons: readonly Reason[] = [...pullReasons, notSaid];
 
 interface Pass {
   stage: (typeof passStages)[number] | null;
   timing: (typeof timings)[number] | null;
   looked: number | null;
-  pulled: Partial<Record<PullReason, number>>;
+  left: number | null;
+  pulled: Partial<Record<Reason, number>>;
+  note: string;
 }
 
-const empty: Pass = { stage: null, timing: null, looked: null, pulled: {} };
+const empty: Pass = { stage: null, timing: null, looked: null, left: null, pulled: {}, note: "" };
 
-/** A walk through the plants: at which stage, before or after pollen shed, how many were looked at, and what was pulled, by reason. */
+/** A walk through the plants: at which stage, before or after pollen shed, how many were looked at, what was pulled, by reason, and what was left. */
 export function PassScreen({ work }: { work: Work }) {
   const { growOutId, state } = work;
   const [pass, set, clear] = useDraft<Pass>(`pass ${growOutId}`, empty);
-  const [counts, setCounts] = useState(false);
-  const pulled = pullReasons.flatMap((reason) => {
+  const [asks, setAsks] = useState<"looked" | "left" | "note" | null>(null);
+  const pulled = reasons.flatMap((reason) => {
     const plants = pass.pulled[reason] ?? 0;
-    return plants > 0 ? [{ reason, plants }] : [];
+    return plants > 0 ? [{ reason: reason === notSaid ? null : reason, plants }] : [];
   });
   const sum = pulled.reduce((all, each) => all + each.plants, 0);
-  const step = (reason: PullReason, by: number) =>
+  const step = (reason: Reason, by: number) =>
     set({ pulled: { ...pass.pulled, [reason]: Math.max(0, (pass.pulled[reason] ?? 0) + by) } });
   const keep = async () => {
-    const { stage, timing, looked } = pass;
+    const { stage, timing, looked, left, note } = pass;
     // not looked is not none found
-    if (sum === 0 && looked === null) return setCounts(true);
+    if (sum === 0 && looked === null) return setAsks("looked");
     const words = sum === 0 ? "Walked, found none" : `Rogue pass, ${sum} pulled`;
-    if (!(await work.record("walk", { stage, timing, looked, pulled, left: null, note: null }, words))) return;
+    if (!(await work.record("walk", { stage, timing, looked, pulled, left, note: noteSent(note) }, words))) return;
     clear();
     go(placeOf(growOutId));
   };
-  if (counts) {
+  if (asks === "looked" || asks === "left") {
+    return (
+      <FigurePanel
+        key={asks}
+        title={asks === "looked" ? "Plants looked at" : "Left standing"}
+        hint={
+          asks === "looked"
+            ? "Where none was pulled it has to be said: not looked is not none found."
+            : "The plants that stand after the pass, if you counted them."
+        }
+        first={pass[asks]}
+        onFigure={(plants) => {
+          set({ [asks]: plants });
+          setAsks(null);
+        }}
+      />
+    );
+  }
+  if (asks === "note") {
     return (
       <>
-        <h1>Plants looked at</h1>
-        <p className={styles.quietNear}>Where none was pulled it has to be said: not looked is not none found.</p>
+        <h1>Rogue pass</h1>
         <div className={styles.thumb}>
-          <NumberPad
-            label="Plants looked at"
-            first={pass.looked === null ? "" : String(pass.looked)}
-            confirm="So many"
-            onConfirm={(looked) => {
-              set({ looked });
-              setCounts(false);
-            }}
+          <NotePanel
+            label="Note on the pass"
+            first={pass.note}
+            onType={(note) => set({ note })}
+            onDone={() => setAsks(null)}
           />
-          <button
-            type="button"
-            className={controls.quietChoice}
-            onClick={() => {
-              set({ looked: null });
-              setCounts(false);
-            }}
-          >
-            Not counted
-          </button>
         </div>
       </>
     );
@@ -103,18 +116,18 @@ export function PassScreen({ work }: { work: Work }) {
         </div>
       </fieldset>
       <ul className={styles.scores}>
-        <li>
-          <button type="button" className={styles.score} onClick={() => setCounts(true)}>
-            <span>Plants looked at</span>
-            <span className={pass.looked === null ? styles.notScored : styles.scored}>
-              {pass.looked ?? "not counted"}
-            </span>
-          </button>
-        </li>
+        <ToldLine name="Plants looked at" told={pass.looked} otherwise="not counted" onTap={() => setAsks("looked")} />
+        <ToldLine name="Left standing" told={pass.left} otherwise="not counted" onTap={() => setAsks("left")} />
+        <ToldLine
+          name="Note"
+          told={noteSent(pass.note) && noteInLine(pass.note)}
+          otherwise="none"
+          onTap={() => setAsks("note")}
+        />
       </ul>
       <fieldset className={controls.asked}>
         <legend>Pulled, by reason</legend>
-        {pullReasons.map((reason) => (
+        {reasons.map((reason) => (
           <div key={reason} className={controls.reason}>
             <span>{reason}</span>
             <button

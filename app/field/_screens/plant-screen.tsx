@@ -155,6 +155,16 @@ export function PlantScreen({ work, plantId }: { work: Work; plantId: string | n
           >
             {found.photos === 0 ? "Photo" : found.photos === 1 ? "1 photo" : `${found.photos} photos`}
           </button>
+          {found.mark ? (
+            <button
+              type="button"
+              className={controls.quietChoice}
+              aria-pressed={panel === "tag"}
+              onClick={() => setChosen("tag")}
+            >
+              Another tag
+            </button>
+          ) : null}
         </div>
       ) : null}
       {found?.mark?.words && panel !== "words" ? <p className={styles.told}>{found.mark.words}</p> : null}
@@ -194,7 +204,9 @@ export function PlantScreen({ work, plantId }: { work: Work; plantId: string | n
         {panel === "tag" ? (
           <PlantTag
             work={work}
+            plantId={found?.plant.id ?? null}
             onTag={(typed) => {
+              if (found) return void mark({ tag: typed }, `${shownTag}: now tag ${typed}`);
               setTag(typed);
               setChosen(null);
             }}

@@ -7,17 +7,32 @@ import type { Work } from "./work";
 /* The camera's part is fetched only where somebody scans. */
 const TagScanner = lazy(() => import("./tag-scanner"));
 
-/** Another tag than the next free one: typed, or scanned from a printed tag. One that is on a plant already is said so, and leads there. */
-export function PlantTag({ work, onTag, onLeave }: { work: Work; onTag: (tag: string) => void; onLeave: () => void }) {
+/**
+ * Another tag than the next free one, or than the one that a plant has: typed, or scanned from a printed tag. One that is on another plant already is said
+ * so, and leads there.
+ */
+export function PlantTag({
+  work,
+  plantId,
+  onTag,
+  onLeave,
+}: {
+  work: Work;
+  /** the plant that gets it; null: one that is not marked yet */
+  plantId: string | null;
+  onTag: (tag: string) => void;
+  onLeave: () => void;
+}) {
   const [typed, setTyped] = useState("");
   const [scans, setScans] = useState(false);
   const tag = typed.trim();
-  const there = work.state.plants.filter((each) => each.tag === tag);
+  const there = work.state.plants.filter((each) => each.tag === tag && each.plant.id !== plantId);
+  const same = work.state.plants.some((each) => each.tag === tag && each.plant.id === plantId);
   return (
     <form
       onSubmit={(event) => {
         event.preventDefault();
-        if (tag !== "") onTag(tag);
+        if (tag !== "" && !same) onTag(tag);
       }}
     >
       {scans ? (
@@ -55,8 +70,12 @@ export function PlantTag({ work, onTag, onLeave }: { work: Work; onTag: (tag: st
         </p>
       ))}
       <div className={controls.beside}>
-        <button type="submit" className={controls.choice} disabled={tag === ""}>
-          {there.length > 0 ? "Another plant with the same tag" : "Use this tag"}
+        <button type="submit" className={controls.choice} disabled={tag === "" || same}>
+          {there.length > 0
+            ? "Another plant with the same tag"
+            : plantId === null
+              ? "Use this tag"
+              : "It has this tag now"}
         </button>
         {scans ? null : (
           <button type="button" className={controls.choice} onClick={() => setScans(true)}>
@@ -64,7 +83,7 @@ export function PlantTag({ work, onTag, onLeave }: { work: Work; onTag: (tag: st
           </button>
         )}
         <button type="button" className={controls.quietChoice} onClick={onLeave}>
-          The next free one
+          {plantId === null ? "The next free one" : "Leave as it was"}
         </button>
       </div>
     </form>

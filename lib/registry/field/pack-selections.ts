@@ -18,6 +18,7 @@ interface Head {
   readonly cropKey: string;
   readonly cropName: string;
   readonly plantsMin: number | null;
+  readonly matingSystem: string | null;
 }
 
 const entered = {
@@ -37,17 +38,17 @@ export function packSelections(growOutId: string) {
       ...{ id: "text", name: "text", sown: "text", purpose: "text", plantsPlanned: "number" },
       ...{ seedParentsPlanned: "number", varietyId: "text", variety: "text", seedCoat: "text", aim: "text" },
       ...{ cautions: "text", plantsWanted: "number", seedParentsWanted: "number" },
-      ...{ cropKey: "text", cropName: "text", plantsMin: "number" },
+      ...{ cropKey: "text", cropName: "text", plantsMin: "number", matingSystem: "text" },
     },
     rows: sql`SELECT g."id", g."name", g."sown", g."purpose", g."plantsPlanned", g."seedParentsPlanned", g."varietyId",
         v."name" AS "variety", v."seedCoat", v."aim", v."cautions", v."plantsWanted", v."seedParentsWanted",
-        c."key" AS "cropKey", c."commonName" AS "cropName", c."plantsMin"
+        c."key" AS "cropKey", c."commonName" AS "cropName", c."plantsMin", c."matingSystem"
       FROM "GrowOut" g JOIN "Variety" v ON v."id" = g."varietyId" JOIN "Crop" c ON c."id" = v."cropId" WHERE g."id" = ${growOutId}`,
   };
-  const plantsMin: Selection<{ value: string | null }> = {
-    columns: { value: "text" },
-    rows: sql`SELECT o."value" FROM "CropOverride" o JOIN "Variety" v ON v."cropId" = o."cropId" JOIN "GrowOut" g ON g."varietyId" = v."id"
-      WHERE g."id" = ${growOutId} AND o."field" = 'plantsMin' ORDER BY o."id"`,
+  const ownValues: Selection<{ field: string; value: string }> = {
+    columns: { field: "text", value: "text" },
+    rows: sql`SELECT o."field", o."value" FROM "CropOverride" o JOIN "Variety" v ON v."cropId" = o."cropId" JOIN "GrowOut" g ON g."varietyId" = v."id"
+      WHERE g."id" = ${growOutId} AND o."field" IN ('plantsMin', 'matingSystem') ORDER BY o."id"`,
   };
   const people: Selection<{ stewardId: string; name: string }> = {
     columns: { stewardId: "text", name: "text" },
@@ -89,5 +90,5 @@ export function packSelections(growOutId: string) {
       LEFT JOIN "Lot" l ON l."id" = COALESCE(m."sameAsId", m."id")
       WHERE h."growOutId" = ${growOutId} AND NOT EXISTS (SELECT 1 FROM "Harvest" n WHERE n."replacesId" = h."id") ORDER BY h."id"`,
   };
-  return { heads, plantsMin, people, plots, type, photos, counts, passes, flowering, harvests };
+  return { heads, ownValues, people, plots, type, photos, counts, passes, flowering, harvests };
 }

@@ -4,6 +4,8 @@ import type { FieldPack, TraitInField } from "@/lib/schemas/field/field-pack";
 import type { Intent } from "@/lib/schemas/plants/plant-cells";
 import { scaleEnds } from "@/lib/schemas/traits/trait";
 import { cautionsAt } from "@/lib/science/cautions/cautions-at";
+import { separateSexes } from "@/lib/science/crops/mating";
+import { profileOfCrop } from "../crops/profile-of-crop";
 import { inOrderOfDays, standingOf } from "../grow-outs/field-records";
 import { markShown, type PlantOfGrowOut, plantSelections, plantsRead } from "../grow-outs/plants-of-grow-out";
 import { walksOf } from "../grow-outs/walks";
@@ -35,7 +37,10 @@ export async function readFieldPack(
       ...{ varietyCautions: head.cautions, varietyName: head.variety },
     }),
   );
-  const own = found.plantsMin.at(-1)?.value;
+  const { plantsMin, matingSystem } = profileOfCrop(
+    { plantsMin: head.plantsMin, matingSystem: head.matingSystem },
+    found.ownValues,
+  );
   return {
     version: 1,
     madeAt: now.toISOString(),
@@ -46,7 +51,7 @@ export async function readFieldPack(
     variety: {
       ...{ id: head.varietyId, name: head.variety, seedCoat: head.seedCoat, aim: head.aim, cautions: head.cautions },
     },
-    crop: { key: head.cropKey, name: head.cropName, plantsMin: own ? Number(own) : head.plantsMin },
+    crop: { key: head.cropKey, name: head.cropName, plantsMin, separate: separateSexes({ matingSystem }) },
     plan: {
       plants: head.plantsPlanned ?? head.plantsWanted,
       ...{ seedParents: head.seedParentsPlanned, seedParentsWanted: head.seedParentsWanted },

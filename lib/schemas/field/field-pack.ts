@@ -68,7 +68,11 @@ export const fieldPack = z.object({
     aim: text.nullable(),
     cautions: text.nullable(),
   }),
-  crop: z.object({ key: text, name: text, plantsMin: count }),
+  crop: z.object({
+    ...{ key: text, name: text, plantsMin: count },
+    /** males and females are different plants, so that males are counted apart; a pack of an earlier release does not say */
+    separate: z.boolean().optional(),
+  }),
   plan: z.object({ plants: count, seedParents: count, seedParentsWanted: count }),
   /** whose hand the records are, as the registry knows who took the pack */
   hand: z.object({ stewardId: text.nullable(), name: text }),

@@ -7,7 +7,7 @@ export interface Mating {
 }
 
 /** Males and females are different plants (dioecious). */
-export function separateSexes(profile: Mating): boolean {
+export function separateSexes(profile: Pick<Mating, "matingSystem">): boolean {
   return profile.matingSystem === "dioecious";
 }
 

@@ -36,7 +36,7 @@ onEveryEngine("what a phone takes to the field", (fresh) => {
     expect(pack).toMatchObject({
       madeAt: now.toISOString(),
       growOut: { id: growOutId, name: "Mill 2024" },
-      crop: { key: "maize-field" },
+      crop: { key: "maize-field", separate: false },
       hand: { stewardId: null, name: "the owner" },
       type: [{ trait: "silk", words: "red; off-type: white" }],
       plants: [{ plant: { name: "12" }, mark: { tag: "12", intent: "keep" } }],
