@@ -22,6 +22,8 @@ import type { HowTaken, Taking } from "./taking";
 export interface Arrived {
   readonly record: FieldRecord;
   readonly body: string;
+  /** what stands against it before it is looked at: whoever sends it may not record there */
+  readonly against?: readonly Refusal[];
 }
 
 /** How records came. */
@@ -60,7 +62,7 @@ export class Heap {
   ) {}
 
   /** Takes a record that is not stored yet. */
-  async arrive({ record, body }: Arrived, against?: readonly Refusal[]): Promise<void> {
+  async arrive({ record, body, against: before }: Arrived, against = before): Promise<void> {
     const { change, ground, now } = this.taking;
     const judged = against ? refused<null>(...against) : await this.attempt(record);
     const state = stateOf(judged);

@@ -10,6 +10,7 @@ import { keepOtherContent } from "./other-content";
 import {
   fateOf,
   isWaiting,
+  notTheirGrowOut,
   refusalsOf,
   type StoredRecord,
   sameContent,
@@ -35,9 +36,9 @@ const CLOCK_MINUTES = 5;
 /**
  * Takes in what a phone recorded, each record once, however often and in whatever order it comes. A record is stored as it was sent; what it tells is
  * entered by the rules of the registry, in the order in which its phone made it. What breaks a rule is stored and becomes a question for a person;
- * what depends on something that has not come waits for it. Nothing that stands is written over. Refused as a whole: an actor who may not record in the
- * field, and storage that will not take it. Of a single record the answer says refused where it is none of this registry's or not the actor's to
- * write: the phone keeps it.
+ * what depends on something that has not come waits for it; what whoever sends it may not record is asked of whose it is. Nothing that stands is written
+ * over. Refused as a whole: an actor who may not record in the field, and storage that will not take it. Of a single record the answer says refused where
+ * it is none of this registry's: the phone keeps it.
  *
  * @param now the registry's clock
  */
@@ -65,7 +66,7 @@ export async function receiveFieldRecords(
 async function looked(db: Database, actor: Actor, { device, records }: FieldArrival) {
   const refusals = new Map<string, string>();
   const arrived: Arrived[] = [];
-  const may = new Map<string, boolean>();
+  const standings = new Map<string, Standing>();
   for (const sent of records) {
     const read = fieldRecord.safeParse(sent);
     const id = idOf(sent);
@@ -84,13 +85,19 @@ async function looked(db: Database, actor: Actor, { device, records }: FieldArri
       continue;
     }
     const { growOutId } = record;
-    if (!may.has(growOutId)) may.set(growOutId, await mayRecord(db, actor, growOutId));
-    if (may.get(growOutId)) arrived.push({ record, body: JSON.stringify(sent) });
-    else
+    const standing = standings.get(growOutId) ?? (await standingIn(db, actor, growOutId));
+    standings.set(growOutId, standing);
+    if (standing === "not here")
       refusals.set(
         id,
-        "Its grow-out is not in this registry, or not yours to record in. The record stays on the phone.",
+        "Its grow-out is not in this registry, or no longer yours to see. The record stays on the phone.",
       );
+    else
+      arrived.push({
+        record,
+        body: JSON.stringify(sent),
+        ...(standing === "own" ? {} : { against: [notYours(actor)] }),
+      });
   }
   return { arrived: arrived.toSorted((one, other) => one.record.sequence - other.record.sequence), refusals };
 }
@@ -99,11 +106,21 @@ function idOf(sent: unknown): string {
   return typeof sent === "object" && sent !== null && "id" in sent ? String(sent.id) : "";
 }
 
-async function mayRecord(db: Database, { role, stewardId, growOutIds }: Actor, growOutId: string): Promise<boolean> {
+/** Whether a grow-out is one that the actor records in, another's that the actor sees, or none that is here for the actor. */
+type Standing = "own" | "another's" | "not here";
+
+async function standingIn(db: Database, { role, stewardId, growOutIds }: Actor, growOutId: string): Promise<Standing> {
   const growOut = await db.read.growOut.findUnique({ where: { id: growOutId }, select: { stewardId: true } });
-  if (!growOut) return false;
-  if (role === "owner") return true;
-  return role === "helper" ? growOutIds.includes(growOutId) : stewardId !== null && growOut.stewardId === stewardId;
+  if (!growOut) return "not here";
+  if (role === "owner") return "own";
+  const own =
+    role === "helper" ? growOutIds.includes(growOutId) : stewardId !== null && growOut.stewardId === stewardId;
+  return own ? "own" : "another's";
+}
+
+function notYours({ name }: Actor): Refusal {
+  const sentence = `${name}, who recorded it, does not record in this grow-out; whose it is may say that it stands`;
+  return { code: notTheirGrowOut, path: ["growOutId"], given: name, needed: "", sentence };
 }
 
 function clockAheadAt({ sentAt }: FieldArrival, now: Date): number | null {

@@ -4,7 +4,7 @@ import type { SettleFieldInput } from "@/lib/schemas/field/settle-field";
 import { accepted, type Outcome, type Refusal, refusal, refused } from "@/lib/science/outcome";
 import { type Performed, perform } from "../change-set/perform";
 import { settleSent } from "./settle-sent";
-import { isWaiting, refusalsOf, type StoredRecord } from "./stored-record";
+import { isWaiting, notTheirGrowOut, refusalsOf, type StoredRecord } from "./stored-record";
 import { takeAgain, takingOf } from "./take-again";
 
 /** A person looked at it and said that it is not to stand. */
@@ -12,7 +12,7 @@ export const setAside = "set-aside";
 
 /** What may stand though a rule speaks against it, where a person says so; of the rest no row can be made as it is. */
 const mayStand: ReadonlySet<string> = new Set([
-  ...["not-yet", "before-sowing", "over", "unknown-steward", "plant-removed", "not-allowed", "waits"],
+  ...["not-yet", "before-sowing", "over", "unknown-steward", "plant-removed", "not-allowed", "waits", notTheirGrowOut],
   ...[
     "cannot-be",
     "not-looked",

@@ -17,6 +17,9 @@ export const clockOff = "clock-off";
 /** The phone took the record back itself. */
 export const takenBack = "taken-back";
 
+/** Whoever sent it does not record in its grow-out: whose that is may say that it stands. */
+export const notTheirGrowOut = "not-their-grow-out";
+
 /** Another record of the phone stands in its place, for as long as that one is not taken back. */
 export const superseded = "superseded";
 

@@ -105,10 +105,12 @@ export const ownership: Readonly<Record<TableName, Ownership>> = {
       fieldRecordId: "FieldRecord",
     },
     any: true,
+    anybodyAdds: true,
     desk: "writes",
     field: "writes",
   },
   // A phone is registered by whoever carries it; what it sends says whose grow-out it is.
   FieldDevice: { anybodyWrites: true, field: "writes" },
-  FieldRecord: { through: { growOutId: "GrowOut" }, field: "writes" },
+  // What was seen is stored, whoever sends it, and a question asked; what is made of it goes by the tables above.
+  FieldRecord: { through: { growOutId: "GrowOut" }, anybodyAdds: true, field: "writes" },
 };
