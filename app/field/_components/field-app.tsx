@@ -10,7 +10,8 @@ import { UndoLine } from "./undo-line";
 import { useTapGuard } from "./use-tap-guard";
 
 /* The first screen is light; what is done at the plants is fetched after it, and kept by the phone with it. */
-const GrowOutScreens = lazy(() => import("../_screens/grow-out-screens"));
+const growOutScreens = () => import("../_screens/grow-out-screens");
+const GrowOutScreens = lazy(growOutScreens);
 const PhoneScreen = lazy(() => import("../_screens/phone-screen"));
 
 /** The field: one document for all that is done among the plants. */
@@ -19,6 +20,8 @@ export function FieldApp() {
   useEffect(() => {
     const opened = new Phone();
     setPhone(opened);
+    // fetched while the phone's memory is being read
+    if (readPlace(location.hash).growOutId !== null) void growOutScreens().catch(() => undefined);
     void opened.open();
     const end = opened.watch();
     return () => {

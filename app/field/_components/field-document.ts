@@ -11,8 +11,9 @@ export interface FieldFiles {
  * The one document of the field. It holds nothing of anybody, so that a phone may keep it and open it with no signal and no sign-in; `nonce` is the one
  * of this answer's policy, where it has one.
  */
-export function fieldDocument({ script, style }: FieldFiles, nonce: string | null): string {
+export function fieldDocument({ script, style, parts }: FieldFiles, nonce: string | null): string {
   const own = nonce === null ? "" : ` nonce="${nonce}"`;
+  const ahead = parts.map((part) => `<link rel="modulepreload" href="/field/files/${part}"${own}>\n`).join("");
   return `<!doctype html>
 <html lang="en" data-ground="device">
 <head>
@@ -27,7 +28,7 @@ export function fieldDocument({ script, style }: FieldFiles, nonce: string | nul
 <meta name="apple-mobile-web-app-capable" content="yes">
 <meta name="apple-mobile-web-app-title" content="Kinrow">
 <link rel="stylesheet" href="/field/files/${style}">
-<script type="module" src="/field/files/${script}"${own}></script>
+${ahead}<script type="module" src="/field/files/${script}"${own}></script>
 </head>
 <body>
 <div id="field"><p>The field is being opened …</p></div>
