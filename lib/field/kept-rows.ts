@@ -26,6 +26,10 @@ export interface KeptRecord {
   readonly sentence: string | null;
   /** the registry's clock as it answered; null: not yet */
   readonly answeredAt: string | null;
+  /** the phone's clock as it was last saved to a file */
+  readonly savedAt?: string;
+  /** the registry would not have it, it stands in a file, and a person has put it out of the way: it stays here, and holds up nothing */
+  readonly putAway?: boolean;
 }
 
 export interface KeptPack {
@@ -45,6 +49,10 @@ export interface KeptPhoto {
   readonly sent: 0 | 1;
   /** why the registry would not have it */
   readonly sentence: string | null;
+  /** the phone's clock as it was last saved to a file */
+  readonly savedAt?: string;
+  /** as of a record */
+  readonly putAway?: boolean;
 }
 
 /** This phone, as its records name it. */

@@ -1,6 +1,6 @@
 import type { FieldBody, FieldKind, PlantInField } from "@/lib/schemas/field/field-records";
 import type { Refusal } from "@/lib/science/outcome";
-import type { Device, KeptPack, KeptRecord, Settings } from "./kept-rows";
+import type { Device, KeptPack, KeptPhoto, KeptRecord, Settings } from "./kept-rows";
 import { dayOf, momentNow, newRecord } from "./new-record";
 import { keepPictures } from "./pictures";
 import { askForPack, type PackAsked, postPhoto, postRecords } from "./registry-calls";
@@ -32,8 +32,8 @@ export interface PhoneNow {
   readonly packs: readonly KeptPack[];
   readonly rows: readonly KeptRecord[];
   readonly photosWaiting: number;
-  /** why the registry would not have some of them yet */
-  readonly photosRefused: readonly string[];
+  /** those that the registry would not have yet, and those that were put away */
+  readonly photosRefused: readonly KeptPhoto[];
   readonly device: Device | null;
   readonly hand: Settings["hand"];
   readonly drafts: Settings["drafts"];
@@ -112,11 +112,12 @@ export class Phone {
   /** Reads everything anew: another tab may have recorded, too. `without` is a grow-out that has left the phone. */
   async #readAgain(without?: string): Promise<void> {
     const { store } = this;
-    const [packs, rows, photos, hand, drafts, heardAt, clockAhead, signInAsked] = await Promise.all([
+    const [packs, rows, photos, away, hand, drafts, heardAt, clockAhead, signInAsked] = await Promise.all([
       ...([
         store.packs(),
         store.records(),
         store.unsentPhotos(),
+        store.photosAway(),
         store.setting("hand"),
         store.setting("drafts"),
       ] as const),
@@ -127,7 +128,7 @@ export class Phone {
     const since = this.#now.rows.filter((row) => row.sequence > last && row.growOutId !== without);
     this.#change({
       ...{ packs, rows: [...rows, ...since], photosWaiting: photos.length, hand: hand ?? "right" },
-      ...{ drafts: drafts ?? {}, photosRefused: photos.flatMap((photo) => photo.sentence ?? []) },
+      ...{ drafts: drafts ?? {}, photosRefused: [...photos, ...away].filter((photo) => photo.sentence !== null) },
       ...{ heardAt: heardAt ?? null, clockAhead: clockAhead ?? 0, signInAsked: signInAsked ?? false },
     });
   }
@@ -216,6 +217,26 @@ export class Phone {
       void this.#keepPictures();
     }
     return left;
+  }
+
+  /** What the registry would not have is sent once more: it may have what was missing meanwhile. */
+  async sendAgain(): Promise<void> {
+    await this.store.sendAgain(this.#now.rows.flatMap(({ id, state }) => (state === "refused" ? id : [])));
+    this.#photosForGood.clear();
+    await this.#readAgain();
+    await this.send();
+  }
+
+  /** Notes that these stand in a file now. */
+  async savedToFile(ids: readonly string[], hashes: readonly string[], savedAt: string): Promise<void> {
+    await this.store.savedToFile(ids, hashes, savedAt);
+    await this.#readAgain();
+  }
+
+  /** Puts what the registry would not have, and what stands in a file, out of the way, or takes it back. */
+  async putAway(ids: readonly string[], hashes: readonly string[], away: boolean): Promise<void> {
+    await this.store.putAway(ids, hashes, away);
+    await this.#readAgain();
   }
 
   #keepPictures(): Promise<void> {

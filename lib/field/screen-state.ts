@@ -77,8 +77,9 @@ export interface FieldState {
   readonly undone: ReadonlySet<string>;
 }
 
-/** The state of a grow-out on this phone: `rows` are its records in their order. */
-export function fieldState(pack: FieldPack, rows: readonly KeptRecord[]): FieldState {
+/** The state of a grow-out on this phone: `kept` are its records in their order. What was put away is shown no more. */
+export function fieldState(pack: FieldPack, kept: readonly KeptRecord[]): FieldState {
+  const rows = kept.filter((row) => !row.putAway);
   const undone = undoneBy(rows);
   const standing = rows.filter((row) => row.record.kind !== "undo" && !undone.has(row.id));
   const since = standing.filter((row) => !isInPack(row, pack));
@@ -214,6 +215,6 @@ export function waitingOf(rows: readonly KeptRecord[]): { unsent: number; since:
   return {
     unsent: unsent.length,
     since: times[0] ?? null,
-    refused: rows.filter((row) => row.state === "refused").length,
+    refused: rows.filter((row) => row.state === "refused" && !row.putAway).length,
   };
 }

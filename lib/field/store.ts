@@ -169,6 +169,45 @@ export class FieldStore {
     );
   }
 
+  /** Notes which records and pictures stand in a file now, and since when by the phone's clock. */
+  async savedToFile(ids: readonly string[], hashes: readonly string[], savedAt: string): Promise<void> {
+    await this.#each(ids, hashes, () => ({ savedAt }));
+  }
+
+  /**
+   * Puts out of the way what the registry would not have and what stands in a file; it stays on the phone. What is in no file is passed over. `away`
+   * false takes it back.
+   */
+  async putAway(ids: readonly string[], hashes: readonly string[], away: boolean): Promise<void> {
+    await this.#each(ids, hashes, (row) => (away && !(row.savedAt && isTurnedDown(row)) ? null : { putAway: away }));
+  }
+
+  /** What the registry would not have is to be sent once more. */
+  async sendAgain(ids: readonly string[]): Promise<void> {
+    await this.#each(ids, [], (row) => (isTurnedDown(row) ? { state: "unsent", putAway: false } : null));
+  }
+
+  /** Writes beside each of these rows what `change` says; null: nothing. */
+  #each(
+    ids: readonly string[],
+    hashes: readonly string[],
+    change: (row: KeptRecord | KeptPhoto) => Partial<Beside> | null,
+  ): Promise<void> {
+    const { records, photos } = this.#tables;
+    return this.#again(() =>
+      this.#tables.transaction("rw", records, photos, async () => {
+        for (const row of await records.bulkGet([...ids])) {
+          const next = row && change(row);
+          if (row && next) await records.update(row.id, next);
+        }
+        for (const photo of await photos.bulkGet([...hashes])) {
+          const next = photo && change(photo);
+          if (photo && next) await photos.update(photo.hash, next);
+        }
+      }),
+    );
+  }
+
   /** All records of a grow-out, or of the phone, in their order. */
   records(growOutId?: string): Promise<KeptRecord[]> {
     const { records } = this.#tables;
@@ -199,17 +238,22 @@ export class FieldStore {
     return this.#again(() => this.#tables.packs.get(growOutId));
   }
 
-  /** Takes a grow-out off the phone, unless something of it is not in the registry yet: then nothing goes, and false. */
+  /**
+   * Takes a grow-out off the phone, unless something of it is not in the registry yet: then nothing goes, and false. What was put away stays: it is
+   * nowhere else but in its file.
+   */
   leaveBehind(growOutId: string): Promise<boolean> {
     const { packs, records, photos } = this.#tables;
     return this.#again(() =>
       this.#tables.transaction("rw", packs, records, photos, async () => {
         const rows = await records.where("growOutId").equals(growOutId).toArray();
         const pictures = await photos.where("growOutId").equals(growOutId).toArray();
-        if (rows.some((row) => row.state === "unsent" || row.state === "refused")) return false;
-        if (pictures.some((picture) => picture.sent === 0)) return false;
-        await records.bulkDelete(rows.map((row) => row.id));
-        await photos.bulkDelete(pictures.map((picture) => picture.hash));
+        const here = rows.filter((row) => !row.putAway);
+        const shown = pictures.filter((picture) => !picture.putAway);
+        if (here.some((row) => row.state === "unsent" || row.state === "refused")) return false;
+        if (shown.some((picture) => picture.sent === 0)) return false;
+        await records.bulkDelete(here.map((row) => row.id));
+        await photos.bulkDelete(shown.map((picture) => picture.hash));
         await packs.delete(growOutId);
         return true;
       }),
@@ -236,7 +280,18 @@ export class FieldStore {
   }
 
   unsentPhotos(): Promise<KeptPhoto[]> {
-    return this.#again(() => this.#tables.photos.where("sent").equals(0).toArray());
+    return this.#again(() =>
+      this.#tables.photos
+        .where("sent")
+        .equals(0)
+        .filter((photo) => !photo.putAway)
+        .toArray(),
+    );
+  }
+
+  /** Pictures that were put away. */
+  photosAway(): Promise<KeptPhoto[]> {
+    return this.#again(() => this.#tables.photos.filter((photo) => photo.putAway === true).toArray());
   }
 
   /** The registry has the picture: its bytes leave the phone. Or it would not have it, with why: they stay. */
@@ -273,6 +328,14 @@ export class FieldStore {
       return work();
     }
   }
+}
+
+/** What stands beside a row, and is no part of what was recorded. */
+type Beside = Pick<KeptRecord, "state" | "savedAt" | "putAway">;
+
+/** True of what the registry would not have: a record that is none of it, a picture with why. */
+function isTurnedDown(row: KeptRecord | KeptPhoto): boolean {
+  return "record" in row ? row.state === "refused" : row.sent === 0 && row.sentence !== null;
 }
 
 /** True where a record of the same id is stored already. */

@@ -1,5 +1,6 @@
 import { IDBObjectStore } from "fake-indexeddb";
 import { beforeEach, describe, expect, it, vi } from "vitest";
+import { waitingOf } from "@/lib/field/screen-state";
 import { FieldStore } from "@/lib/field/store";
 import { emptyMemory, given, growOutId, lookedAt, madeNewer, phone, walk } from "./phone";
 
@@ -57,6 +58,37 @@ describe("the phone's store", () => {
     const [first, second] = [given(await store.append(record)), given(await store.append(record))];
     expect(second).toEqual(first);
     expect(await store.records()).toHaveLength(1);
+  });
+
+  it("lets what the registry would not have be sent again, and be put away once it stands in a file, and keeps it on the phone", async () => {
+    const { store, name } = phone();
+    const [turnedDown, taken] = [walk(10), walk(20)];
+    for (const each of [turnedDown, taken]) await store.append(each);
+    const now = "2026-08-01T13:00:00.000Z";
+    const turnDown = () =>
+      store.answered({
+        now,
+        answers: [
+          { id: turnedDown.id, fate: "refused", sentence: "Its grow-out is not in this registry." },
+          { id: taken.id, fate: "taken", sentence: null },
+        ],
+      });
+    await turnDown();
+    await store.sendAgain([turnedDown.id, taken.id]);
+    expect((await store.unsent()).map(lookedAt)).toEqual([10]);
+    await turnDown();
+    // in no file: it would be nowhere else
+    await store.putAway([turnedDown.id], [], true);
+    expect([waitingOf(await store.records()).refused, await store.leaveBehind(growOutId)]).toEqual([1, false]);
+    await store.savedToFile([turnedDown.id, taken.id], [], now);
+    // what the registry has is not put away
+    await store.putAway([turnedDown.id, taken.id], [], true);
+    expect((await store.records()).map((row) => row.putAway ?? false)).toEqual([true, false]);
+    expect([waitingOf(await store.records()).refused, await store.leaveBehind(growOutId)]).toEqual([0, true]);
+    const rows = await phone(name).store.records();
+    expect(rows.map((row) => [lookedAt(row), row.state, row.savedAt])).toEqual([[10, "refused", now]]);
+    await store.putAway([turnedDown.id], [], false);
+    expect(waitingOf(await store.records()).refused).toBe(1);
   });
 
   it("marks only what an answer names, and keeps the registry's sentence", async () => {

@@ -2,7 +2,6 @@ import { useEffect, useState } from "react";
 import { type Ground, grounds, groundWords } from "@/components/frame/ground";
 import { Button, ButtonAnchor } from "@/components/ui/button";
 import type { KeptRecord } from "@/lib/field/kept-rows";
-import { recordsFile, recordsFileName } from "@/lib/field/records-file";
 import { waitingOf } from "@/lib/field/screen-state";
 import { useGround } from "../_components/field-head";
 import { Opens } from "../_components/on-this-phone";
@@ -10,10 +9,11 @@ import { usePhone, usePhoneNow } from "../_components/phone-context";
 import { askForLastingStorage, type Readiness, roomLeft } from "../_components/readiness";
 import { useClock } from "../_components/use-clock";
 import { momentInWords } from "../_words/moments";
-import { recordInWords } from "../_words/record-words";
 import { lastingInWords, roomInWords } from "../_words/storage-words";
 import { stoppedInWords, waitingInWords, warningsOf } from "../_words/waiting-words";
+import { CameBack } from "./came-back";
 import controls from "./controls.module.css";
+import { saveRecords } from "./save-file";
 import styles from "./screens.module.css";
 
 /** The phone itself: what waits on it, what the registry asked, how its memory stands, and how it lies in the hand. */
@@ -48,7 +48,7 @@ export default function PhoneScreen({ readiness }: { readiness: Readiness }) {
         ) : null}
         <SaveToFile rows={now.rows} />
       </div>
-      <CameBack rows={now.rows} />
+      <CameBack clock={clock} />
       <section className={styles.part} aria-labelledby="grow-outs-here">
         <h2 id="grow-outs-here">Grow-outs here</h2>
         {now.packs.length === 0 ? <p>None.</p> : null}
@@ -74,22 +74,20 @@ function sentenceCase(words: string): string {
 
 /** What is on this phone alone, as a file: to send by other ways, or to bring to the desk. */
 function SaveToFile({ rows }: { rows: readonly KeptRecord[] }) {
+  const phone = usePhone();
   const { device } = usePhoneNow();
   const alone = rows.filter((row) => row.state === "unsent" || row.state === "refused");
   const [all, setAll] = useState(false);
   const saved = all ? rows : alone;
   if (device === null || rows.length === 0) return null;
   const save = async () => {
-    const savedAt = new Date().toISOString();
-    const name = recordsFileName(device, savedAt);
-    const file = new File([recordsFile(device, saved, savedAt)], name, { type: "application/json" });
-    const shares = { files: [file], title: name };
-    if (navigator.canShare?.(shares) && (await navigator.share(shares).then(() => true, isDone))) return;
-    const link = document.createElement("a");
-    link.href = URL.createObjectURL(file);
-    link.download = name;
-    link.click();
-    setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
+    const savedAt = await saveRecords(device, saved);
+    if (savedAt !== null)
+      await phone.savedToFile(
+        saved.map((row) => row.id),
+        [],
+        savedAt,
+      );
   };
   return (
     <>
@@ -106,49 +104,14 @@ function SaveToFile({ rows }: { rows: readonly KeptRecord[] }) {
   );
 }
 
-/** A person who closes the phone's own window of sharing wants no file either. */
-function isDone(fault: unknown): boolean {
-  return fault instanceof DOMException && fault.name === "AbortError";
-}
-
-/** What the registry asked, holds back or would not have: a sentence each. */
-function CameBack({ rows }: { rows: readonly KeptRecord[] }) {
-  const { packs, photosRefused } = usePhoneNow();
-  const told = rows.filter((row) => row.state === "question" || row.state === "refused" || row.state === "waiting");
-  if (told.length + photosRefused.length === 0) return null;
-  const states = { question: "a question for the desk", refused: "not taken in", waiting: "stored, waits" };
-  return (
-    <section className={styles.part} aria-labelledby="came-back">
-      <h2 id="came-back">What came back</h2>
-      <ul className={styles.works}>
-        {told.map(({ id, record, growOutId, state, sentence }) => (
-          <li key={id} className={styles.cameBack}>
-            <p>
-              {sentenceCase(recordInWords(record, packs.find((each) => each.growOutId === growOutId)?.pack))}:{" "}
-              <strong>{states[state as keyof typeof states]}</strong>
-            </p>
-            <p>{sentence ?? "Something that it belongs to has not come yet."}</p>
-          </li>
-        ))}
-        {photosRefused.map((sentence) => (
-          <li key={sentence} className={styles.cameBack}>
-            <p>
-              A photo: <strong>not taken in yet</strong>
-            </p>
-            <p>{sentence}</p>
-          </li>
-        ))}
-      </ul>
-    </section>
-  );
-}
-
 function TakenOff({ growOutId, name }: { growOutId: string; name: string }) {
   const phone = usePhone();
   const [says, setSays] = useState("");
   const leave = async () => {
     if (!(await phone.leaveBehind(growOutId)))
-      setSays("Something of it is not in the registry yet. Send it first, or save it to a file.");
+      setSays(
+        "Something of it is not in the registry yet. Send it first; or save what was not taken in to a file, and put it away.",
+      );
   };
   return (
     <li className={styles.cameBack}>

@@ -51,7 +51,7 @@ export function PlantPlace({
             className={controls.input}
             inputMode="decimal"
             value={position}
-            maxLength={8}
+            maxLength={6}
             onChange={(event) => setPosition(event.currentTarget.value.replace(/[^\d.,]/g, ""))}
           />
         </label>
