@@ -22,7 +22,7 @@ export async function takeMark(
   const faults = await commonFaults(taking, record, growOut, how);
   if (faults.length > 0) return refused(...faults);
   const { plant: sent, replaces, tag, intent, words, fate } = record.body;
-  const replaced = await standsInPlaceOf(taking, "Mark", replaces);
+  const replaced = await standsInPlaceOf(taking, "Mark", record, replaces);
   if (!replaced.ok) return replaced;
   const plant = await plantFor(taking, record, sent, how);
   if (!plant.ok) return plant;
@@ -58,7 +58,7 @@ export async function takeScore(
   }
   const read = scoreSent(definitionOf(trait), { value, text });
   if (!read.ok) return read;
-  const replaced = await standsInPlaceOf(taking, "Score", replaces);
+  const replaced = await standsInPlaceOf(taking, "Score", record, replaces);
   if (!replaced.ok) return replaced;
   const plant = await plantFor(taking, record, sent, how);
   if (!plant.ok) return plant;
@@ -86,22 +86,45 @@ export function scoreSent(trait: TraitDefinition, { value, text }: ScoreValue): 
   return refused(...read.refusals.map((each) => ({ ...each, sentence: `${trait.name}: ${each.sentence}` })));
 }
 
+/** Marks or scores, as far as they are looked through here. */
+interface SeenRows {
+  count(args: { where: { replacesId: string } }): Promise<number>;
+  findUnique(args: {
+    where: { id: string };
+    select: { id: true; plantId: true; stewardId: true };
+  }): Promise<{ readonly plantId: string; readonly stewardId: string | null } | null>;
+  findMany(args: {
+    where: { plantId: string; stewardId: string; traitId?: string };
+    orderBy: { id: "desc" };
+    select: { id: true };
+  }): Promise<{ readonly id: string }[]>;
+}
+
 /**
- * The row that a mark or score stands in the place of; null for none. Where the record that it corrects is itself not settled, this one settles it; where
+ * The row that a mark or score stands in the place of; null for none. Another's is left to stand beside it, and one's own gives way. Where the record that it corrects is itself not settled, this one settles it; where
  * another stands in that one's place already, both stand beside each other. Waits where what it corrects has not come.
  */
 async function standsInPlaceOf(
   taking: Taking,
   table: "Mark" | "Score",
+  record: FieldRecordOf<"mark"> | FieldRecordOf<"score">,
   replaces: string | null,
 ): Promise<Outcome<string | null>> {
   const { tx } = taking;
-  const rows = (table === "Mark" ? tx.mark : tx.score) as unknown as {
-    count(args: { where: { id?: string; replacesId?: string } }): Promise<number>;
-  };
+  const rows = (table === "Mark" ? tx.mark : tx.score) as unknown as SeenRows;
+  const isReplaced = async (id: string) => (await rows.count({ where: { replacesId: id } })) > 0;
   for (let id = replaces; id !== null; ) {
-    if ((await rows.count({ where: { id } })) > 0)
-      return accepted((await rows.count({ where: { replacesId: id } })) > 0 ? null : id);
+    const row = await rows.findUnique({ where: { id }, select: { id: true, plantId: true, stewardId: true } });
+    if (row) {
+      const hand = await handOf(taking, record);
+      if (row.stewardId === null || hand === null || row.stewardId === hand)
+        return accepted((await isReplaced(id)) ? null : id);
+      const ofTrait = record.kind === "score" ? { traitId: record.body.traitId } : {};
+      const where = { plantId: row.plantId, stewardId: hand, ...ofTrait };
+      const own = await rows.findMany({ where, orderBy: { id: "desc" }, select: { id: true } });
+      for (const each of own) if (!(await isReplaced(each.id))) return accepted(each.id);
+      return accepted(null);
+    }
     const stored = await tx.fieldRecord.findUnique({ where: { id } });
     if (!stored) {
       const removed = (await tx.change.count({ where: { recordId: id } })) > 0;

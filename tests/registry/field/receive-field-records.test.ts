@@ -6,6 +6,7 @@ import { verifyRegistry } from "@/lib/registry/safe-keeping/verify/verify-regist
 import { onEveryEngine } from "../../setup/engines";
 import { granted } from "../../setup/registry";
 import { aGrowOut, numbersOf } from "../grow-outs/a-grow-out";
+import { aSteward } from "../lots/lots-in-tests";
 import { aGrowOut as scoredGrowOut } from "../plants/a-grow-out";
 import { aPlant, counted, keep, openQuestions, Phone, walked } from "./a-phone";
 
@@ -186,6 +187,35 @@ onEveryEngine("records from the field", (fresh) => {
     ]);
     await phone.sends(db, [phone.makes("undo", { of: second.id })]);
     expect(await db.read.mark.findMany()).toMatchObject([{ id: first.id, intent: "keep" }]);
+  });
+
+  test("stand beside what another scored, equal or not, and give way to the same hand's alone", async () => {
+    const db = await fresh();
+    const growOut = await scoredGrowOut(db);
+    const [halda, osk] = [await aSteward(db, "Halda Morrow"), await aSteward(db, "Osk Tarn")];
+    const [first, second] = [new Phone(growOut.id, "Reed", halda), new Phone(growOut.id, "Sedge", osk)];
+    const plant = aPlant("12");
+    const score = (value: number, replaces: string | null = null) =>
+      ({ plant, traitId: growOut.vigourId, value, text: null, replaces }) as const;
+    const hers = first.makes("score", score(7));
+    // the second phone shows hers, and its hand taps the same step, then another
+    const his = second.makes("score", score(7, hers.id));
+    const better = second.makes("score", score(6, his.id));
+    expect(await first.sends(db, [hers])).toEqual(["taken"]);
+    expect(await second.sends(db, [his])).toEqual(["taken"]);
+    expect(await second.sends(db, [better])).toEqual(["taken"]);
+    // a pack that shows hers once more: his own gives way all the same
+    const last = second.makes("score", score(5, hers.id));
+    expect(await second.sends(db, [last])).toEqual(["taken"]);
+    const rows = await db.read.score.findMany({ orderBy: { value: "desc" } });
+    expect(rows.map(({ value, stewardId, replacesId }) => [value, stewardId, replacesId])).toEqual(
+      expect.arrayContaining([
+        [7, halda, null],
+        [7, osk, null],
+        [6, osk, his.id],
+        [5, osk, better.id],
+      ]),
+    );
   });
 
   test("are taken back by their phone, before or after they came, and the numbers follow", async () => {
