@@ -78,6 +78,11 @@ export function itemWords(item: Waiting, records: NamedRecords): ItemWords {
       const words = `the last grow-out, ${growOut.name}${year} counts as ${effectiveSize(size)} plants; the floor is ${floor}`;
       return made(words, { words: "Look at the grow-out", href: `/grow-outs/${growOut.id}` }, growOut.id);
     }
+    case "plants-to-choose": {
+      const { growOut, scored } = item.facts;
+      const words = `${counted(scored, "plant")} of ${growOut.name} are scored, and none is marked keep yet`;
+      return made(words, { words: "Choose what to keep", href: `/grow-outs/${growOut.id}/choose` }, growOut.id);
+    }
     case "count-day-come": {
       const { test, due, last, daysLate } = item.facts;
       const which = last ? "the last count was due" : "the first look was due";

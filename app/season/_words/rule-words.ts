@@ -87,6 +87,15 @@ export const ruleWords: Readonly<Record<SeasonRule, RuleWords>> = {
       sources: ["The crop list with its sources"],
     }),
   ),
+  "plants-to-choose": rule(
+    "Choose what to keep",
+    "grow-out",
+    "two plants or more are scored, none of them is marked keep, and no seed is taken yet; sown within two years",
+    () => ({
+      unsure: "When it is time differs by crop: by the plant in flower, the root lifted, the ear or the fruit.",
+      sources: [trade],
+    }),
+  ),
   "count-day-come": rule(
     "Count these tests",
     "test",

@@ -1,4 +1,5 @@
 import { addDays, type CivilDay } from "@/lib/science/dates/civil-day";
+import { type ScoredPlants, scoredNotChosen } from "../plants/scored-not-chosen";
 import type { LifeOfGrowOut, LifeStage, StageOfLife } from "./life-of-grow-out";
 import { markShown } from "./plants-of-grow-out";
 import type { GrowOutRead } from "./read-grow-out";
@@ -44,7 +45,7 @@ export function nextOfGrowOut(read: Read, life: LifeOfGrowOut, today: CivilDay):
     return ["end", "harvest-again", ...(growOut.plantsStanding === null ? (["count-standing"] as const) : [])];
   const ripe = isRipe(read, life, today);
   return [
-    ...(scoredNotChosen(read) ? ["choose-plants" as const] : []),
+    ...(scoredNotChosen(scoredPlants(read)) ? ["choose-plants" as const] : []),
     ...(ripe ? [gave ? ("harvest-again" as const) : ("harvest" as const)] : []),
     ...plantsToCount(read, life, today),
     ...atFlower(read, life, today),
@@ -52,10 +53,9 @@ export function nextOfGrowOut(read: Read, life: LifeOfGrowOut, today: CivilDay):
   ];
 }
 
-/** Plants were scored, and none of those that were is marked keep yet. */
-function scoredNotChosen({ plants }: Read): boolean {
+function scoredPlants({ plants }: Read): ScoredPlants {
   const scored = plants.filter(({ scores }) => scores.size > 0);
-  return scored.length >= 2 && !scored.some((plant) => markShown(plant)?.intent === "keep");
+  return { scored: scored.length, kept: scored.filter((plant) => markShown(plant)?.intent === "keep").length };
 }
 
 function isRipe(read: Read, { stages }: LifeOfGrowOut, today: CivilDay): boolean {

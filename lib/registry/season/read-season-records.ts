@@ -47,7 +47,7 @@ function worked(rows: StoredRows, figures: Figures, settings: Settings, today: C
       return [id, holdersOf(lotsOf.get(id) ?? [], wordsOf.get(id) ?? [], rule)] as const;
     }),
   );
-  const { varieties, growOuts, tests, words, matters, transfers, promises } = rows;
+  const { varieties, growOuts, scoredPlants, tests, words, matters, transfers, promises } = rows;
   const names = new Map(rows.people.map((person) => [person.stewardId, person.name]));
   const apart = new Set(rows.apart.map(({ lotId, otherLotId }) => pairKey(lotId ?? "", otherLotId ?? "")));
   return {
@@ -56,6 +56,7 @@ function worked(rows: StoredRows, figures: Figures, settings: Settings, today: C
     varieties,
     lots,
     growOuts,
+    scoredPlants,
     tests,
     words,
     matters,

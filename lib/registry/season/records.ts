@@ -2,6 +2,7 @@ import type { Settings } from "@/lib/schemas/settings";
 import type { CivilDay } from "@/lib/science/dates/civil-day";
 import type { RowOf } from "../change-set/records";
 import type { LastTest, LotFigures } from "../figures/read-figures";
+import type { ScoredPlants } from "../plants/scored-not-chosen";
 import type { TransferInTime } from "../transfers/loans";
 import type { HeldLot, Holder, WordOfHolder } from "../varieties/holders";
 
@@ -60,6 +61,11 @@ export interface SeasonGrowOut {
   readonly outcome: string | null;
 }
 
+/** The scored plants of a grow-out that has given no seed and is not over. */
+export interface SeasonScoredPlants extends ScoredPlants {
+  readonly growOutId: string;
+}
+
 /** A test whose last count may still be to come. */
 export interface OpenTest {
   readonly id: string;
@@ -109,6 +115,7 @@ export interface SeasonRecords {
   readonly varieties: ReadonlyMap<string, SeasonVariety>;
   readonly lots: readonly SeasonLot[];
   readonly growOuts: readonly SeasonGrowOut[];
+  readonly scoredPlants: readonly SeasonScoredPlants[];
   readonly tests: readonly OpenTest[];
   readonly words: readonly (WordOfHolder & { readonly varietyId: string })[];
   readonly matters: readonly OpenMatter[];

@@ -4,9 +4,18 @@ import type { RowOf } from "../change-set/records";
 import type { WordOfHolder } from "../varieties/holders";
 import { openMatters } from "./read-open-matters";
 import { openTests } from "./read-open-tests";
+import { scoredPlants } from "./read-scored-plants";
 import { promisesStored, transfersStored } from "./read-transfers";
 import { ownValuesOfCrops, seasonVarieties, varietiesWithCrops } from "./read-varieties";
-import type { OpenMatter, OpenTest, SeasonGrowOut, SeasonVariety, StoredPromise, StoredTransfer } from "./records";
+import type {
+  OpenMatter,
+  OpenTest,
+  SeasonGrowOut,
+  SeasonScoredPlants,
+  SeasonVariety,
+  StoredPromise,
+  StoredTransfer,
+} from "./records";
 
 /** A lot with what its ledger says of itself. */
 export interface LotRow {
@@ -34,6 +43,7 @@ export interface StoredRows {
   readonly containers: readonly { readonly lotId: string; readonly building: string }[];
   readonly people: readonly { readonly stewardId: string; readonly name: string }[];
   readonly growOuts: readonly SeasonGrowOut[];
+  readonly scoredPlants: readonly SeasonScoredPlants[];
   readonly otherNames: readonly RowOf<"VarietyName">[];
   readonly words: readonly (WordOfHolder & { readonly varietyId: string })[];
   readonly tests: readonly OpenTest[];
@@ -144,6 +154,7 @@ async function readStored(db: Database): Promise<StoredRows> {
     containers,
     people,
     growOuts,
+    scoredPlants,
     otherNames,
     words,
     tests: openTests,

@@ -10,6 +10,7 @@ import { onePlaceOnly } from "./rules/one-place-only";
 import { openMatters } from "./rules/open-matter";
 import { pastUsualLife } from "./rules/past-usual-life";
 import { perhapsOneLot } from "./rules/perhaps-one-lot";
+import { plantsToChoose } from "./rules/plants-to-choose";
 import { promiseOverdue } from "./rules/promise-overdue";
 import { quarantineLong } from "./rules/quarantine-long";
 import { replyDue } from "./rules/reply-due";
@@ -22,6 +23,7 @@ export const seasonRules = {
   "past-usual-life": pastUsualLife,
   "failed-grow-out": failedGrowOut,
   "narrow-grow-out": narrowGrowOut,
+  "plants-to-choose": plantsToChoose,
   "count-day-come": countDayCome,
   "test-overdue": testOverdue,
   "standing-apart": standingApart,

@@ -1,6 +1,7 @@
 import { expect, it } from "vitest";
 import { undoChangeSet } from "@/lib/registry/change-set/undo-change-set";
 import { readChoice } from "@/lib/registry/plants/read-choice";
+import { readSeasonRecords } from "@/lib/registry/season/read-season-records";
 import { changeTrait } from "@/lib/registry/traits/change-trait";
 import { defineTrait } from "@/lib/registry/traits/define-trait";
 import { rowsOfChoice } from "@/lib/schemas/plants/rows-of-choice";
@@ -16,7 +17,7 @@ const question = { settings: defaultSettings, today: "2024-09-01" };
 onEveryEngine("what a choice is made from", (fresh) => {
   it("is each plant with the last score of each person, its place, and why it is gone", async () => {
     const db = await fresh();
-    const { id, varietyId, vigour, vigourId, silk, silkId } = await aGrowOut(db);
+    const { id, vigour, vigourId, silk, silkId } = await aGrowOut(db);
     const [halda, osk] = [await aSteward(db, "Halda Morrow"), await aSteward(db, "Osk Tarn")];
     granted(
       await save(
@@ -33,7 +34,7 @@ onEveryEngine("what a choice is made from", (fresh) => {
       ),
     );
     const first = await db.read.plant.findFirstOrThrow({ where: { name: "1" } });
-    granted(await save(db, id, [row(first.id, { [vigour]: "6" }, { [vigour]: "7" })], { stewardId: osk }));
+    granted(await save(db, id, [row(first.id, { [vigour]: "6" })], { stewardId: osk }));
     await db.write.plant.update({ where: { id: first.id }, data: { row: "3", position: 12 } });
     await db.write.growOut.update({ where: { id }, data: { plantsStanding: 40, seedParentsPlanned: 12 } });
     const { ground } = (await readChoice(db, id, question)) ?? {};
@@ -64,7 +65,9 @@ onEveryEngine("what a choice is made from", (fresh) => {
     // maize of the crop list: no rogues written, 40 stood, seed parents are what is asked
     expect(ground?.plot).toMatchObject({ pollenParents: { low: 40, high: 40 } });
     expect(ground?.plot).not.toHaveProperty("seedParents");
-    expect(varietyId).toBeTruthy();
+    // the season counts the same plants: one of the four that are scored is marked keep
+    const { scoredPlants } = await readSeasonRecords(db, defaultSettings, question.today);
+    expect(scoredPlants).toEqual([{ growOutId: id, scored: 4, kept: 1 }]);
   });
 
   it("mixes no versions of a trait, and reads two records of one plant as one", async () => {

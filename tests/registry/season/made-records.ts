@@ -61,6 +61,7 @@ export function madeRecords(patch: Partial<SeasonRecords> = {}): SeasonRecords {
     varieties: new Map([["v1", madeVariety()]]),
     lots: [],
     growOuts: [],
+    scoredPlants: [],
     tests: [],
     words: [],
     matters: [],
