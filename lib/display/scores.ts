@@ -1,4 +1,4 @@
-import type { ScoreValue } from "@/lib/schemas/traits/read-score";
+import type { ScoreValue } from "@/lib/schemas/traits/score-value";
 import { scaleEnds, type TraitDefinition } from "@/lib/schemas/traits/trait";
 import { dateInWords } from "./dates";
 import { plainNumber, withUnit } from "./numbers";

@@ -1,6 +1,7 @@
 import type { FieldRecordOf } from "@/lib/schemas/field/field-records";
 import { writeDecimal } from "@/lib/schemas/notebook/decimal";
-import { no, notLooked, readScore, type ScoreValue, yes } from "@/lib/schemas/traits/read-score";
+import { readScore } from "@/lib/schemas/traits/read-score";
+import { no, notLooked, type ScoreValue, yes } from "@/lib/schemas/traits/score-value";
 import type { TraitDefinition } from "@/lib/schemas/traits/trait";
 import { accepted, type Outcome, refusal, refused } from "@/lib/science/outcome";
 import type { RowOf } from "../change-set/records";

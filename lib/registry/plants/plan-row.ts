@@ -1,6 +1,7 @@
 import { type PlantField, plantFields, readPlantCell } from "@/lib/schemas/plants/plant-cells";
 import { type SavedRow, traitOfColumn } from "@/lib/schemas/plants/save-plants";
-import { readScore, type ScoreValue, scoreText } from "@/lib/schemas/traits/read-score";
+import { readScore, scoreText } from "@/lib/schemas/traits/read-score";
+import type { ScoreValue } from "@/lib/schemas/traits/score-value";
 import type { Hemisphere } from "@/lib/science/dates/fuzzy-date";
 import { type Refusal, refusal } from "@/lib/science/outcome";
 import {

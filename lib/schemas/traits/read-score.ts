@@ -3,18 +3,8 @@ import { parseDate } from "@/lib/science/dates/parse-date";
 import { accepted, type Outcome, refusal, refused } from "@/lib/science/outcome";
 import { decimal } from "../lots/form-fields";
 import { writeDecimal } from "../notebook/decimal";
+import { no, notLooked, type ScoreValue, yes } from "./score-value";
 import { scaleEnds, type TraitDefinition } from "./trait";
-
-/** A score as it is stored: a number, or words (yes, no, not looked; a choice; a date). */
-export interface ScoreValue {
-  readonly value: number | null;
-  readonly text: string | null;
-}
-
-export const yes = "yes";
-export const no = "no";
-/** nobody looked at this plant for it; not the same as no, nor as a cell that was never filled */
-export const notLooked = "not looked";
 
 /**
  * Reads what is typed as a score of a trait. Refused with what would be right: a step that the scale has not, a count that is not whole,

@@ -1,6 +1,6 @@
 import { dayNumber, isCivilDay } from "@/lib/science/dates/civil-day";
 import type { WeightedTrait } from "@/lib/science/selection/scored-plant";
-import { no, type ScoreValue, yes } from "./read-score";
+import { no, type ScoreValue, yes } from "./score-value";
 import type { TraitDefinition } from "./trait";
 
 /**
