@@ -32,7 +32,11 @@ export async function bundleField() {
     loader: { ".woff2": "file" },
     define: { "process.env.NODE_ENV": '"production"' },
     // the phone's store without the parts for old browsers: its weight counts
-    alias: { dexie: "./node_modules/dexie/dist/modern/dexie.mjs" },
+    alias: {
+      dexie: "./node_modules/dexie/dist/modern/dexie.mjs",
+      // what the desk shows, too, has links of the framework
+      "next/link": "./app/field/_components/plain-link.tsx",
+    },
     logLevel: "silent",
   });
   const outputs = Object.entries(metafile.outputs);

@@ -1,5 +1,5 @@
 import { useId } from "react";
-import { Hatch } from "@/components/doubt";
+import { Hatch } from "@/components/doubt/hatch";
 import { counted } from "@/lib/display/plurals";
 import type { PlantToChoose } from "@/lib/schemas/plants/choice-ground";
 import type { Standing } from "@/lib/science/selection/choice-of-plants";

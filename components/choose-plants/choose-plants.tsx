@@ -1,8 +1,8 @@
 "use client";
 
 import { useCallback, useDeferredValue, useEffect, useMemo, useState } from "react";
-import { Section } from "@/components/frame";
-import type { Option } from "@/components/ui";
+import { Section } from "@/components/frame/section";
+import type { Option } from "@/components/ui/select";
 import { counted, listed } from "@/lib/display/plurals";
 import { refusalSentence } from "@/lib/display/refusals";
 import type { ChoiceGround } from "@/lib/schemas/plants/choice-ground";
@@ -21,7 +21,8 @@ import { type CellOfChoice, cellsOfChoice, choiceBy, scoredBy, sizesOfCuts } fro
 
 /**
  * The choice of seed parents among scored plants, worked out where it is shown: over plain data, so that it serves at the desk and in the field. `moved` hears the setting
- * as an address at each change; `store` writes the marks, and where there is none the choice is looked at only.
+ * as an address at each change; `store` writes the marks, and where there is none the choice is looked at only. `today` null: the day and the hand are not
+ * asked, for the phone knows both.
  */
 export function ChoosePlants({
   ground,
@@ -35,7 +36,7 @@ export function ChoosePlants({
   start: Setting;
   moved?: (address: string) => void;
   store?: StoreChoice;
-  today: string;
+  today: string | null;
   people?: readonly Option[];
 }) {
   const [setting, setSetting] = useState(start);
@@ -129,7 +130,7 @@ function Worked({
   change: (part: Partial<Setting>) => void;
   deeds: Deeds;
   store: StoreChoice | undefined;
-  today: string;
+  today: string | null;
   people: readonly Option[];
 }) {
   // The list is long, and so is what is drawn and compared below it: they may come a moment after the figures.

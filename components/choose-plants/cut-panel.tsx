@@ -1,6 +1,6 @@
 "use client";
 
-import { Explained } from "@/components/numbers";
+import { Explained } from "@/components/numbers/explained";
 import { wholeNumber } from "@/lib/display/numbers";
 import { counted, listed } from "@/lib/display/plurals";
 import { refusalSentence } from "@/lib/display/refusals";

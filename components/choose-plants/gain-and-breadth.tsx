@@ -1,5 +1,5 @@
 import { useId } from "react";
-import { Hatch } from "@/components/doubt";
+import { Hatch } from "@/components/doubt/hatch";
 import { SimpleTable } from "@/components/tables/simple-table";
 import { wholeNumber } from "@/lib/display/numbers";
 import { costInWords, sizeInWords, standsAt } from "./choice-words";

@@ -1,8 +1,10 @@
 "use client";
 
 import { useState, useTransition } from "react";
-import { AskTwice, DateField, type Option, Select } from "@/components/ui";
+import { AskTwice } from "@/components/ui/ask-twice";
+import { DateField } from "@/components/ui/date-field";
 import { Way } from "@/components/ui/offered";
+import { type Option, Select } from "@/components/ui/select";
 import { counted, listed } from "@/lib/display/plurals";
 import type { ChoiceGround } from "@/lib/schemas/plants/choice-ground";
 import { rowsOfChoice } from "@/lib/schemas/plants/rows-of-choice";
@@ -31,7 +33,8 @@ export function KeepThese({
   setting: Setting;
   choice: ChoiceOfPlants;
   store: StoreChoice;
-  today: string;
+  /** null: neither the day nor the hand is asked */
+  today: string | null;
   people: readonly Option[];
 }) {
   const [others, setOthers] = useState<"watch" | "stay">("watch");
@@ -76,11 +79,15 @@ export function KeepThese({
           title={`Keep ${counted(choice.kept.length, "plant")}?`}
           says={<p>{changesInWords(writes)}</p>}
           confirm="Write the marks"
-          kind="entry"
+          kind={today === null ? "phone" : "entry"}
           action={keep}
         >
-          <DateField name="on" label="Chosen on" value={today} hint="the day, as 2024-08-20 or 2024-08" required />
-          <Select name="steward" label="Chosen by" options={people} empty="not said" />
+          {today === null ? null : (
+            <>
+              <DateField name="on" label="Chosen on" value={today} hint="the day, as 2024-08-20 or 2024-08" required />
+              <Select name="steward" label="Chosen by" options={people} empty="not said" />
+            </>
+          )}
         </AskTwice>
       )}
       {answer?.ok ? (

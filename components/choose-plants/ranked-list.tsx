@@ -3,7 +3,7 @@
 import { memo, useState } from "react";
 import { cellRole, groupRole, headRole, rowHeadRole, rowRole, tableRole } from "@/components/tables/roles";
 import { ScrollFrame } from "@/components/tables/scroll-frame";
-import { Button } from "@/components/ui";
+import { Button } from "@/components/ui/button";
 import { percent } from "@/lib/display/numbers";
 import { scoreInWords } from "@/lib/display/scores";
 import type { ChoiceGround, PlantToChoose, TraitToWeigh } from "@/lib/schemas/plants/choice-ground";

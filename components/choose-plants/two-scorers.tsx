@@ -1,6 +1,6 @@
 "use client";
 
-import { ExplainedHere } from "@/components/numbers";
+import { ExplainedHere } from "@/components/numbers/explained-here";
 import { SimpleTable } from "@/components/tables/simple-table";
 import type { Explanation } from "@/lib/display/explanation";
 import { percent, plainNumber, wholeNumber } from "@/lib/display/numbers";

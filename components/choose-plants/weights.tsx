@@ -1,6 +1,6 @@
 "use client";
 
-import Link from "next/link";
+import { Way } from "@/components/ui/offered";
 import { percent } from "@/lib/display/numbers";
 import { counted } from "@/lib/display/plurals";
 import { directionInWords } from "@/lib/display/scores";
@@ -46,7 +46,7 @@ export function Weights({
       {mute.map((trait) => (
         <p key={trait.key} className="quiet">
           {trait.name}: {directionInWords(trait.definition)}, so nothing is chosen by it.{" "}
-          {trait.definition.direction === "none" ? null : <Link href={trait.href}>Say which end is good</Link>}
+          {trait.definition.direction === "none" ? null : <Way href={trait.href}>Say which end is good</Way>}
         </p>
       ))}
       {all === 0 && weighed.length > 0 ? (

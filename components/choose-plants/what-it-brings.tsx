@@ -1,6 +1,6 @@
 "use client";
 
-import { ExplainedHere } from "@/components/numbers";
+import { ExplainedHere } from "@/components/numbers/explained-here";
 import { SimpleTable } from "@/components/tables/simple-table";
 import { plainNumber } from "@/lib/display/numbers";
 import { traitDifference } from "@/lib/display/trait-difference";

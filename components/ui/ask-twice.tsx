@@ -8,13 +8,14 @@ const standing = {
   entry: "This is an entry in the records: History can take it back.",
   act: "This is an act with the seed itself: nothing here can take it back.",
   forgetting: "This is for good: nothing here brings it back.",
+  phone: "It is stored on this phone, and goes into the registry by itself; there History can take it back.",
   people: "This is about who may come in: it touches no record, and is changed on this page alone.",
 } as const;
 
 /**
  * Asked twice: a button that first opens a dialog saying what will be done, with the form that does it inside.
  * `kind` says which of the two it is: an "entry" in the records, which History can take back, or an "act" in the jar,
- * which nothing takes back, or "people": about who may come in. It holds a form of its own, so it never stands inside another. `children` may hold hidden fields and fields (a reason).
+ * which nothing takes back, "phone": an entry that the phone keeps first, or "people": about who may come in. It holds a form of its own, so it never stands inside another. `children` may hold hidden fields and fields (a reason).
  */
 export function AskTwice({
   button,
@@ -33,7 +34,7 @@ export function AskTwice({
   says?: ReactNode;
   confirm: string;
   leave?: string;
-  kind: "entry" | "act" | "forgetting" | "people";
+  kind: "entry" | "act" | "forgetting" | "phone" | "people";
   action: string | ((form: FormData) => void | Promise<void>);
   children?: ReactNode;
 }) {

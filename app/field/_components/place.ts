@@ -8,7 +8,7 @@ import { useSyncExternalStore } from "react";
 export interface FieldPlace {
   readonly growOutId: string | null;
   readonly phone: boolean;
-  /** what is done: mark, plant, pass, count, flowering, harvest, plants, type */
+  /** what is done: mark, plant, pass, count, flowering, harvest, plants, choose, type */
   readonly what: string;
   /** a plant's id */
   readonly which: string | null;

@@ -1,3 +1,4 @@
+import { lazy } from "react";
 import type { FieldPlace } from "../_components/place";
 import type { Readiness } from "../_components/readiness";
 import { CountScreen } from "./count-screen";
@@ -10,6 +11,9 @@ import { TakeAlong, useTaking } from "./take-along";
 import { TypeScreen } from "./type-screen";
 import { useWork } from "./work";
 import { WorkList } from "./work-list";
+
+/* Seldom needed, and heavy. */
+const ChooseScreen = lazy(() => import("./choose-screen"));
 
 /** What is done in a grow-out: the place in the address says which screen. */
 export default function GrowOutScreens({
@@ -41,6 +45,8 @@ export default function GrowOutScreens({
       return <HarvestScreen work={work} />;
     case "plants":
       return <PlantsScreen work={work} />;
+    case "choose":
+      return <ChooseScreen work={work} />;
     case "type":
       return <TypeScreen work={work} />;
     default:

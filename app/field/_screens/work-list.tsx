@@ -21,6 +21,7 @@ export function WorkList({ work }: { work: Work }) {
       "Harvest",
       state.harvest ? `under way, ${state.harvest.taken.length} plants` : harvestsSaid(state.harvests),
     ],
+    ["choose", "Choose what to keep", scoredInWords(state.plants)],
     ["type", "The type", pack.type.length === 0 ? "not written" : "what the variety should look like"],
   ];
   return (
@@ -55,6 +56,11 @@ export function WorkList({ work }: { work: Work }) {
       </div>
     </>
   );
+}
+
+function scoredInWords(plants: Work["state"]["plants"]): string {
+  const scored = plants.filter((each) => Object.keys(each.scores).length > 0).length;
+  return scored === 0 ? "none scored" : `${counted(scored, "plant")} scored`;
 }
 
 function harvestsSaid(harvests: number): string {

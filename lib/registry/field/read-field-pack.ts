@@ -2,26 +2,33 @@ import type { Actor } from "@/lib/access/actor";
 import { type Database, readTogether } from "@/lib/db";
 import type { FieldPack, TraitInField } from "@/lib/schemas/field/field-pack";
 import type { Intent } from "@/lib/schemas/plants/plant-cells";
+import type { Settings } from "@/lib/schemas/settings";
 import { scaleEnds } from "@/lib/schemas/traits/trait";
 import { cautionsAt } from "@/lib/science/cautions/cautions-at";
 import { separateSexes } from "@/lib/science/crops/mating";
+import type { CivilDay } from "@/lib/science/dates/civil-day";
 import { profileOfCrop } from "../crops/profile-of-crop";
 import { inOrderOfDays, standingOf } from "../grow-outs/field-records";
 import { markShown, type PlantOfGrowOut, plantSelections, plantsRead } from "../grow-outs/plants-of-grow-out";
 import { walksOf } from "../grow-outs/walks";
+import { traitToWeigh } from "../plants/choice-ground";
+import { readChoice } from "../plants/read-choice";
 import type { TraitLine } from "../traits/list-traits";
 import { packSelections } from "./pack-selections";
 
 /**
- * All that a phone needs in the field of one grow-out, as the one who takes it may see it; null where there is no such grow-out. One statement.
+ * All that a phone needs in the field of one grow-out, as the one who takes it may see it; null where there is no such grow-out. One statement, and those
+ * of the choice among its plants.
  *
  * @param now the registry's clock
+ * @param question by which settings and on which day the choice is made
  */
 export async function readFieldPack(
   db: Database,
   actor: Actor,
   growOutId: string,
   now: Date,
+  question: { readonly settings: Settings; readonly today: CivilDay },
 ): Promise<FieldPack | null> {
   const found = await readTogether(db, { ...packSelections(growOutId), ...plantSelections(growOutId) });
   const [head] = found.heads;
@@ -29,6 +36,7 @@ export async function readFieldPack(
   const names = new Map(found.people.map(({ stewardId, name }) => [stewardId, name]));
   const nameOf = (stewardId: string | null) => (stewardId === null ? null : (names.get(stewardId) ?? null));
   const { plants, traits } = plantsRead(found);
+  const choice = await readChoice(db, growOutId, question);
   const photos = found.photos;
   const walks = walksOf(standingOf(found.passes));
   const cautions = (["rogue", "harvest", "taste"] as const).flatMap((step) =>
@@ -75,6 +83,10 @@ export async function readFieldPack(
     })),
     harvests: found.harvests,
     cautions: [...new Set(cautions.flatMap(({ care }) => care))],
+    // in the field, traits are weighed that nobody has scored yet
+    ...(choice
+      ? { choice: { ...choice.ground, traits: traits.map((line) => traitToWeigh(line, head.varietyId, plants)) } }
+      : {}),
   };
 }
 

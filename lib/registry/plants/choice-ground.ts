@@ -5,6 +5,7 @@ import type {
   TraitToWeigh,
   WantedParents,
 } from "@/lib/schemas/plants/choice-ground";
+import { goneByMark } from "@/lib/schemas/plants/gone-by-mark";
 import { scoreText } from "@/lib/schemas/traits/read-score";
 import { betterEnd, scoreNumber } from "@/lib/schemas/traits/score-number";
 import { scaleEnds } from "@/lib/schemas/traits/trait";
@@ -57,7 +58,8 @@ export function choiceGround(
   };
 }
 
-function traitToWeigh(line: TraitLine, varietyId: string, plants: readonly PlantOfGrowOut[]): TraitToWeigh {
+/** A trait as it is weighed. */
+export function traitToWeigh(line: TraitLine, varietyId: string, plants: readonly PlantOfGrowOut[]): TraitToWeigh {
   const { newest } = line;
   const older = plants.filter(({ scores }) => (scores.get(line.id) ?? []).some((score) => score.traitId !== newest.id));
   return {
@@ -110,12 +112,11 @@ function plantsToChoose({ plants, traits }: GrowOutRead, places: ReadonlyMap<str
     });
 }
 
-/** Why seed cannot be kept of a plant by what was marked; what was harvested of it is no reason. */
+/** Why seed cannot be kept of a plant by what was last marked of each of its records; a fate before an intent. */
 function goneOf(same: readonly PlantOfGrowOut[]): string | null {
   const marks = same.flatMap(({ marks: own }) => own.at(-1) ?? []);
-  const fate = marks.map((mark) => mark.fate).find((each) => each !== null && each !== "harvested");
-  if (fate) return fate;
-  return marks.some(({ intent }) => intent === "pull") ? "to be pulled" : null;
+  const fates = marks.map(({ fate }) => goneByMark({ intent: "", fate }));
+  return fates.find((why) => why !== null) ?? marks.map(goneByMark).find((why) => why !== null) ?? null;
 }
 
 /** Scores by the newest version, the last of each person. */

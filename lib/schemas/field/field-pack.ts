@@ -1,4 +1,5 @@
 import { z } from "zod";
+import type { ChoiceGround } from "../plants/choice-ground";
 import { intents } from "../plants/plant-cells";
 import { plantInField } from "./field-records";
 
@@ -95,5 +96,7 @@ export const fieldPack = z.object({
   harvests: z.array(z.object({ lot: text.nullable(), on: text.nullable(), seedParents: count })),
   /** what is usual to be careful about at this work, with who says so */
   cautions: z.array(text),
+  /** what a choice among the plants is made from, as it stood when the pack was made; a pack of an earlier release has none */
+  choice: z.custom<ChoiceGround>((value) => typeof value === "object" && value !== null).optional(),
 });
 export type FieldPack = z.output<typeof fieldPack>;

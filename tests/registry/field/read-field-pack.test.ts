@@ -3,10 +3,13 @@ import { expect, test } from "vitest";
 import { ownerHere } from "@/lib/access/actor";
 import { readFieldPack } from "@/lib/registry/field/read-field-pack";
 import { fieldPack } from "@/lib/schemas/field/field-pack";
+import { defaultSettings } from "@/lib/schemas/settings";
 import { onEveryEngine } from "../../setup/engines";
 import { dated } from "../grow-outs/a-grow-out";
 import { aGrowOut, row, save } from "../plants/a-grow-out";
 import { now } from "./a-phone";
+
+const question = { settings: defaultSettings, today: "2026-08-01" };
 
 onEveryEngine("what a phone takes to the field", (fresh) => {
   test("is the plan, the type, traits with scales and pictures, marks that stand, and what was walked and counted", async () => {
@@ -31,7 +34,7 @@ onEveryEngine("what a phone takes to the field", (fresh) => {
         { id: uuidv7(), growOutId, ...dated("2024-06-20"), looked: 40, pulled: 1, reason: "weak" },
       ],
     });
-    const pack = await readFieldPack(db, ownerHere(), growOutId, now);
+    const pack = await readFieldPack(db, ownerHere(), growOutId, now, question);
     expect(fieldPack.parse(pack)).toEqual(pack);
     expect(pack).toMatchObject({
       madeAt: now.toISOString(),
@@ -59,6 +62,6 @@ onEveryEngine("what a phone takes to the field", (fresh) => {
   });
 
   test("is nothing where there is no such grow-out", async () => {
-    expect(await readFieldPack(await fresh(), ownerHere(), uuidv7(), now)).toBeNull();
+    expect(await readFieldPack(await fresh(), ownerHere(), uuidv7(), now, question)).toBeNull();
   });
 });
