@@ -10,8 +10,8 @@ export interface FieldGround {
   readonly growOutId: string;
 }
 
-/** Opens the registry of a site whose server is dead, and closes it again. */
-export async function inRegistry<T>(site: TestSite, work: (db: Database) => Promise<T>): Promise<T> {
+/** Opens the registry of a site beside its server, or where that is dead, and closes it again. */
+export async function inRegistry<T>(site: Pick<TestSite, "folder">, work: (db: Database) => Promise<T>): Promise<T> {
   const url = path.join(site.folder, "registry.sqlite");
   const db = await openDatabase({ engine: "sqlite", url, folder: site.folder, demonstration: false });
   return work(db).finally(() => db.close());
@@ -20,21 +20,24 @@ export async function inRegistry<T>(site: TestSite, work: (db: Database) => Prom
 /** Puts the grow-out into the registry of a site. The server is dead meanwhile. */
 export async function withFieldGround(site: TestSite): Promise<FieldGround> {
   await site.kill();
-  const ground = await inRegistry(site, async (db) => {
-    const crop = await db.write.crop.findFirstOrThrow({ where: { key: "maize-field" }, select: { id: true } });
-    const [varietyId, growOutId] = [uuidv7(), uuidv7()];
-    const name = "Larkhouse Flint";
-    await db.write.variety.create({ data: { id: varietyId, name, nameKey: name.toLowerCase(), cropId: crop.id } });
-    const growOut = { id: growOutId, name: "Mill field", nameKey: "mill field", varietyId };
-    await db.write.growOut.create({ data: growOut });
-    for (const trait of traits) {
-      const defined = await defineTrait(db, ownerHere(), varietyId, { scope: "variety", ...trait });
-      if (!defined.ok) throw new Error(defined.refusals.map((each) => each.sentence).join(" "));
-    }
-    return { growOutId };
-  });
+  const ground = await inRegistry(site, fieldGroundIn);
   await site.restart();
   return ground;
+}
+
+/** Puts the grow-out into a registry that is open. */
+export async function fieldGroundIn(db: Database): Promise<FieldGround> {
+  const crop = await db.write.crop.findFirstOrThrow({ where: { key: "maize-field" }, select: { id: true } });
+  const [varietyId, growOutId] = [uuidv7(), uuidv7()];
+  const name = "Larkhouse Flint";
+  await db.write.variety.create({ data: { id: varietyId, name, nameKey: name.toLowerCase(), cropId: crop.id } });
+  const growOut = { id: growOutId, name: "Mill field", nameKey: "mill field", varietyId };
+  await db.write.growOut.create({ data: growOut });
+  for (const trait of traits) {
+    const defined = await defineTrait(db, ownerHere(), varietyId, { scope: "variety", ...trait });
+    if (!defined.ok) throw new Error(defined.refusals.map((each) => each.sentence).join(" "));
+  }
+  return { growOutId };
 }
 
 const traits = [

@@ -7,6 +7,8 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { isOpenRoute } from "@/lib/access/open-routes";
 import { projectFiles } from "../architecture/source-files";
 import { startBrowser } from "./browser";
+import { fieldGroundIn, inRegistry } from "./field-ground";
+import { recordWhileSignedOut } from "./field-over-https";
 import { ask, newFolder, ownersPassphrase, type SharedSite, startShared } from "./shared-server";
 
 let browser: Browser;
@@ -17,7 +19,8 @@ const page = { accept: "text/html" };
 beforeAll(async () => {
   folders.push(newFolder());
   site = await startShared(folders[0] ?? "", ownersPassphrase);
-  browser = await startBrowser();
+  // a worker of a page is fetched apart from it, and trusts nothing that was not installed
+  browser = await startBrowser(["--ignore-certificate-errors"]);
 });
 
 afterAll(async () => {
@@ -44,6 +47,17 @@ async function owner(): Promise<{ context: BrowserContext; at: Page }> {
   await signIn(at, "odalind", ownersPassphrase);
   await at.waitForURL((url) => url.pathname !== "/sign-in");
   return { context, at };
+}
+
+/** Makes an account by an invitation. */
+async function comeIn(at: Page, link: string, name: string, signInName: string): Promise<void> {
+  await at.goto(link);
+  await at.getByLabel("Your name").fill(name);
+  await at.getByLabel("Name to sign in with").fill(signInName);
+  await at.getByLabel("Passphrase", { exact: true }).fill("a cart of wet slates");
+  await at.getByLabel("The same once more").fill("a cart of wet slates");
+  await at.getByRole("button", { name: "Make my account" }).click();
+  await at.waitForURL((url) => !url.pathname.startsWith("/come-in"));
 }
 
 /** Every page and route of the app, with something in the place of each part that varies. */
@@ -218,13 +232,7 @@ describe("who is signed in", () => {
     const link = (await at.getByRole("link", { name: /come-in/ }).textContent()) ?? "";
     const guest = await somebody();
     const seat = await guest.newPage();
-    await seat.goto(link);
-    await seat.getByLabel("Your name").fill("Perrin Vale");
-    await seat.getByLabel("Name to sign in with").fill("perrin");
-    await seat.getByLabel("Passphrase", { exact: true }).fill("a cart of wet slates");
-    await seat.getByLabel("The same once more").fill("a cart of wet slates");
-    await seat.getByRole("button", { name: "Make my account" }).click();
-    await seat.waitForURL((url) => !url.pathname.startsWith("/come-in"));
+    await comeIn(seat, link, "Perrin Vale", "perrin");
     await seat.goto("/your-way-in");
     await seat.getByText("You may look at what is kept here.").waitFor();
     await seat.goto("/members");
@@ -234,6 +242,21 @@ describe("who is signed in", () => {
     await at.goto("/members");
     await at.getByRole("link", { name: "Perrin Vale" }).waitFor();
     for (const each of [context, guest]) await each.close();
+  });
+
+  it("takes a grow-out to the field, and loses nothing of it where the sign-in runs out among the plants", async () => {
+    const { growOutId } = await inRegistry(site, fieldGroundIn);
+    const { context, at } = await owner();
+    await at.goto("/members/invite");
+    await at.getByLabel("Helper").check();
+    await at.getByRole("checkbox", { name: "Mill field" }).check();
+    await at.getByRole("button", { name: "Make the invitation" }).click();
+    const link = (await at.getByRole("link", { name: /come-in/ }).textContent()) ?? "";
+    const helper = await somebody();
+    const seat = await helper.newPage();
+    await comeIn(seat, link, "Teasel Marsh", "teasel");
+    await recordWhileSignedOut(site, helper, seat, growOutId, (page) => signIn(page, "teasel", "a cart of wet slates"));
+    for (const each of [context, helper]) await each.close();
   });
 
   it("adds a passkey where the address is a name, and comes in by it", async () => {

@@ -22,7 +22,7 @@ async function marked() {
   granted(await save(db, id, rows, { stewardId: halda }));
   granted(await changeTrait(db, owner, varietyId, vigourId, { name: "vigour", kind: "scale", scaleHigh: "5" }));
   const first = await db.read.plant.findFirstOrThrow({ where: { name: "1" } });
-  const typed = row(first.id, { [vigour]: "4", intent: "watch" }, { [vigour]: "7", intent: "keep" });
+  const typed = row(first.id, { [vigour]: "4", intent: "watch" }, { intent: "keep" });
   granted(await save(db, id, [typed], { stewardId: osk }));
   return { ...(await plantsOfGrowOut(db, id)), halda, osk };
 }
