@@ -7,7 +7,6 @@ import { FigurePanel } from "./figure-panel";
 import { NotePanel, noteInLine, noteSent } from "./note-panel";
 import { NumberPad } from "./number-pad";
 import styles from "./screens.module.css";
-import { ToldLine } from "./told-line";
 import { Choice } from "./trait-control";
 import { useDraft } from "./use-draft";
 import type { Work } from "./work";
@@ -31,8 +30,9 @@ const thinned: readonly (readonly [Thinning, string])[] = [
 export function CountScreen({ work }: { work: Work }) {
   const { growOutId, state, pack } = work;
   const [draft, set, clear] = useDraft<Count>(`count ${growOutId}`, empty);
-  const [asks, setAsks] = useState<"plants" | "males" | "note">("plants");
+  const [asks, setAsks] = useState<"plants" | "thinned" | "males" | "note">("plants");
   const { stage, males, thinnedBy, note } = draft;
+  const how = thinned.find(([by]) => by === thinnedBy)?.[1];
   if (stage === null) {
     return (
       <>
@@ -52,11 +52,40 @@ export function CountScreen({ work }: { work: Work }) {
     );
   }
   const name = stageNames[stage] ?? stage;
+  if (asks === "thinned") {
+    return (
+      <>
+        <h1>{name}</h1>
+        <p className={styles.quietNear}>By vigour is selection, too: the weakest were taken. At random is none.</p>
+        <div className={styles.thumb}>
+          <p className={controls.asks}>How was it thinned?</p>
+          <div className={controls.grid} data-columns="2">
+            {thinned.map(([by, words]) => (
+              <Choice
+                key={by}
+                small
+                on={thinnedBy === by}
+                onTap={() => {
+                  set({ thinnedBy: thinnedBy === by ? null : by });
+                  setAsks("plants");
+                }}
+              >
+                {words}
+              </Choice>
+            ))}
+          </div>
+          <button type="button" className={controls.quietChoice} onClick={() => setAsks("plants")}>
+            Not said
+          </button>
+        </div>
+      </>
+    );
+  }
   if (asks === "males") {
     return (
       <FigurePanel
         title="Males among them"
-        hint={`Of the plants counted, ${name.toLowerCase()}: how many are males.`}
+        hint={`Of the plants counted: ${name.toLowerCase()}.`}
         first={males}
         onFigure={(counted) => {
           set({ males: counted });
@@ -94,34 +123,28 @@ export function CountScreen({ work }: { work: Work }) {
     <>
       <h1>{name}</h1>
       <p className={styles.quietNear}>Last: {lastCountInWords(state.counts.filter((each) => each.stage === stage))}</p>
-      {stage === "thinned" ? (
-        <fieldset className={controls.asked}>
-          <legend>Thinned: by vigour is selection, too</legend>
-          <div className={controls.grid} data-columns="2">
-            {thinned.map(([by, words]) => (
-              <Choice
-                key={by}
-                small
-                on={thinnedBy === by}
-                onTap={() => set({ thinnedBy: thinnedBy === by ? null : by })}
-              >
-                {words}
-              </Choice>
-            ))}
-          </div>
-        </fieldset>
-      ) : null}
-      <ul className={styles.scores}>
-        {asksMales(stage, pack.crop.separate) ? (
-          <ToldLine name="Males among them" told={males} otherwise="not counted" onTap={() => setAsks("males")} />
+      <div className={controls.beside}>
+        {stage === "thinned" ? (
+          <button type="button" className={controls.quietChoice} onClick={() => setAsks("thinned")}>
+            {how ? `Thinned ${how}` : "Thinned how?"}
+          </button>
         ) : null}
-        <ToldLine
-          name="Note"
-          told={noteSent(note) && noteInLine(note)}
-          otherwise="none"
-          onTap={() => setAsks("note")}
-        />
-      </ul>
+        {asksMales(stage, pack.crop.separate) ? (
+          <button type="button" className={controls.quietChoice} onClick={() => setAsks("males")}>
+            {males === null ? "Males among them?" : `${males} males`}
+          </button>
+        ) : null}
+        <button type="button" className={controls.quietChoice} onClick={() => setAsks("note")}>
+          {noteSent(note) === null ? "Note" : `Note: ${noteInLine(note)}`}
+        </button>
+        <button
+          type="button"
+          className={controls.quietChoice}
+          onClick={() => set({ stage: null, males: null, thinnedBy: null })}
+        >
+          Another stage
+        </button>
+      </div>
       <div className={styles.thumb}>
         <NumberPad
           label={stage === "sown" ? "Seeds sown" : `Plants, ${name}`}
@@ -130,13 +153,6 @@ export function CountScreen({ work }: { work: Work }) {
           confirm="Record the count"
           onConfirm={(plants) => void store(plants)}
         />
-        <button
-          type="button"
-          className={controls.quietChoice}
-          onClick={() => set({ stage: null, males: null, thinnedBy: null })}
-        >
-          Another stage
-        </button>
       </div>
     </>
   );

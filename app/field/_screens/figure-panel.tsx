@@ -18,6 +18,11 @@ export function FigurePanel({
     <>
       <h1>{title}</h1>
       <p className={styles.quietNear}>{hint}</p>
+      <div className={controls.beside}>
+        <button type="button" className={controls.quietChoice} onClick={() => onFigure(null)}>
+          Not counted
+        </button>
+      </div>
       <div className={styles.thumb}>
         <NumberPad
           label={title}
@@ -25,9 +30,6 @@ export function FigurePanel({
           confirm="So many"
           onConfirm={(plants) => onFigure(plants)}
         />
-        <button type="button" className={controls.quietChoice} onClick={() => onFigure(null)}>
-          Not counted
-        </button>
       </div>
     </>
   );

@@ -53,11 +53,7 @@ export function PassScreen({ work }: { work: Work }) {
       <FigurePanel
         key={asks}
         title={asks === "looked" ? "Plants looked at" : "Left standing"}
-        hint={
-          asks === "looked"
-            ? "Where none was pulled it has to be said: not looked is not none found."
-            : "The plants that stand after the pass, if you counted them."
-        }
+        hint={asks === "looked" ? "Not looked is not none found." : "What stands after the pass, if you counted it."}
         first={pass[asks]}
         onFigure={(plants) => {
           set({ [asks]: plants });

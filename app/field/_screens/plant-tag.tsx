@@ -71,11 +71,7 @@ export function PlantTag({
       ))}
       <div className={controls.beside}>
         <button type="submit" className={controls.choice} disabled={tag === "" || same}>
-          {there.length > 0
-            ? "Another plant with the same tag"
-            : plantId === null
-              ? "Use this tag"
-              : "It has this tag now"}
+          {there.length > 0 ? "Another plant with the same tag" : "Use this tag"}
         </button>
         {scans ? null : (
           <button type="button" className={controls.choice} onClick={() => setScans(true)}>

@@ -33,7 +33,7 @@ export function warningsOf(phone: PhoneNow, now: number): string[] {
       ? `This phone’s clock is ${spanInWords(phone.clockAhead)} ${phone.clockAhead > 0 ? "ahead of" : "behind"} the registry’s. Set it right: the day of each record goes by it. The registry keeps both times.`
       : "",
     refused > 0
-      ? `The registry would not have ${refused === 1 ? "one record" : `${refused} records`}. They stay here; see what came back.`
+      ? `The registry would not have ${refused === 1 ? "one record" : `${refused} records`}. They stay here until you settle what becomes of them.`
       : "",
   ].filter(Boolean);
 }
