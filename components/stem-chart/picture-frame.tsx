@@ -1,6 +1,14 @@
 "use client";
 
-import type { CSSProperties, KeyboardEvent, MouseEvent, PointerEvent, ReactNode, RefObject } from "react";
+import {
+  type CSSProperties,
+  type KeyboardEvent,
+  type MouseEvent,
+  memo,
+  type PointerEvent,
+  type ReactNode,
+  type RefObject,
+} from "react";
 import { counted } from "@/lib/display/plurals";
 import type { StemAddress } from "./address";
 import type { LotCards } from "./cards";
@@ -8,6 +16,47 @@ import type { PlacedFold, PlacedLot, StemPicture } from "./layout/position";
 import { LotMark } from "./marks";
 import { Labels, PictureGround, Stems } from "./picture";
 import styles from "./stem-chart.module.css";
+
+/** All lots that are not folded. */
+const Marks = memo(function Marks({
+  picture,
+  ids,
+  traced,
+  lot: pressed,
+  beside,
+  active,
+  cards,
+}: {
+  picture: StemPicture;
+  ids: { readonly hatch: string; readonly seed: string };
+  traced: ReadonlySet<string> | null;
+  /** the lot that is asked for, and the one that is set beside it */
+  lot: string | null;
+  beside: string | null;
+  active: string | null;
+  cards: LotCards;
+}) {
+  return (
+    <g>
+      {picture.lots.map((lot) => {
+        const { id } = lot.grown.lot;
+        return lot.fold === null ? (
+          <LotMark
+            key={id}
+            lot={lot}
+            coat={ids.seed}
+            hatch={ids.hatch}
+            faint={traced !== null && !traced.has(id) && id !== beside}
+            pressed={id === pressed}
+            compared={id === beside}
+            active={id === active}
+            spoken={cards[id]?.spoken ?? lot.grown.lot.number}
+          />
+        ) : null;
+      })}
+    </g>
+  );
+});
 
 /** The frame in which the picture is moved sideways, with the names of the bands at its left edge and the card of what is pointed at. */
 export function PictureFrame({
@@ -78,24 +127,15 @@ export function PictureFrame({
           </defs>
           <PictureGround picture={picture} ids={ids} />
           <Stems picture={picture} ids={ids} traced={traced} />
-          <g>
-            {picture.lots.map((lot) => {
-              const { id } = lot.grown.lot;
-              return lot.fold === null ? (
-                <LotMark
-                  key={id}
-                  lot={lot}
-                  coat={ids.seed}
-                  hatch={ids.hatch}
-                  faint={traced !== null && !traced.has(id) && id !== asked.with}
-                  pressed={id === asked.lot}
-                  compared={id === asked.with}
-                  active={id === active}
-                  spoken={cards[id]?.spoken ?? lot.grown.lot.number}
-                />
-              ) : null;
-            })}
-          </g>
+          <Marks
+            picture={picture}
+            ids={ids}
+            traced={traced}
+            lot={asked.lot}
+            beside={asked.with}
+            active={active}
+            cards={cards}
+          />
           <Labels picture={picture} traced={traced} />
         </svg>
         {picture.folds.map((fold) => (

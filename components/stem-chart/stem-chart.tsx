@@ -50,6 +50,8 @@ export function StemChart({
 }) {
   const router = useRouter();
   const id = useId();
+  // One object for all frames: what is drawn of it is not drawn again while a lot is pointed at.
+  const ids = useMemo(() => ({ hatch: `${id}-hatch`, tone: `${id}-tone`, seed: `${id}-seed` }), [id]);
   const frame = useRef<HTMLDivElement>(null);
   const [width, setWidth] = useState(firstWidth);
   const [address, setAddress] = useState<StemAddress>(asked);
@@ -158,7 +160,7 @@ export function StemChart({
       <PictureFrame
         frame={frame}
         picture={picture}
-        ids={{ hatch: `${id}-hatch`, tone: `${id}-tone`, seed: `${id}-seed` }}
+        ids={ids}
         seed={seed}
         title={title}
         traced={traced}

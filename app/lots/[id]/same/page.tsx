@@ -60,6 +60,7 @@ export default async function SameLot({
           name="other"
           label="The other record"
           hint="its lot number, or the code of its label"
+          required
           value={named}
           refusals={
             named !== "" && !read ? ["is no lot of this registry; write a number as it stands in the list"] : []

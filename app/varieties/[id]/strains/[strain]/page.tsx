@@ -34,7 +34,7 @@ export default async function StrainPage({ params }: { params: Promise<{ id: str
       <PageHead title={strain.name} kind={<Link href={`/varieties/${id}#strains`}>{strain.variety}</Link>}>
         <p className="measure">
           A strain{keeper ? ` kept by ${keeper}` : ""}: {relationInWords(strain.relation)}.
-          {strain.difference ? ` ${strain.difference}` : ""}
+          {strain.difference ? ` What is said to be different: ${withoutStop(strain.difference)}.` : ""}
         </p>
       </PageHead>
       <Section id="lots" title="Its lots">
@@ -62,4 +62,9 @@ export default async function StrainPage({ params }: { params: Promise<{ id: str
       <HistoryOf ids={[strainId]} />
     </div>
   );
+}
+
+/** Words as somebody wrote them, as a part of a sentence of ours. */
+function withoutStop(words: string): string {
+  return words.trim().replace(/\.$/, "");
 }
