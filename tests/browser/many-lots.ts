@@ -35,7 +35,7 @@ function folderOfStems(): ReadonlyMap<string, Uint8Array> {
     if (kind === "failed") continue;
     const made = kind === "harvest" ? `G ${id}` : kind === "split" ? numbers.get(parents[0]?.id ?? "") : from(parents);
     files.lots.push(`${number},${variety},${keeper},${year}-10,${kind},${made}`);
-    if (living) files.ledger.push(`${number},${year}-11-01,counted,200`);
+    if (living) files.ledger.push(`${number},${year}-11-01,harvested,200`);
   }
   const encoder = new TextEncoder();
   return new Map(

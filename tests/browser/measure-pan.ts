@@ -18,10 +18,15 @@ interface TraceEvent {
   readonly name: string;
   readonly ph: string;
   readonly ts: number;
+  /** microseconds by the clock, and of the processor: what other programs took is not the page's */
   readonly dur?: number;
+  readonly tdur?: number;
   readonly tid: number;
   readonly pid: number;
 }
+
+/** Stands once in the trace where a frame is handed on to be drawn. */
+const frameEnds = "BeginCommitCompositorFrame";
 
 const script = new Set([
   "EventDispatch",
@@ -34,21 +39,21 @@ const script = new Set([
 
 /** Script of the page's own thread between one frame and the next, in milliseconds. */
 function scriptOfFrames(events: readonly TraceEvent[]): Measured {
-  const own = events.filter(({ name }) => name === "BeginMainThreadFrame" || script.has(name));
+  const own = events.filter(({ name }) => name === frameEnds || script.has(name));
   const counts = new Map<number, number>();
-  for (const { name, tid } of own) if (name === "BeginMainThreadFrame") counts.set(tid, (counts.get(tid) ?? 0) + 1);
+  for (const { name, tid } of own) if (name === frameEnds) counts.set(tid, (counts.get(tid) ?? 0) + 1);
   const main = [...counts].sort(([, one], [, other]) => other - one)[0]?.[0];
   const ofMain = own.filter(({ tid }) => tid === main).sort((one, other) => one.ts - other.ts);
-  const starts = ofMain.filter(({ name }) => name === "BeginMainThreadFrame").map(({ ts }) => ts);
+  const starts = ofMain.filter(({ name }) => name === frameEnds).map(({ ts }) => ts);
   const sums = new Array<number>(starts.length + 1).fill(0);
   let until = 0;
   let at = 0;
-  for (const { name, ts, dur = 0 } of ofMain) {
+  for (const { name, ts, dur = 0, tdur = dur } of ofMain) {
     while (at < starts.length && (starts[at] ?? 0) <= ts) at += 1;
     // What stands inside a longer one is counted with it.
-    if (name === "BeginMainThreadFrame" || ts < until) continue;
+    if (name === frameEnds || ts < until) continue;
     until = ts + dur;
-    sums[at] = (sums[at] ?? 0) + dur / 1000;
+    sums[at] = (sums[at] ?? 0) + tdur / 1000;
   }
   const sorted = sums.slice(1).sort((one, other) => one - other);
   return {
@@ -64,7 +69,10 @@ async function measured(page: Page, client: CDPSession, move: (frame: number) =>
   client.on("Tracing.dataCollected", collect);
   await page.waitForTimeout(1500);
   const done = new Promise<void>((resolve) => client.once("Tracing.tracingComplete", () => resolve()));
-  await client.send("Tracing.start", { categories: "devtools.timeline,v8", transferMode: "ReportEvents" });
+  await client.send("Tracing.start", {
+    categories: "devtools.timeline,devtools.timeline.frame,disabled-by-default-devtools.timeline,v8",
+    transferMode: "ReportEvents",
+  });
   for (let frame = 0; frame < frames; frame += 1) await move(frame);
   await client.send("Tracing.end");
   await done;
@@ -95,14 +103,16 @@ try {
     const client = await context.newCDPSession(page);
     const [x, y] = [box.x + box.width / 2, box.y + Math.min(200, box.height / 2)];
     if (hand === "thumb") {
+      const before = await frame.evaluate((element) => element.scrollLeft);
       const touch = (type: "touchStart" | "touchMove" | "touchEnd", points: { x: number; y: number }[]) =>
         client.send("Input.dispatchTouchEvent", { type, touchPoints: points });
       const found = await measured(page, client, async (turn) => {
         const stroke = turn % 20;
-        if (stroke === 0) await touch("touchStart", [{ x: x + 80, y }]);
-        await touch("touchMove", [{ x: x + 80 - 8 * stroke, y }]);
+        if (stroke === 0) await touch("touchStart", [{ x: x - 80, y }]);
+        await touch("touchMove", [{ x: x - 80 + 8 * stroke, y }]);
         if (stroke === 19) await touch("touchEnd", []);
       });
+      if ((await frame.evaluate((element) => element.scrollLeft)) === before) throw new Error("it did not move");
       rows.push({ what, found });
     } else {
       await page.mouse.move(x, y);
@@ -112,12 +122,6 @@ try {
       });
       rows.push({ what, found });
     }
-    console.log(
-      what,
-      await page.evaluate(() => document.querySelectorAll("[data-lot]").length),
-      "marks",
-      rows.at(-1)?.found,
-    );
     await context.close();
   }
   for (const { what, found } of rows) {
