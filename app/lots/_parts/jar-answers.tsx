@@ -13,7 +13,13 @@ import type { SeedCount } from "@/lib/registry/lots/live-seeds";
 import type { LotRead } from "@/lib/registry/lots/read-lot";
 import { isEmpty } from "@/lib/registry/transfers/after-giving";
 import type { Settings } from "@/lib/schemas/settings";
-import { keepingExplanation, noForecastInWords, untilInWords, untilSpan } from "../_words/explain-keeping";
+import {
+  keepingExplanation,
+  noForecastInWords,
+  untilInWords,
+  untilSpan,
+  wouldTellInWords,
+} from "../_words/explain-keeping";
 import { sowExplanation } from "../_words/explain-reserve";
 import { liveExplanation, onHandExplanation } from "../_words/explain-seeds";
 import { seedsInWords, seedsOfRule } from "../_words/seeds-in-words";
@@ -129,7 +135,12 @@ function UntilWhen({ read, settings, today }: { read: LotRead; settings: Setting
           {past
             ? `By then it has likely passed ${line}, the line for renewing (setting): test it.`
             : `Then it is likely to pass ${line}, the line for renewing (setting).`}{" "}
-          {own ? null : "No test of its own: this is the usual life of its kind speaking."}
+          {own
+            ? null
+            : keeping.kept
+              ? "No test of its own: this is how such seed lives where it is kept."
+              : "No test of its own: this is the usual life of its kind speaking."}{" "}
+          {wouldTellInWords(keeping)}
         </p>
       }
     >

@@ -13,7 +13,7 @@ export async function readDrying(db: Database, lotId: string): Promise<DryingRea
   return readTogether(db, { readings: readingsSelection(lotId), dryings: dryingsSelection(lotId) });
 }
 
-function readingsSelection(lotId: string): Selection<RowOf<"MoistureReading">> {
+export function readingsSelection(lotId: string): Selection<RowOf<"MoistureReading">> {
   return {
     columns: {
       ...{ id: "text", lotId: "text", on: "text", onFirst: "text", onLast: "text", method: "text", note: "text" },
@@ -23,7 +23,7 @@ function readingsSelection(lotId: string): Selection<RowOf<"MoistureReading">> {
   };
 }
 
-function dryingsSelection(lotId: string): Selection<RowOf<"Drying">> {
+export function dryingsSelection(lotId: string): Selection<RowOf<"Drying">> {
   return {
     columns: {
       ...{ id: "text", lotId: "text", on: "text", onFirst: "text", onLast: "text", note: "text" },

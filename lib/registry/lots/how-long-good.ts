@@ -1,10 +1,13 @@
 import { yearsFromDayToDay } from "@/lib/science/dates/age-span";
 import { addDays, type CivilDay, dayFromNumber, dayNumber } from "@/lib/science/dates/civil-day";
 import type { Assumption } from "@/lib/science/outcome";
+import type { ForecastPrior } from "@/lib/science/seed-life/forecast-model";
 import { lifePrior } from "@/lib/science/seed-life/life-prior";
+import { type StoragePrior, storagePrior } from "@/lib/science/seed-life/storage-prior";
 import { type UsualLife, usualLife } from "@/lib/science/seed-life/usual-life";
 import { type ViabilityForecast, viabilityForecast } from "@/lib/science/seed-life/viability-forecast";
 import type { TestOfLot } from "../germination-tests/tests-of-lot";
+import type { MoistureOfLot, StoreOfLot } from "./store-of-lot";
 
 /** Why there is no forecast. */
 export type NoForecast =
@@ -27,12 +30,28 @@ export interface Forecast {
   }[];
   /** tests that were not, because something else was counted as germinated, or before they were done */
   readonly leftOut: readonly TestOfLot[];
-  readonly prior: ReturnType<typeof lifePrior>;
-  readonly usualLife: UsualLife;
+  readonly prior: ForecastPrior;
+  /** null: nobody has written it, and how it is kept speaks alone */
+  readonly usualLife: UsualLife | null;
+  /** where the constants of its kind speak in the place of its usual life; else null */
+  readonly kept: KeptSeed | null;
+  /** readings that are missing for those to speak; none where they do, or where the kind has no constants */
+  readonly wouldTell: readonly ("moisture" | "temperature")[];
   readonly assumed: readonly Assumption[];
 }
 
+/** How a lot is kept, what its kind's constants make of that, and what its usual life alone would have said. */
+export interface KeptSeed extends Omit<StoragePrior, "prior" | "assumed"> {
+  readonly store: StoreOfLot;
+  readonly moisture: MoistureOfLot;
+  readonly temperature: NonNullable<StoreOfLot["temperature"]>;
+  /** null: the usual life is not known */
+  readonly likelyByUsualLife: CivilDay | null;
+}
+
 export interface KeepingQuestion {
+  /** null or left out: of its kind no constants are known */
+  readonly store?: StoreOfLot | null;
   readonly tests: readonly TestOfLot[];
   readonly yearFirst: CivilDay | null;
   readonly yearLast: CivilDay | null;
@@ -51,7 +70,8 @@ export interface KeepingQuestion {
 }
 
 /**
- * Until when a lot is good: the day on which its germination is forecast to pass the line, from its own tests and the usual life of its
+ * Until when a lot is good: the day on which its germination is forecast to pass the line, from its own tests and what is known of its kind: what
+ * the constants of the kind say of seed kept as this is, where its moisture and the warmth of its place were read, else the usual life of the
  * kind. Years are counted from the middle of the time in which it was harvested; tests on another basis than most of the lot's are left out.
  */
 export function howLongGood(question: KeepingQuestion): Forecast | { readonly why: NoForecast } {
@@ -59,11 +79,13 @@ export function howLongGood(question: KeepingQuestion): Forecast | { readonly wh
   if (crop.clonal) return { why: "kept by division" };
   if (!crop.dryStorage) return { why: "not stored dry" };
   const life = usualLifeOf(crop);
-  if (life === null || life.low + life.high <= 0) return { why: "usual life not known" };
+  const byLife = life === null || life.low + life.high <= 0 ? null : lifePrior(life);
+  const byStore = priorOfStore(question.store ?? null);
+  const prior = byStore?.prior ?? byLife;
+  if (prior === null) return { why: "usual life not known" };
   if (yearFirst === null || yearLast === null) return { why: "year not known" };
   const harvest = middleDay(yearFirst, yearLast);
   const { used, leftOut } = testsOnOneBasis(question.tests, harvest);
-  const prior = lifePrior(life);
   const tests = used.map(({ years, sown, normal }) => ({ years, sown, normal }));
   const forecast = viabilityForecast({ tests, prior, threshold });
   if (!forecast.ok) return { why: "not worked out" };
@@ -73,15 +95,52 @@ export function howLongGood(question: KeepingQuestion): Forecast | { readonly wh
     low: afterYears(yearFirst, low),
     high: afterYears(yearLast, high),
   };
+  const alone = byStore && byLife ? viabilityForecast({ tests, prior: byLife, threshold }) : null;
+  const likelyByUsualLife = alone?.ok ? afterYears(harvest, alone.value.yearsToThreshold.median) : null;
   return {
     forecast: forecast.value,
     until,
     used,
     leftOut,
     prior,
-    usualLife: life,
-    assumed: assumedOf(question, leftOut),
+    usualLife: byLife ? life : null,
+    kept: byStore ? { ...byStore.kept, likelyByUsualLife } : null,
+    wouldTell: wouldTell(question.store ?? null),
+    assumed: [...assumedOf(question, leftOut, byStore !== null), ...(byStore ? assumedOfStore(byStore) : [])],
   };
+}
+
+/** What the constants of its kind say of a lot; null where they cannot speak. */
+function priorOfStore(store: StoreOfLot | null) {
+  const { moisture, temperature } = store ?? {};
+  if (!store || !moisture || !temperature) return null;
+  const { constants } = store;
+  const found = storagePrior({
+    constants,
+    moisturePercent: moisture.percent,
+    temperatureC: temperature.celsius,
+  });
+  if (!found.ok) return null;
+  const { prior, assumed, ...said } = found.value;
+  return { prior, assumed, kept: { ...said, store, moisture, temperature } };
+}
+
+function assumedOfStore({ assumed, kept }: NonNullable<ReturnType<typeof priorOfStore>>): Assumption[] {
+  const { longestYears, temperature } = kept;
+  const taken: Assumption[] = [...assumed];
+  if (longestYears !== null)
+    taken.push({
+      code: "longest-believed",
+      text: `σ is no more than ${longestYears} years, whatever the equation says, for nobody has seen it hold longer`,
+    });
+  if (temperature.places > 1)
+    taken.push({ code: "warmest-place", text: `all of it stands as warm as in ${temperature.place}` });
+  return taken;
+}
+
+function wouldTell(store: StoreOfLot | null): Forecast["wouldTell"] {
+  if (!store) return [];
+  return [...(store.moisture ? [] : (["moisture"] as const)), ...(store.temperature ? [] : (["temperature"] as const))];
 }
 
 /** The steward's own value, else the table of storage lives, else the crop's profile. */
@@ -106,7 +165,11 @@ function testsOnOneBasis(tests: readonly TestOfLot[], harvest: CivilDay) {
   return { used, leftOut: tests.filter((test) => !basis.includes(test)) };
 }
 
-function assumedOf({ yearFirst, yearLast, tests }: KeepingQuestion, leftOut: readonly TestOfLot[]): Assumption[] {
+function assumedOf(
+  { yearFirst, yearLast, tests }: KeepingQuestion,
+  leftOut: readonly TestOfLot[],
+  byStore: boolean,
+): Assumption[] {
   const assumed: Assumption[] = [];
   if (yearFirst !== yearLast)
     assumed.push({
@@ -115,7 +178,11 @@ function assumedOf({ yearFirst, yearLast, tests }: KeepingQuestion, leftOut: rea
     });
   if (tests.some((test) => test.basis === null && !leftOut.includes(test)))
     assumed.push({ code: "seedlings-counted", text: "where a test does not say, normal seedlings were counted" });
-  assumed.push({ code: "kept-as-usual", text: "it is kept cool and dry, as the usual life of the crop is meant" });
+  assumed.push(
+    byStore
+      ? { code: "kept-alike", text: "it has been sealed since its harvest, at the moisture and the warmth of today" }
+      : { code: "kept-as-usual", text: "it is kept cool and dry, as the usual life of the crop is meant" },
+  );
   return assumed;
 }
 

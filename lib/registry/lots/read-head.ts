@@ -7,6 +7,7 @@ import { leadingRecord } from "./same-lot";
 export interface CropOfLot {
   readonly cropKey: string;
   readonly commonName: string;
+  readonly latinName: string | null;
   readonly clonal: boolean;
   readonly dryStorage: boolean;
   readonly matingSystem: string | null;
@@ -52,7 +53,7 @@ interface HeadSql
 export async function readHead(db: Client, lotId: string): Promise<LotHead | null> {
   const rows = await db.$queryRaw<HeadSql[]>(sql`
     SELECT l.*, v."name" AS "variety", v."seedCoat", v."cautions" AS "varietyCautions", v."plantsWanted", p."name" AS "holder",
-      s."name" AS "strain", g."name" AS "growOut", c."key" AS "cropKey", c."commonName", c."clonal", c."dryStorage", c."matingSystem",
+      s."name" AS "strain", g."name" AS "growOut", c."key" AS "cropKey", c."commonName", c."latinName", c."clonal", c."dryStorage", c."matingSystem",
       c."plantsMin", c."seedLifeYearsMin", c."seedLifeYearsMax", c."seedsPerGramMin", c."seedsPerGramMax",
       c."cautions" AS "cropCautions", o."field" AS "ownField", o."value" AS "ownValue"
     FROM "Lot" l JOIN "Variety" v ON v."id" = l."varietyId" JOIN "Crop" c ON c."id" = v."cropId"
@@ -89,6 +90,7 @@ function cropOf(row: HeadSql, own: readonly { field: string; value: string }[]):
   return {
     ...rest,
     cropKey: row.cropKey,
+    latinName: row.latinName,
     clonal: Boolean(row.clonal),
     dryStorage: Boolean(row.dryStorage),
     ownSeedLife: own.some(({ field }) => field.startsWith("seedLifeYears")),

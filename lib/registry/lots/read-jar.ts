@@ -1,15 +1,18 @@
 import { type Database, readTogether } from "@/lib/db";
 import type { Settings } from "@/lib/schemas/settings";
 import type { CivilDay } from "@/lib/science/dates/civil-day";
+import { dryingsSelection, readingsSelection } from "../drying/read-drying";
 import { figuresOfVariety, type LotFigures } from "../figures/read-figures";
 import type { TestOfLot } from "../germination-tests/tests-of-lot";
 import { type GiveVerdict, mayGive } from "../reserve/may-give";
 import { type Holding, holdingsOfRows, holdingsOfVariety, wordsOfVariety } from "../reserve/read-holdings";
 import { type ReserveOfVariety, reserveOfVariety } from "../reserve/reserve-of-variety";
+import { ownTableSelection, validOwnValues } from "../tables/own-table-values";
 import { type Forecast, howLongGood, type NoForecast } from "./how-long-good";
 import { liveSeeds, type SeedCount, seedsIn } from "./live-seeds";
 import { type LotHead, readHead } from "./read-head";
 import { testsOfLot, testsSummedUp } from "./read-tests";
+import { storeOfLot } from "./store-of-lot";
 import { testedTooLongAgo } from "./test-age";
 
 /** A jar with what is in it, how long that is good, and what its holder keeps back. Null is not known. */
@@ -43,6 +46,9 @@ export async function readJar(
     holdings: holdingsOfVariety(lot.varietyId),
     words: wordsOfVariety(lot.varietyId),
     tests: testsOfLot(lot.id),
+    readings: readingsSelection(lot.id),
+    dryings: dryingsSelection(lot.id),
+    own: ownTableSelection(["viability-constants", "oil-content"]),
   });
   const holdings = holdingsOfRows(rows.holdings, allFigures);
   const tests = testsSummedUp(rows.tests);
@@ -63,7 +69,9 @@ export async function readJar(
     settings,
     today,
   });
-  const keeping = howLongGood({ tests, ...lot, threshold: settings.renewalPlan });
+  const containers = holdings.find((each) => each.id === lot.id)?.containers ?? [];
+  const store = storeOfLot({ ...rows, crop, containers, own: validOwnValues(rows.own) });
+  const keeping = howLongGood({ tests, ...lot, store, threshold: settings.renewalPlan });
   const likelyBelow = !("why" in keeping) && keeping.until.likely < today;
   const aged = lastTest !== null && testedTooLongAgo(lastTest, crop.seedLifeYearsMax, today);
   const live = liveSeeds(seeds, lastTest);

@@ -157,7 +157,7 @@ export const publishedTables: readonly PublishedTable[] = [
     key: "viability-constants",
     title: "Constants of seed life",
     about:
-      "For how long seed lives at a given moisture and warmth, of the few kinds whose constants were read in their source. No forecast of a lot stands on them: its own tests lead there.",
+      "For how long seed lives at a given moisture and warmth, of the few kinds whose constants were read in their source. Where a lot's moisture and the warmth of its place were read, its forecast begins with them; its own tests lead.",
     method: "viability",
     fields: [
       { key: "KE", name: "KE", kind: "number", least: 0, most: 30 },

@@ -1,6 +1,7 @@
-import { expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import type { TestOfLot } from "@/lib/registry/germination-tests/tests-of-lot";
 import { howLongGood, type KeepingQuestion } from "@/lib/registry/lots/how-long-good";
+import type { StoreOfLot } from "@/lib/registry/lots/store-of-lot";
 
 const testOf = (on: string, sown: number, normal: number, more: Partial<TestOfLot> = {}): TestOfLot => ({
   id: on,
@@ -105,6 +106,61 @@ test("the steward's own seed life goes before the table of storage lives", () =>
   const leek = { ...crop, cropKey: "leek", commonName: "Leek", ownSeedLife: false };
   const table = forecast(ask([], { crop: leek })).usualLife;
   // two to three years by the storage lists
-  expect([table.low, table.high]).toEqual([2, 3]);
-  expect(forecast(ask([], { crop: { ...leek, ownSeedLife: true } })).usualLife.low).toBe(5.6);
+  expect([table?.low, table?.high]).toEqual([2, 3]);
+  expect(forecast(ask([], { crop: { ...leek, ownSeedLife: true } })).usualLife?.low).toBe(5.6);
+});
+
+describe("seed of a kind whose constants are known", () => {
+  // Wheat, Ellis & Hong 2007; 10 % at 20 °C is σ 686.1 days, 1.8785 years (seed-testing reference, section c).
+  const store: StoreOfLot = {
+    ...{ kind: "Wheat", constants: { KE: 8.498, CW: 4.836, CH: 0.0322, CQ: 0.000454 }, source: "of the test", own: [] },
+    moisture: { percent: 10, on: "2010-09-01", from: null },
+    temperature: { place: "shelf", celsius: 20, places: 1 },
+  };
+
+  test("is forecast by them, and what its usual life alone would say stands beside it", () => {
+    const answer = forecast(ask([], { store }));
+    expect(answer.prior.lnSigmaYears.mean).toBeCloseTo(Math.log(1.8785), 4);
+    expect(answer.prior.lnSigmaYears.sd).toBe(1);
+    // by the other program of tests/reference, summed over its grid: 0.132, 1.630 and 10.38 years
+    expect(answer.forecast.yearsToThreshold.median).toBeCloseTo(1.63, 2);
+    expect(answer.forecast.yearsToThreshold.high).toBeCloseTo(10.38, 1);
+    expect(answer.kept).toMatchObject({ longestYears: null, moisture: { percent: 10 } });
+    expect(answer.kept?.likelyByUsualLife).toBe(forecast(ask([])).until.likely);
+    expect(answer.assumed.map(({ code }) => code)).toEqual(["kept-alike"]);
+    expect(answer.wouldTell).toEqual([]);
+  });
+
+  test("and its own tests lead: after four of them both beginnings say the same year", () => {
+    const tests = [
+      testOf("2010-06-01", 400, 388),
+      testOf("2013-06-01", 400, 376),
+      testOf("2016-06-01", 400, 352),
+      testOf("2019-06-01", 400, 312),
+    ];
+    const years = [ask(tests, { store }), ask(tests)].map((answer) => forecast(answer).until.likely.slice(0, 4));
+    expect(years[0]).toBe(years[1]);
+  });
+
+  test("is not held to live longer than anybody has seen, and in several places as in the warmest", () => {
+    const temperature = { place: "cellar", celsius: 5, places: 2 };
+    const answer = forecast(
+      ask([], { store: { ...store, moisture: { percent: 8, on: "2010-09-01", from: null }, temperature } }),
+    );
+    expect(answer.kept?.longestYears).toBe(15);
+    expect(answer.assumed.map(({ code }) => code)).toEqual(["kept-alike", "longest-believed", "warmest-place"]);
+  });
+
+  test("goes by its usual life where a reading is missing, which is named", () => {
+    const answer = forecast(ask([], { store: { ...store, moisture: null, temperature: null } }));
+    expect(answer.kept).toBeNull();
+    expect(answer.wouldTell).toEqual(["moisture", "temperature"]);
+    expect(forecast(ask([], { store: { ...store, temperature: null } })).wouldTell).toEqual(["temperature"]);
+  });
+
+  test("has a forecast where nobody wrote its usual life", () => {
+    const nothing = { ...crop, seedLifeYearsMin: null, seedLifeYearsMax: null };
+    const answer = forecast(ask([], { store, crop: nothing }));
+    expect([answer.usualLife, answer.kept?.likelyByUsualLife]).toEqual([null, null]);
+  });
 });

@@ -68,7 +68,6 @@ onEveryEngine("a lot", (fresh) => {
       ]),
     );
     expect(lot?.tests[0]?.germination?.share).toBe(0.9);
-    expect(lot?.lot.crop).toMatchObject({ cropKey: "bean-broad", clonal: false, dryStorage: true });
 
     const list = await listLots(db, LotListQuerySchema.parse({ filter: "loft fen" }), defaultSettings);
     expect([list.all, list.found]).toEqual([2, 0]);
@@ -82,5 +81,23 @@ onEveryEngine("a lot", (fresh) => {
       "Lot Ham 3: given 140 seeds, 2025-10-01",
       "A lot of Hamble Long: Ham 3",
     ]);
+    expect(lot?.lot.crop).toMatchObject({ cropKey: "bean-broad", clonal: false, dryStorage: true });
+
+    // how it is kept, as the constants of its kind ask for it, with an own value among them
+    const maizeId = await aVariety(db, "Ash Flint", "maize-field");
+    const flint = await aLot(db, maizeId, { number: "Ash 1", year: "2024" });
+    const reading = { lotId: flint, on: "2025-01-05", onFirst: "2025-01-05", onLast: "2025-01-05", percent: 10.5 };
+    await db.write.moistureReading.create({ data: { id: "m", ...reading } });
+    await db.write.place.create({ data: { id: "c", name: "Cellar", nameKey: "cellar", temperatureC: 12 } });
+    await db.write.container.create({ data: { id: "k", code: "K", lotId: flint, placeId: "c" } });
+    const own = { table: "viability-constants", row: "Maize", field: "KE", value: "9.5", reason: "a flour type" };
+    await db.write.tableOverride.create({ data: { id: "o", ...own } });
+    const kept = await readLot(db, flint, { settings: defaultSettings, today });
+    expect(kept?.keeping).toMatchObject({
+      kept: {
+        ...{ moisture: { percent: 10.5 }, temperature: { place: "Cellar", celsius: 12 } },
+        store: { constants: { KE: 9.5, CW: 5.993 }, own: [{ field: "KE", instead: 9.993 }] },
+      },
+    });
   });
 });
