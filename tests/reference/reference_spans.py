@@ -79,6 +79,44 @@ def cases_of_plants(lot, separate):
     return found
 
 
+def corners_of_shares(shares, n):
+    """Seed shares of n plants at their worst and at their best; what is not known lies between."""
+    even = [Fr(1, n)] * n
+    if shares == "equal":
+        return [even]
+    if shares in (None, "unknown"):
+        return [[Fr(1)] + [Fr(0)] * (n - 1), even]
+    q = Fr(shares["largest"])
+    many, left = [], Fr(1)
+    while left >= q - Fr(1, 10**9):
+        many, left = many + [q], left - q
+    worst = many + [max(left, Fr(0))] + [Fr(0)] * n
+    return [worst[: max(n, len(many) + 1)], [q] + [(1 - q) / (n - 1)] * (n - 1) if n > 1 else [q]]
+
+
+def plant_by_plant(lot, s, m):
+    """(a, kappa, alpha) of every admissible case where only the seed parents that shed pollen selfed: c of each plant, summed as it is. Plants
+    of one share are alike, so how many of them shed is tried, with others that shed and gave no seed."""
+    shares = lot.get("seedShares")
+    (mlow, mhigh), (flow, fhigh) = bounds(lot.get("pollenParents")), bounds(lot.get("seedParents"))
+    flow = max(flow, fewest(shares))
+    found = []
+    for nf in range(flow, (max(20, flow) if fhigh is None else fhigh) + 1):
+        for q in corners_of_shares(shares, nf):
+            q = [float(x) for x in q if x > 0]
+            kinds = sorted(set(q))
+            for sheds in itertools.product(*[range(q.count(k) + 1) for k in kinds]):
+                for n in range(max(mlow, sum(sheds), 1), (max(20, mlow, len(q)) if mhigh is None else mhigh) + 1):
+                    selfed = sum(s * k * j for k, j in zip(kinds, sheds))
+                    u = (1 - selfed) * (1 - m)
+                    c2 = (n - sum(sheds)) * (u / n / 2) ** 2
+                    for k, j in zip(kinds, sheds):
+                        c2 += j * (((1 + s) * k + u / n) / 2) ** 2 + (q.count(k) - j) * (k / 2) ** 2
+                    alpha = sum(j * k * (s + (1 - s) * (1 - m) / n) for k, j in zip(kinds, sheds))
+                    found.append(((1 + selfed + u) / 2, c2, alpha))
+    return found
+
+
 def rates(lot):
     s = lot.get("selfingRate", 0)
     return (float(s["low"]), float(s["high"])) if isinstance(s, dict) else (float(s), float(s))
@@ -110,6 +148,11 @@ def drift(lot):
     known = known and not lot.get("seedParentsMayNotShed")
     ways = []
     separate = lot.get("sexes") == "separate"
+    if lot.get("seedParentsMayNotShed") and rates(lot)[1] > 0:
+        cases = [c for s in rates(lot) for c in plant_by_plant(lot, s, m)]
+        apart = cases_of_plants(lot, True)  # none shed: here numbers may be without bound
+        cases += [(1 - m / 2, float(kappa(t, 0.0, m)), 0.0) for t in apart]
+        return [(min(x), max(x)) for x in zip(*cases)]
     if known:
         mm, ff, mf = terms(lot)
         ways.append(([(mm, mf, ff)], *rates(lot), not separate and not lot.get("selfIncompatible")))
@@ -302,7 +345,8 @@ def random_grow_out(rng):
             g[key] = value
     if g.get("selfIncompatible") and bounds(g.get("pollenParents"))[1] == 1:
         g["pollenParents"] = {"low": 1, "high": 4}
-    if g.get("sexes") != "separate" and not g.get("selfIncompatible") and "selfingRate" not in g and rng.random() < 0.15:
+    loose = not isinstance(shares, list) or "selfingRate" not in g  # which of listed plants shed is not tried here
+    if g.get("sexes") != "separate" and not g.get("selfIncompatible") and loose and rng.random() < 0.15:
         g["seedParentsMayNotShed"] = True
     return g
 

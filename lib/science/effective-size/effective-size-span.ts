@@ -3,6 +3,7 @@ import type { PlotParents, Shares } from "@/lib/science/effective-size/plot-pare
 import { plotParentsAssumed } from "@/lib/science/effective-size/plot-parents-assumed";
 import { sameParentProbability } from "@/lib/science/effective-size/same-parent-probability";
 import type { SameParentTerms } from "@/lib/science/effective-size/same-parent-terms";
+import { mostWhereSomeShed } from "@/lib/science/effective-size/some-shed";
 import { spanFaults } from "@/lib/science/effective-size/span-faults";
 import { type Assumption, accepted, type Outcome, refused } from "@/lib/science/outcome";
 
@@ -51,7 +52,8 @@ export interface EffectiveSizeSpan {
  *     P_MM: 1/seed parents where shares are equal, (1 + cv²)/seed parents, Σq² where listed, sumOfSquaresBounds where only the
  *     largest is known; where nothing is known from 1/seed parents to 1 (one plant gave nearly all)
  *     pollen parents without bound: their terms go to 0, which leaves 4·seed parents for equal shares and no selfing
- *     seed parents that may not have shed: also the case of none that did, as if the sexes were separate (see endsOfTerms)
+ *     seed parents that may not have shed: also the case of none that did, as if the sexes were separate (see endsOfTerms); where plants
+ *     self, only those that shed pollen did: any number of them (see mostWhereSomeShed)
  *
  * Both ends equal where nothing is missing: it is then effectiveSize. Refused: bounds in the wrong order or below 1 plant, more
  * seed than pollen parents of a hermaphrodite, shares that fit no possible count, neither number bounded and nothing to say.
@@ -69,8 +71,13 @@ export function effectiveSizeSpan(input: EffectiveSizeSpanInput): Outcome<Effect
     cases.push({ of, ...endsOfTerms(of) });
   }
   const highs = cases.map((each) => sizeOf(each.of, each.best));
+  const lows = cases.map((each) => sizeOf(each.of, each.worst) ?? 0);
+  if (mayBeApart(input) && (input.selfingRate ?? 0) > 0) {
+    const { fromOnePlant } = mostWhereSomeShed(input, input.selfingRate ?? 0);
+    lows[0] = 1 / (fromOnePlant * (1 + (input.inbreeding ?? 0)));
+  }
   return accepted({
-    low: Math.min(...cases.map((each) => sizeOf(each.of, each.worst) ?? 0)),
+    low: Math.min(...lows),
     high: highs.reduce((most, high) => (most === null || high === null ? null : Math.max(most, high))),
     assumed: assumedOf(input, fewestPollen, mostSeed),
   });

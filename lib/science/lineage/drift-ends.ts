@@ -2,6 +2,7 @@ import type { CountBounds, SharesKnown } from "@/lib/science/effective-size/effe
 import { type EndsOfTerms, endsOfTerms } from "@/lib/science/effective-size/ends-of-terms";
 import type { Shares } from "@/lib/science/effective-size/plot-parents";
 import { type SameParentTerms, sameParentTerms } from "@/lib/science/effective-size/same-parent-terms";
+import { type MostWhereSomeShed, mostWhereSomeShed } from "@/lib/science/effective-size/some-shed";
 import type { Ends, GrowOutAsKnown, PlantsKnown } from "@/lib/science/lineage/span-lots";
 
 /** What one grow-out does to its parents' genes, at its least and at its greatest. */
@@ -19,7 +20,8 @@ export interface DriftEnds {
  *
  *     a and α rise with s; α rises with P_MF; κ_m rises with P_MM, P_MF and P_FF and is convex in s, since it is Σ c² with every c
  *     linear in s: its greatest lies at an end of s, its least at an end or at s = −B/2A of κ_m = ¼(A s² + B s + C)
- *     some plants shed no pollen, which is not known: both cases are taken, as many seed parents shed it as can be, or none of them
+ *     some plants shed no pollen, which is not known: both cases are taken, as many seed parents shed it as can be, or none of them; where plants
+ *     self, those that shed no pollen do not, and the greatest may lie between (mostWhereSomeShed)
  *
  * Takes a grow-out that knownLotFaults found sound. Gives probabilities. Source: derived from the recursion of lineage.
  */
@@ -29,8 +31,30 @@ export function driftEnds(lot: GrowOutAsKnown): DriftEnds {
   const canSelf = lot.sexes !== "separate" && lot.selfIncompatible !== true;
   const together = endsAt(worst, best, rateEnds(lot.selfingRate), foreign, canSelf);
   if (lot.seedParentsMayNotShed !== true || lot.sexes === "separate") return together;
-  const apart = termsOf({ ...lot, sexes: "separate", selfIncompatible: false, seedParentsMayNotShed: false });
-  return both(together, endsAt(apart.worst, apart.best, { low: 0, high: 0 }, foreign, false));
+  const noneShed = termsOf({ ...lot, sexes: "separate", selfIncompatible: false, seedParentsMayNotShed: false });
+  const apart = endsAt(noneShed.worst, noneShed.best, { low: 0, high: 0 }, foreign, false);
+  return canSelf && rateEnds(lot.selfingRate).high > 0 ? someShed(lot, apart) : both(together, apart);
+}
+
+/** Where those that shed pollen selfed, too: from none that did to the most that any of them could do. */
+function someShed(lot: GrowOutAsKnown, apart: DriftEnds): DriftEnds {
+  const foreign = lot.foreignPollen ?? 0;
+  const { low, high } = rateEnds(lot.selfingRate);
+  const { seedShares } = lot;
+  const plants = { pollenParents: boundsOf(lot.pollenParents), seedParents: boundsOf(lot.seedParents), seedShares };
+  const cases = [low, high].map((rate) => mostWhereSomeShed(plants, rate, foreign));
+  const most = (of: (each: MostWhereSomeShed) => number) => Math.max(...cases.map(of));
+  return {
+    passing: { low: apart.passing.low, high: 1 - ((1 - most(({ selfed }) => selfed)) * foreign) / 2 },
+    fromOnePlant: {
+      low: apart.fromOnePlant.low,
+      high: Math.max(
+        apart.fromOnePlant.high,
+        most(({ fromOnePlant }) => fromOnePlant),
+      ),
+    },
+    insideOnePlant: { low: 0, high: most(({ insideOnePlant }) => insideOnePlant) },
+  };
 }
 
 export function rateEnds(rate: number | Ends | undefined): Ends {

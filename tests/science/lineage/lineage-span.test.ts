@@ -155,7 +155,7 @@ describe("the span of a lineage, worked by hand", () => {
     near(inbreeding, 0, 1 / 8);
   });
 
-  it("ever more seed parents that self by half, 8 that shed pollen: κ falls to ¼·(½)²·⅛, below that of a thousand seed parents", () => {
+  it("ever more seed parents, 8 that shed pollen: none of those selfed at the best, so that κ falls to ¼·⅛, below that of a thousand", () => {
     const spanOf = (high: number | null) => {
       const plants = {
         pollenParents: 8,
@@ -166,9 +166,9 @@ describe("the span of a lineage, worked by hand", () => {
       return ofLot({ lots: [founder, grown("B", "A", { ...plants, seedParentsMayNotShed: true })] }, "B").coancestry
         .low;
     };
-    expect(spanOf(null)).toBeCloseTo(1 / 256, 12);
-    // ½·¼(1.5²/1000 + 2·0.5·1.5/1000 + 0.5²/8)
-    expect(spanOf(1000)).toBeCloseTo((0.00225 + 0.0015 + 0.03125) / 8, 12);
+    // ½ of κ: a thousand mothers apart from 8 fathers
+    expect(spanOf(null)).toBeCloseTo(1 / 64, 12);
+    expect(spanOf(1000)).toBeCloseTo((1 / 1000 + 1 / 8) / 8, 12);
   });
 
   it("foreign pollen moves the kinship, not the size of the plants' own number", () => {
