@@ -15,6 +15,7 @@ import { isEmpty } from "@/lib/registry/transfers/after-giving";
 import type { Settings } from "@/lib/schemas/settings";
 import {
   keepingExplanation,
+  keptInWords,
   noForecastInWords,
   untilInWords,
   untilSpan,
@@ -140,7 +141,7 @@ function UntilWhen({ read, settings, today }: { read: LotRead; settings: Setting
             : keeping.kept
               ? "No test of its own: this is how such seed lives where it is kept."
               : "No test of its own: this is the usual life of its kind speaking."}{" "}
-          {wouldTellInWords(keeping)}
+          {keptInWords(keeping)} {wouldTellInWords(keeping)}
         </p>
       }
     >

@@ -114,6 +114,15 @@ function inputsOfStore({ store, moisture, temperature, sigmaYears }: KeptSeed, l
   ];
 }
 
+/** What the forecast begins with where the constants of its kind speak, and what it would be without them; null where they do not. */
+export function keptInWords({ kept }: Forecast): string | null {
+  if (kept === null) return null;
+  const { store, moisture, temperature, likelyByUsualLife: alone } = kept;
+  const so = `${plainNumber(moisture.percent, 1)} % moisture and ${plainNumber(temperature.celsius, 1)} °C`;
+  const without = alone === null ? "" : `; by the usual life of its kind alone it would be about ${alone.slice(0, 4)}`;
+  return `It begins with the constants of ${store.kind} at ${so}${without}.`;
+}
+
 /** Which readings would let the constants of its kind speak; null where they do, or where there are none. */
 export function wouldTellInWords({ wouldTell }: Forecast): string | null {
   if (wouldTell.length === 0) return null;
