@@ -40,6 +40,8 @@ export interface LotToRestoreWith {
   readonly against: readonly AgainstLot[];
   /** of the seed that lives in it, by its last test; null not known */
   readonly living: number | null;
+  /** it was never tested: half of its seed is taken as alive, which counts only where a reason overrules that */
+  readonly lifeAssumed: boolean;
   /** living seeds that its holder can part with */
   readonly canGive: number | null;
   /** whether what must stay is the holder's reserve, or half of the jar because the reserve cannot be worked out */
@@ -76,7 +78,7 @@ export async function readRestore(
   const identities = new Map((await readRows(db, identityGrades(variety.id))).map((row) => [row.id, row.grade]));
   const strains = strainObjections(blend.lots);
   const lots = blend.lots.map((lot): LotToRestoreWith => {
-    const { living, canGive, keeps, livingPerGram } = seedOf(lot, jars.get(lot.id));
+    const seed = seedOf(lot, jars.get(lot.id));
     const standing = lineageStanding(
       { lineageFigures: true, diversityRetained: lot.lineageKnown ? 1 : null, founders: lot.founders },
       crop.matingSystem,
@@ -85,11 +87,11 @@ export async function readRestore(
     const foreign = (lot.foreignAncestry ?? 0) > 1e-9;
     return {
       ...{ id: lot.id, number: lot.number, year: lot.year, holder: lot.holder, founders: lot.founders },
-      ...{ living, canGive, keeps, livingPerGram, foreign, standing },
+      ...{ ...seed, foreign, standing },
       against: [
         ...lot.objections,
         ...strains.filter(({ number }) => number === lot.number),
-        ...ownObjections(lot, standing, foreign, canGive, identities.get(lot.id) ?? null),
+        ...ownObjections(lot, standing, foreign, seed.canGive, identities.get(lot.id) ?? null),
       ],
     };
   });
@@ -126,24 +128,22 @@ function ownObjections(
   if (lot.grams === null) say("amount-not-known", "holds an amount that is not known", false);
   else if (lot.thousandSeedGrams === null)
     say("seed-weight-not-known", "has no seed weight: count and weigh some of it", false);
-  else if (lot.test !== null && canGive !== null && canGive < 1)
-    say(
-      lot.test.germination > 0 ? "reserve-not-met" : "nothing-lives",
-      lot.test.germination > 0
-        ? "is needed by its holder: it does not go beyond the reserve"
-        : "did not germinate at all",
-      false,
-    );
+  else if (lot.test?.germination === 0) say("nothing-lives", "did not germinate at all", false);
+  else if (canGive !== null && canGive < 1)
+    say("reserve-not-met", "is needed by its holder: it does not go beyond the reserve", false);
   return found;
 }
+
+/** Of a jar that was never tested. */
+const aliveUntested = 0.5;
 
 /** What lives in a jar and what of it can be given: what goes beyond the holder's reserve, taken evenly from all of the holder's good jars. */
 function seedOf(lot: BlendCandidate, jar: LotToSow | undefined) {
   const seeds =
     lot.thousandSeedGrams === null ? null : seedsIn(lot.grams, lot.thousandSeedGrams, { min: null, max: null });
-  const living = seeds?.value == null || lot.test === null ? null : seeds.value * lot.test.germination;
-  const livingPerGram =
-    lot.thousandSeedGrams === null || lot.test === null ? null : (1000 / lot.thousandSeedGrams) * lot.test.germination;
+  const alive = lot.test?.germination ?? aliveUntested;
+  const living = seeds?.value == null ? null : seeds.value * alive;
+  const livingPerGram = lot.thousandSeedGrams === null ? null : (1000 / lot.thousandSeedGrams) * alive;
   const reserve = jar?.reserve ?? null;
   const held = reserve?.onHand.value ?? null;
   const known =
@@ -152,6 +152,7 @@ function seedOf(lot: BlendCandidate, jar: LotToSow | undefined) {
   return {
     living,
     livingPerGram,
+    lifeAssumed: lot.test === null,
     canGive: living === null ? null : Math.floor(living * part),
     keeps: known ? ("reserve" as const) : ("half" as const),
   };

@@ -22,6 +22,8 @@ export type NothingHelps =
 export interface RestoreAdvice {
   /** the lots among which it was chosen */
   readonly among: readonly LotToRestoreWith[];
+  /** Θ among them, in their order: by the native genes where some are foreign; null where no lineage can be followed */
+  readonly near: readonly (readonly number[])[] | null;
   readonly parts: readonly PartOfAdvice[];
   /** of the mix; null where none can be told */
   readonly figures: MixFigures | null;
@@ -38,35 +40,49 @@ export interface RestoreAdvice {
 /** Less than this is no gain: a twentieth of a point. */
 const NO_GAIN = 0.0005;
 
-/** The lots against which nothing stands, and those whose objections a reason overrules. */
-export function usable(lots: readonly LotToRestoreWith[], overruled: ReadonlySet<string>): LotToRestoreWith[] {
-  return lots.filter(({ id, against }) => against.every(({ overridable }) => overridable && overruled.has(id)));
+/** What of that which stands against lots does not count. */
+export interface Overruled {
+  /** lots of which a reason overrules it */
+  readonly lots: ReadonlySet<string>;
+  /** foreign pollen, of all of them: they are then compared by their native genes alone */
+  readonly foreign: boolean;
+}
+
+/** The lots against which nothing stands, and those whose objections are overruled. */
+export function usable(lots: readonly LotToRestoreWith[], overruled: Overruled): LotToRestoreWith[] {
+  return lots.filter(({ id, against }) =>
+    against.every(
+      ({ code, overridable }) =>
+        (code === "foreign-pollen" && overruled.foreign) || (overridable && overruled.lots.has(id)),
+    ),
+  );
+}
+
+/** The lots that nothing but foreign pollen keeps out. */
+export function keptOutByForeignAlone(lots: readonly LotToRestoreWith[]): LotToRestoreWith[] {
+  return lots.filter(({ against }) => against.length > 0 && against.every(({ code }) => code === "foreign-pollen"));
 }
 
 /**
  * The mix of lots that keeps most for so many living seeds, of no jar more than its holder can part with. Where a lot with foreign genes is
- * among them native kinship decides, for foreign genes make kin look strange. `overruled` are lots that go in against what stands there.
+ * among them native kinship decides, for foreign genes make kin look strange. `overruled` is what goes in against what stands there.
  */
-export function restoreAdvice(
-  { lots, ground }: RestoreGround,
-  wanted: number,
-  overruled: ReadonlySet<string>,
-): RestoreAdvice {
+export function restoreAdvice({ lots, ground }: RestoreGround, wanted: number, overruled: Overruled): RestoreAdvice {
   const among = usable(lots, overruled).filter(({ canGive, living }) => (canGive ?? living ?? 0) > 0);
   const mostSeeds = among.reduce((sum, { canGive }) => sum + (canGive ?? 0), 0);
   const seeds = Math.max(1, Math.min(Math.round(wanted), mostSeeds));
-  const none = { among, parts: [], figures: null, best: null, kept: null, seeds, mostSeeds };
-  if (ground === null) return { ...none, nothing: "no lineage" };
-  if (among.length === 0) return { ...none, nothing: "no lot can be used" };
   const places = among.map((lot) => lots.indexOf(lot));
   const foreign = among.some((lot) => lot.foreign);
+  const gram = ground && gramOf(ground, places, foreign);
+  const none = { among, near: gram, parts: [], figures: null, best: null, kept: null, seeds, mostSeeds };
+  if (ground === null || gram === null) return { ...none, nothing: "no lineage" };
+  if (among.length === 0) return { ...none, nothing: "no lot can be used" };
   const kept = (shares: readonly number[]) => keptOf(mixFigures(ground, shares), foreign);
   const best = among.reduce<RestoreAdvice["best"]>((found, lot, i) => {
     const own = kept(lots.map((_, k) => (k === places[i] ? 1 : 0)));
     return own !== null && (found === null || own > found.kept) ? { lot, kept: own } : found;
   }, null);
   if (among.length === 1) return { ...none, best, kept: best?.kept ?? null, nothing: "one lot can be used" };
-  const gram = gramOf(ground, places, foreign);
   const mix = leastMixWithin(
     gram,
     among.map(({ canGive }) => (canGive ?? 0) / seeds),
@@ -84,7 +100,10 @@ export function restoreAdvice(
     return [{ lot, share, seeds: living, grams: lot.livingPerGram ? living / lot.livingPerGram : null }];
   });
   const gain = (keptOf(figures, foreign) ?? 0) - best.kept;
-  const nothing = gain >= NO_GAIN && parts.length > 1 ? null : onePool(gram) ? "all are one pool" : "nothing is added";
+  // A lot that keeps most but cannot give so much seed is no answer by itself.
+  const helps = gain >= NO_GAIN || (best.lot.canGive ?? 0) < seeds;
+  const nothing =
+    helps && parts.length > 1 && !onePool(gram) ? null : onePool(gram) ? "all are one pool" : "nothing is added";
   return { ...none, parts, figures, best, kept: keptOf(figures, foreign), nothing };
 }
 

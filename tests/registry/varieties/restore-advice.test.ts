@@ -1,10 +1,10 @@
 import { describe, expect, it } from "vitest";
 import type { LotToRestoreWith, RestoreGround } from "@/lib/registry/varieties/read-restore";
-import { restoreAdvice, usable } from "@/lib/registry/varieties/restore-advice";
+import { keptOutByForeignAlone, restoreAdvice, usable } from "@/lib/registry/varieties/restore-advice";
 
 const lot = (number: string, more: Partial<LotToRestoreWith> = {}): LotToRestoreWith => ({
-  ...{ id: number, number, year: "2020", holder: "Oda Fenlight", against: [], living: 1000, canGive: 500 },
-  ...{ keeps: "reserve", livingPerGram: 4, foreign: false, standing: "counted", founders: ["Rai 1"] },
+  ...{ id: number, number, year: "2020", holder: "Oda Fenlight", against: [], living: 1000, lifeAssumed: false },
+  ...{ canGive: 500, keeps: "reserve", livingPerGram: 4, foreign: false, standing: "counted", founders: ["Rai 1"] },
   ...more,
 });
 
@@ -23,7 +23,7 @@ const two = [
   [0.1, 0.03],
   [0.03, 0.08],
 ];
-const nobody = new Set<string>();
+const nobody = { lots: new Set<string>(), foreign: false };
 
 describe("advice to restore a variety", () => {
   it("is the mix of least coancestry, in living seeds and in grams (two lots 0.10, 0.08, between 0.03)", () => {
@@ -45,6 +45,15 @@ describe("advice to restore a variety", () => {
     const all = restoreAdvice(groundOf([lot("A", { canGive: 30 }), lot("B", { canGive: 20 })], two), 100, nobody);
     expect(all).toMatchObject({ seeds: 50, mostSeeds: 50 });
     expect(all.parts.map(({ seeds }) => seeds)).toEqual([30, 20]);
+    // the second keeps most by itself and has too little: what is mixed to it is told, though it adds nothing to its kinship
+    const ofIt = [
+      [0.12, 0.05],
+      [0.05, 0.05],
+    ];
+    const scarce = [lot("A"), lot("B", { canGive: 25 })];
+    const found = restoreAdvice(groundOf(scarce, ofIt), 100, nobody);
+    expect(found).toMatchObject({ nothing: null, best: { lot: { number: "B" } } });
+    expect(found.parts.map(({ seeds }) => seeds)).toEqual([75, 25]);
   });
 
   it("leaves out what something stands against, unless it is overruled; what cannot be reckoned never comes in", () => {
@@ -54,7 +63,11 @@ describe("advice to restore a variety", () => {
     });
     const lots = [held, unweighed, lot("C")];
     expect(usable(lots, nobody).map(({ id }) => id)).toEqual(["C"]);
-    expect(usable(lots, new Set(["A", "B"])).map(({ id }) => id)).toEqual(["A", "C"]);
+    expect(usable(lots, { lots: new Set(["A", "B"]), foreign: false }).map(({ id }) => id)).toEqual(["A", "C"]);
+    const pollen = { code: "foreign-pollen" as const, words: "has foreign genes", overridable: true };
+    const crossed = [lot("D", { against: [pollen] }), lot("E", { against: [pollen, ...held.against] })];
+    expect(usable([...crossed, held], { lots: new Set(), foreign: true }).map(({ id }) => id)).toEqual(["D"]);
+    expect(keptOutByForeignAlone([...crossed, ...lots]).map(({ id }) => id)).toEqual(["D"]);
   });
 
   it("says when nothing would help, and why", () => {

@@ -4,11 +4,11 @@ import { notFound } from "next/navigation";
 import { PageHead, Section } from "@/components/frame";
 import { Figure } from "@/components/numbers";
 import { SeedCoat } from "@/components/seed-coat";
-import { Notice } from "@/components/ui";
+import { ButtonLink, Notice } from "@/components/ui";
 import { percent, wholeNumber } from "@/lib/display/numbers";
 import { counted, listed } from "@/lib/display/plurals";
 import { type LotToRestoreWith, type RestoreGround, readRestore } from "@/lib/registry/varieties/read-restore";
-import { type RestoreAdvice, restoreAdvice } from "@/lib/registry/varieties/restore-advice";
+import { keptOutByForeignAlone, type RestoreAdvice, restoreAdvice } from "@/lib/registry/varieties/restore-advice";
 import { storedSeedCoat } from "@/lib/schemas/varieties/seed-coat";
 import { current } from "../../../_session/current";
 import { unitsOf } from "../../../lots/_words/units-of";
@@ -36,8 +36,8 @@ export default async function RestorePage({ params, searchParams }: Parameters) 
   const { variety, crop } = read;
   const ground = crop.clonal ? null : await readRestore(db, read, { settings, today });
   const asked = ground && restoreAsked(await searchParams, ground);
-  const overruled = asked && asked.although !== "" ? asked.also : new Set<string>();
-  const advice = ground && asked ? restoreAdvice(ground, asked.seeds, overruled) : null;
+  const lots = asked && asked.although !== "" ? asked.also : new Set<string>();
+  const advice = ground && asked ? restoreAdvice(ground, asked.seeds, { lots, foreign: asked.foreign }) : null;
   const none = whyNone(ground);
   return (
     <div className="sheet stack">
@@ -73,7 +73,7 @@ function whyNone(ground: RestoreGround | null): { value: string; sentence: strin
 }
 
 function AdviceFigure({ advice, ground }: { advice: RestoreAdvice; ground: RestoreGround }) {
-  const { nothing, best, kept, parts } = advice;
+  const { nothing, best, kept, parts, seeds } = advice;
   if (nothing !== null)
     return (
       <Figure value="No mix helps" waiting={nothing === "no lot can be used"}>
@@ -81,11 +81,13 @@ function AdviceFigure({ advice, ground }: { advice: RestoreAdvice; ground: Resto
         {best ? ` Lot ${best.lot.number} alone keeps ${percent(best.kept)}.` : ""}
       </Figure>
     );
+  const few = best?.lot.canGive ?? 0;
   const own = advice.among.some(({ foreign }) => foreign) ? "variety’s own" : "founders’";
   return (
     <Figure value={percent(kept)} explanation={adviceExplanation(advice, ground)}>
       of the {own} diversity would be in a mix of {counted(parts.length, "lot")}. Lot {best?.lot.number} alone, the best
-      of them, keeps {percent(best?.kept ?? null)}.
+      of them, keeps {percent(best?.kept ?? null)}
+      {best && few < seeds ? `, but can give no more than ${counted(few, "living seed")}.` : "."}
     </Figure>
   );
 }
@@ -103,10 +105,13 @@ function Body({
   asked: RestoreAsked;
   units: ReturnType<typeof unitsOf>;
 }) {
-  const { parts, among, seeds, mostSeeds, nothing } = advice;
+  const { parts, among, near, seeds, mostSeeds, nothing } = advice;
   const inMix = new Set(parts.map(({ lot }) => lot.id));
   const shown = [...among].sort((a, b) => Number(inMix.has(b.id)) - Number(inMix.has(a.id))).slice(0, mostInTable);
-  const brought = among.filter(({ against }) => against.length > 0);
+  const brought = among.filter(({ against }) =>
+    against.some(({ code }) => code !== "foreign-pollen" || !asked.foreign),
+  );
+  const crossed = asked.foreign ? [] : keptOutByForeignAlone(ground.lots);
   const founders = [...new Set(among.flatMap((lot) => lot.founders))];
   return (
     <>
@@ -120,6 +125,18 @@ function Body({
           ))}
         </Notice>
       ) : null}
+      {crossed.length > 0 ? (
+        <Notice
+          title="Left out for foreign pollen"
+          actions={<ButtonLink href="?foreign=yes">Compare {crossed.length === 1 ? "it" : "them"}, too</ButtonLink>}
+        >
+          <p>
+            {counted(crossed.length, "lot")} had foreign pollen somewhere up the line and nothing else against{" "}
+            {crossed.length === 1 ? "it" : "them"}. Foreign genes make kin look strange, so such lots are compared by
+            their native genes alone.
+          </p>
+        </Notice>
+      ) : null}
       {nothing === null ? <WhoToAsk advice={advice} varietyId={varietyId} units={units} /> : null}
       {nothing === null && seeds < asked.seeds ? (
         <p>
@@ -127,10 +144,10 @@ function Body({
           {wholeNumber(asked.seeds)}: the mix is reckoned for these.
         </p>
       ) : null}
-      {shown.length > 1 && ground.ground ? (
+      {shown.length > 1 && near ? (
         <Section id="kinship" title="Kinship">
           <div className="stack">
-            <KinshipTable lots={shown} all={ground.lots} ground={ground.ground} />
+            <KinshipTable lots={shown} among={among} near={near} />
             {among.length > shown.length ? (
               <p className="quiet">{among.length - shown.length} more were compared.</p>
             ) : null}
@@ -148,7 +165,7 @@ function Body({
           <p>
             {among.length === 0
               ? "No lot is left to choose among."
-              : `${listed(among.map(({ number }) => number))}: tested, weighed, and nothing stands against ${among.length === 1 ? "it" : "them"}${brought.length > 0 ? " that was not overruled" : ""}.`}
+              : `${listed(among.map(({ number }) => number))}: ${amongWords(among, brought.length > 0)}.`}
             {ground.leftOut > 0 ? ` ${counted(ground.leftOut, "older lot")} were not compared.` : ""}
           </p>
           <LeftOut lots={ground.lots} asked={asked} />
@@ -156,4 +173,12 @@ function Body({
       </Section>
     </>
   );
+}
+
+/** Why these lots can be chosen among. */
+function amongWords(among: RestoreAdvice["among"], overruled: boolean): string {
+  const tested = among.every(({ lifeAssumed }) => !lifeAssumed) ? "tested, weighed" : "weighed";
+  const them = among.length === 1 ? "it" : "them";
+  const foreign = among.some((lot) => lot.foreign) ? " but foreign pollen up the line" : "";
+  return `${tested}, and nothing${foreign} stands against ${them}${overruled ? " that was not overruled" : ""}`;
 }

@@ -8,7 +8,8 @@ import styles from "./restore.module.css";
 
 /** How many living seeds the mix is to hold, and the lots that are left out, each with why; a reason brings in what may be overruled. */
 export function LeftOut({ lots, asked }: { lots: readonly LotToRestoreWith[]; asked: RestoreAsked }) {
-  const against = lots.filter((lot) => lot.against.length > 0);
+  const against = lots.filter((lot) => lot.against.some(({ code }) => code !== "foreign-pollen" || !asked.foreign));
+  const crossed = lots.some(({ foreign }) => foreign);
   const overridable = against.filter((lot) => lot.against.every((each) => each.overridable));
   const wantsReason = asked.also.size > 0 && asked.although === "";
   return (
@@ -24,6 +25,12 @@ export function LeftOut({ lots, asked }: { lots: readonly LotToRestoreWith[]; as
         whole
         required
       />
+      {crossed ? (
+        <label className={styles.foreign}>
+          <input type="checkbox" name="foreign" value="yes" defaultChecked={asked.foreign} />
+          <span>Lots with foreign pollen up the line, too, by their native genes alone</span>
+        </label>
+      ) : null}
       {against.length > 0 ? (
         <div>
           <h3>Left out</h3>

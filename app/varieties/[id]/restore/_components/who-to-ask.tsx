@@ -1,5 +1,6 @@
 import Link from "next/link";
 import { Section } from "@/components/frame";
+import { Measured } from "@/components/numbers";
 import { SimpleTable } from "@/components/tables";
 import { ButtonLink } from "@/components/ui";
 import { percent, wholeNumber } from "@/lib/display/numbers";
@@ -37,7 +38,7 @@ export function WhoToAsk({
               lot: <Link href={`/lots/${lot.id}`}>{lot.number}</Link>,
               holder: lot.holder ?? "not written",
               share: percent(share, 0),
-              seeds: wholeNumber(seeds),
+              seeds: lot.lifeAssumed ? <Measured value={wholeNumber(seeds)} grade="assumed" /> : wholeNumber(seeds),
               grams: grams === null ? "unknown" : weight(grams, units),
               left: `${wholeNumber(lot.canGive ?? 0)}${lot.keeps === "half" ? " (half of it)" : ""}`,
             },

@@ -12,6 +12,8 @@ export interface RestoreAsked {
   readonly seedsTyped: string | null;
   /** lots that go in against what stands there */
   readonly also: ReadonlySet<string>;
+  /** lots with foreign genes are compared, too, by their native genes alone */
+  readonly foreign: boolean;
   /** why; without it nothing is overruled */
   readonly although: string;
 }
@@ -26,6 +28,7 @@ export function restoreAsked(address: Address, { seedsWanted }: Pick<RestoreGrou
     seeds: read.ok ? read.value : (seedsWanted?.seeds ?? usualSeeds),
     seedsTyped: typed === "" || read.ok ? null : typed,
     also: new Set([address.also ?? []].flat().flatMap((each) => each.split(","))),
+    foreign: address.foreign === "yes",
     although: ([address.although ?? ""].flat()[0] ?? "").trim(),
   };
 }

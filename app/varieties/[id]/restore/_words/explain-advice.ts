@@ -34,6 +34,9 @@ export function adviceExplanation(advice: RestoreAdvice, { seedsWanted }: Restor
       ...(parts.some(({ lot }) => lot.keeps === "half")
         ? ["Where a holder’s reserve cannot be worked out, half of the jar stays."]
         : []),
+      ...(parts.some(({ lot }) => lot.lifeAssumed)
+        ? ["Of seed that was never tested half is taken as alive: test it before it is mixed."]
+        : []),
       "A holder’s reserve is taken evenly from all the good jars that hold it.",
     ],
     unsure: `It looks at kinship alone, not at vigour, age or trueness to type. ${
