@@ -33,7 +33,7 @@ export type Action =
   | "export"
   /** values that count for everybody: the registry's settings, own values of crops and published tables */
   | "settings"
-  /** erase a person's name and contact */
+  /** erase a person's name and contact, or a picture, for good */
   | "erase"
   /** make a copy, or look whether the copies are sound */
   | "backup"

@@ -74,7 +74,11 @@ export const serverActions: Readonly<Record<string, Readonly<Record<string, Acti
     openWayIn: "members",
     endDevice: "members",
   },
-  "app/pictures/_actions/pictures.ts": { putPictureRight: "picture", takePictureAway: "picture" },
+  "app/pictures/_actions/pictures.ts": {
+    putPictureRight: "picture",
+    takePictureAway: "picture",
+    erasePicture: "erase",
+  },
   "app/safe-keeping/_actions/back-up-now.ts": { backUpNow: "backup" },
   "app/settings/_actions/store.ts": { storeSettings: "settings" },
   "app/sharing/_actions/transfers.ts": {

@@ -12,6 +12,7 @@ import { current } from "../../_session/current";
 import { HistoryOf } from "../../history/_components/history-of";
 import { RecordForm } from "../../varieties/_forms/record-form";
 import { putPictureRight, takePictureAway } from "../_actions/pictures";
+import { ErasePicture } from "../_parts/erase-picture";
 import { ofWhat } from "../_words/of-what";
 import { pictureAlt } from "../_words/picture-words";
 
@@ -100,6 +101,13 @@ export default async function PicturePage({ params }: { params: Promise<{ id: st
               confirm="Take it away"
               back={{ href: of.page, words: "Leave it" }}
             />
+          </Section>
+        </div>
+      </Offered>
+      <Offered deed="erase">
+        <div className="not-on-paper">
+          <Section id="erase" title="Erase it for good">
+            <ErasePicture photoId={photo.id} back={of.page} />
           </Section>
         </div>
       </Offered>

@@ -3,6 +3,7 @@
 import { revalidatePath } from "next/cache";
 import { redirect } from "next/navigation";
 import { correctPhoto, takePhotoAway } from "@/lib/registry/photos/correct-photo";
+import { erasePhoto } from "@/lib/registry/photos/erase-photo";
 import { textsOfForm } from "@/lib/schemas/varieties/form-texts";
 import { current } from "../../_session/current";
 import { refusedForm } from "../../varieties/_forms/answer";
@@ -34,6 +35,21 @@ export async function takePictureAway(
       stored.refusals.map((each) => ({ ...each, path: ["whyAway"] })),
       typed,
     );
+  revalidatePath("/", "layout");
+  redirect(back.startsWith("/") && !back.startsWith("//") ? back : "/");
+}
+
+/** Erases a picture for good and leads to the record that it was of. */
+export async function erasePicture(
+  photoId: string,
+  back: string,
+  _before: FormAnswer,
+  form: FormData,
+): Promise<FormAnswer> {
+  const typed = textsOfForm(form);
+  const { db, actor } = await current("erase");
+  const erased = await erasePhoto(db, actor, photoId, typed);
+  if (!erased.ok) return refusedForm(erased.refusals, typed);
   revalidatePath("/", "layout");
   redirect(back.startsWith("/") && !back.startsWith("//") ? back : "/");
 }

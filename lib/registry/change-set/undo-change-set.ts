@@ -1,6 +1,7 @@
 import type { Actor } from "@/lib/access/actor";
 import { type Database, references, type Transaction } from "@/lib/db";
 import { accepted, type Outcome, type Refusal, refusal, refused } from "@/lib/science/outcome";
+import { erasedPicture } from "../photos/erased-picture";
 import { erasedMark } from "../stewards/without-name";
 import { grouped } from "./grouped";
 import { nameOfRecord, nounOf } from "./name-of-record";
@@ -44,16 +45,23 @@ export async function undoChangeSet(
   return perform(db, actor, operation, async (change, tx) => {
     const reversals = await reversalsOf(tx, changeSetId);
     if (reversals.some(({ table }) => aboutPeople.has(table))) return refused(notHere(target.title));
-    if (reversals.some(({ table, before }) => table === "Person" && before?.name === erasedMark)) {
-      const needed = "write the steward’s name anew, if they want it back";
-      return refused(refusal("not-undone", ["changeSet"], target.title, "was for good: no name is kept", needed));
-    }
+    const gone = goneForGood(reversals);
+    if (gone) return refused(refusal("not-undone", ["changeSet"], target.title, gone.wrong, gone.needed));
     const refusals = await againstReversal(tx, db.engine, reversals);
     if (refusals.length > 0) return refused(...refusals);
     await reverse(change, reversals);
     change.touchAll();
     return accepted({ undone: reversals.length });
   });
+}
+
+/** What the history keeps of something that was erased brings nothing back. */
+function goneForGood(reversals: readonly Reversal[]): { wrong: string; needed: string } | null {
+  if (reversals.some(({ table, before }) => table === "Person" && before?.name === erasedMark))
+    return { wrong: "was for good: no name is kept", needed: "write the steward’s name anew, if they want it back" };
+  if (reversals.some(({ table, before }) => table === "Photo" && before?.hash === erasedPicture))
+    return { wrong: "was for good: no picture is kept", needed: "put the picture there anew, if it may stand there" };
+  return null;
 }
 
 /** What takes a change set back, in the reverse order of its writing. */

@@ -1,5 +1,5 @@
 import { createHash } from "node:crypto";
-import { mkdir, open, readFile, rm, stat } from "node:fs/promises";
+import { mkdir, open, readdir, readFile, rm, stat } from "node:fs/promises";
 import path from "node:path";
 import { Transform } from "node:stream";
 import { pipeline } from "node:stream/promises";
@@ -22,18 +22,40 @@ const factsSchema = z.object({
 
 type Place = Pick<Database, "location">;
 
+const erased = z.object({ erased: z.literal(true) });
+
 /**
  * What is stored of a picture that a phone sent under this hash; null where it has not come (yet). It is known for ever, so that a record that names the
  * picture may come before or after it.
  */
 export async function photoArrived({ location }: Place, sentHash: string): Promise<PhotoFacts | null> {
   if (!isPhotoHash(sentHash)) return null;
-  const file = path.join(folderOfPhotos(location), arrivingFolder, sentHash);
-  try {
-    return factsSchema.parse(JSON.parse(await readFile(file, "utf8")));
-  } catch {
-    return null;
+  const facts = factsSchema.safeParse(await noteOf({ location }, sentHash));
+  return facts.success ? facts.data : null;
+}
+
+/** Whether what a phone sent under this hash was erased since: it is taken from no phone again. */
+export async function photoErased({ location }: Place, sentHash: string): Promise<boolean> {
+  const note = await noteOf({ location }, sentHash);
+  return note !== null && erased.safeParse(note).success;
+}
+
+/** Notes of a stored picture that it was erased, under every hash by which a phone sent it. */
+export async function noteErased({ location }: Place, hash: string): Promise<void> {
+  const folder = path.join(folderOfPhotos(location), arrivingFolder);
+  for (const name of await readdir(folder).catch(() => [])) {
+    const facts = await photoArrived({ location }, name);
+    if (facts?.hash !== hash) continue;
+    const note = JSON.stringify({ ...facts, erased: true });
+    await putWhole(location.folder, path.join(folder, name), new TextEncoder().encode(note));
   }
+}
+
+async function noteOf({ location }: Place, sentHash: string): Promise<unknown> {
+  const file = path.join(folderOfPhotos(location), arrivingFolder, sentHash);
+  return readFile(file, "utf8")
+    .then(JSON.parse, () => null)
+    .catch(() => null);
 }
 
 /**
@@ -49,7 +71,7 @@ export async function receivePhoto(
   if (!isPhotoHash(sentHash))
     return refused(refusal("not-a-hash", ["sha256"], sentHash, "is no SHA-256", "64 hexadecimal digits of the file"));
   const known = await photoArrived({ location }, sentHash);
-  if (known && (await isThere({ location }, known.hash))) {
+  if (known && ((await isThere({ location }, known.hash)) || (await photoErased({ location }, sentHash)))) {
     body.resume();
     return accepted(known);
   }

@@ -97,6 +97,8 @@ interface Counted {
 
 const leave = { tables: ["Change", "ChangeSet"], columns: ["revision"] };
 
+const forGood = new Set(["forgetPerson", "erasePicture"]);
+
 /** What is sent: values that the form's own refusals named, values of the registry, and odd ones. */
 async function oneCase(number: number, book: FieldBook, before: string, counted: Counted): Promise<string> {
   const drawn = new Drawn(seed * 100_003 + number);
@@ -128,13 +130,13 @@ async function oneCase(number: number, book: FieldBook, before: string, counted:
     if (drawn.chance(0.2)) wrong.push(...(await wrongInRoundTrip(db, empty)));
     const set = await db.read.changeSet.findFirstOrThrow({ orderBy: { number: "desc" } });
     const back = await undone(db, set.id);
-    // An erased name is forgotten for good, and what was taken back is not taken back again.
-    if (set.kind !== "undo" && name !== "forgetPerson") wrong.push(...back);
+    // A name or picture that is erased is forgotten for good, and what was taken back is not taken back again.
+    if (set.kind !== "undo" && !forGood.has(name)) wrong.push(...back);
   } else counted.refused += 1;
   const after = await hashOfTables(db, leave);
   if (after !== before && (!wrote || wrong.length > 0))
     wrong.push(wrote ? "cannot be taken back whole" : "was refused and wrote all the same");
-  else if (after !== before && name !== "forgetPerson" && name !== "takeBack" && name !== "takeLinesBack")
+  else if (after !== before && !forGood.has(name) && name !== "takeBack" && name !== "takeLinesBack")
     wrong.push("is not as before after it was taken back");
   counted.wrong.push(...wrong.map((each) => `case ${number} ${key}: ${each}\n${given.shown}`));
   for (const each of wrong) tell(`case ${number} ${key}: ${each}\n${given.shown}`);
