@@ -1,6 +1,6 @@
 import { ancestryOf } from "@/lib/science/lineage/ancestry-of";
-import { lineageSpan } from "@/lib/science/lineage/lineage-span";
 import type { LotAsKnown } from "@/lib/science/lineage/span-lots";
+import { spansBeside } from "./figures-beside";
 import { founderHolding, foundersOfSpan } from "./founders-of-span";
 import { lineageNodes, lotNode } from "./lineage-nodes";
 import type { FigureRecords } from "./records";
@@ -12,9 +12,10 @@ import { recordsAround } from "./records-around";
  *
  *     Θ(A, B) = 2 θ of half A and half B − ½ θ_A − ½ θ_B, each at its high end
  *
- * Lots whose own line is not known throughout stand with what the records have for them: look at each lot's own first.
+ * Lots whose own line is not known throughout stand with what the records have for them: look at each lot's own first. Of many lots, each two of
+ * which are mixed, it is worked out in the thread beside the server.
  */
-export function cautiousKinship(all: FigureRecords, lotIds: readonly string[]): number[][] | null {
+export async function cautiousKinship(all: FigureRecords, lotIds: readonly string[]): Promise<number[][] | null> {
   const records = recordsAround(all, lotIds);
   const nodes = lineageNodes(records);
   const { within, pairs } = foundersOfSpan(records, nodes);
@@ -33,7 +34,7 @@ export function cautiousKinship(all: FigureRecords, lotIds: readonly string[]): 
     }),
   );
   const founderPairs = pairs.filter(({ a, b }) => known.has(a) && known.has(b));
-  const found = lineageSpan({ lots: [...lots, ...mixed], founderPairs });
+  const found = await spansBeside({ lots: [...lots, ...mixed], founderPairs });
   if (!found.ok) return null;
   const high = new Map(found.value.lots.map(({ id, coancestry }) => [id, coancestry.high]));
   const at = (id: string) => high.get(id) ?? 0;

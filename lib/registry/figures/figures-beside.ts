@@ -21,7 +21,8 @@ export async function figuresBeside(records: AllRecords): Promise<Outcome<LotFig
   return accepted(await inTurns(figuresByLineage(records, lineage)));
 }
 
-async function spansBeside(input: LineageSpanInput): Promise<Outcome<LineageSpan>> {
+/** Spans here where they are few, else in the thread. */
+export async function spansBeside(input: LineageSpanInput): Promise<Outcome<LineageSpan>> {
   if (input.lots.length <= mostSpansHere) return lineageSpan(input);
   const answer = await pageCalculations().ask("lineage-span", input).answer;
   return answer.ok ? accepted(answer.value as LineageSpan) : lineageSpan(input);

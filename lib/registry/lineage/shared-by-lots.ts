@@ -31,7 +31,7 @@ export async function sharedByLots(
   const ground = groundOfLots(records, [one, other]);
   if (!ground) return null;
   const [a, b] = ground.lots;
-  const cautious = cautiousKinship(records, [one, other]);
+  const cautious = await cautiousKinship(records, [one, other]);
   const atMost = ground.coancestry.some((row, i) =>
     row.some((theta, j) => (cautious?.[i]?.[j] ?? theta) - theta > 1e-12),
   );

@@ -97,7 +97,7 @@ export async function readRestore(
   });
   const plants = variety.plantsWanted ?? crop.plantsMin;
   const records = await readRecords(db, [crop.id]);
-  const cautious = cautiousKinship(
+  const cautious = await cautiousKinship(
     records,
     lots.map(({ id }) => id),
   );
