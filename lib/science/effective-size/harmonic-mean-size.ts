@@ -9,7 +9,8 @@ export interface SizeSpan {
  *
  *     Ne_h = t / Σ (1/Ne)          an end without bound adds nothing to the sum; all without bound: null
  *
- * One grow-out of few plants outweighs many of a thousand. Null as a whole where no grow-out is given. Sizes are above 0.
+ * One grow-out of few plants outweighs many of a thousand. Null as a whole where no grow-out is given. Takes sizes above 0;
+ * the calculation refuses others.
  * Limits: an approximation of the product of (1 − 1/(2Ne)), good for sizes above about 5; years in the jar do not count, grow-outs do.
  * Example: 10, 100, 50, 80, 20 and 500: 30.8; nine of 1,000 and one of 10: 91.7.
  * Source: Wright 1938, Science 87:430-431; the recursion 1 − Π(1 − 1/(2Ne)), Crow & Kimura 1970.

@@ -28,9 +28,12 @@ export interface GerminationCompare {
 /**
  * Did germination really change between two tests? Small counts are judged by Fisher's exact test, never by a normal curve.
  *
- * Refused: nothing sown, counts that are not whole, more germinated than sown.
+ *     difference = pb − pa, its interval from the two Wilson intervals (newcombeInterval); changed where fisherP ≤ 1 − confidence
+ *
+ * p share of normal seedlings, 0..1. Refused: nothing sown, counts that are not whole, more germinated than sown.
  * Limits: two independent samples, tested under like conditions and on one basis.
- * Example: 47 of 50, then 40 of 50: p 0.071, not called a change. Sources: fisherExact's and newcombeInterval's own.
+ * Example: 47 of 50, then 40 of 50: p 0.071, not called a change. Source: Fisher 1935, J. R. Stat. Soc. 98:39-82; the interval
+ * Newcombe 1998, Stat. Med. 17:873-890, method 10.
  */
 export function germinationCompare(input: GerminationCompareInput): Outcome<GerminationCompare> {
   const { a, b } = input;

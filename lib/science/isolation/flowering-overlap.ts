@@ -35,6 +35,7 @@ export interface FloweringOverlap {
  *
  * Overlap and synchrony to 1e-9 relative, the share to 1e-6 relative or 1e-12. Refused: what `floweringCurve` refuses; a load
  * ratio below 0. Limits: a single flush each; the ends of flowering are the least noted and matter most.
+ * Source: the overlap Inman & Bradley 1989, Commun. Stat. Theory Methods 18:3851-3874; the others derived from products of normal curves.
  */
 export function floweringOverlap(input: FloweringOverlapInput): Outcome<FloweringOverlap> {
   const stigma = floweringCurve(input.stigma, ["stigma"]);

@@ -20,8 +20,11 @@ const usualFactor = { plane: 5, odds: 10 } as const;
  * The share of foreign pollen to expect in a plot, by a kernel over the plane (wind) or a measured curve of distance (insects), with
  * its range: share/f to min(1, share·f), f 5 for the plane and 10 for the curve unless told.
  *
- * Refused: what `planeShare` and `oddsShare` refuse; an uncertainty factor below 1. No sources give a share of 0, and say that none
+ *     plane: share = Σ source/(own + Σ source), averaged over the plot's points;  curve: share = Σ term/(1 + Σ term)
+ *
+ * Shares 0..1, metres. Refused: what `planeShare` and `oddsShare` refuse; an uncertainty factor below 1. No sources give a share of 0, and say that none
  * given is not none there. Limits: a judgement with a wide range, never a verdict: the distance rule decides.
+ * Source: the kernels' and curves' own, in pollen-models.json; the ranges are a judgement.
  */
 export function pollenRisk(input: PollenRiskInput): Outcome<PollenRisk> {
   const factor = input.uncertaintyFactor ?? usualFactor[input.form];

@@ -24,7 +24,9 @@ export interface OffTypesFound {
 /**
  * What a sample says of the share of off-types. None found is no proof of none: the upper bound says how many there may be.
  *
- * Refused: nothing looked at, counts that are not whole, more found than looked at.
+ *     share = x/n; upper bound: the p at which P(Binomial(n, p) ≤ x) = 1 − confidence; interval: the same with half of it at each end
+ *
+ * x off-types found among n plants. Refused: nothing looked at, counts that are not whole, more found than looked at.
  * Limits: plants picked at random and looked at when the trait shows; off-types that stand in clumps need more places.
  * Example: 0 of 100: share 0, upper bound 0.0295. Source: Clopper & Pearson 1934, Biometrika 26:404-413.
  */

@@ -36,8 +36,12 @@ export interface ScorerAgreement {
 const PAIRS_FOR_KAPPA = 20;
 
 /**
- * How far two scorers (or one scorer twice) agree. Refused: no pair, scores that are not whole or off the scale, a scale of one class.
- * Limits: plain, linear and quadratic kappa are not on one scale, so no word goes with them. Sources: weightedKappa's own.
+ * How far two scorers (or one scorer twice) agree.
+ *
+ *     exact = Σ[a = b]/n;  within one = Σ[|a − b| ≤ 1]/n;  mean difference = Σ(b − a)/n;  κ and its standard error: weightedKappa, from 20 pairs on
+ *
+ * Shares 0..1, differences in classes of the scale. Refused: no pair, scores that are not whole or off the scale, a scale of one class.
+ * Limits: plain, linear and quadratic kappa are not on one scale, so no word goes with them. Source: Cohen 1968, Psychol. Bull. 70:213-220; Fleiss, Cohen & Everitt 1969, 72:323-327.
  * Example: 118 slides in four classes by two pathologists, linear weights: κ 0.649, standard error 0.048.
  */
 export function scorerAgreement(input: ScorerAgreementInput): Outcome<ScorerAgreement> {
