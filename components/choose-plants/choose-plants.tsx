@@ -58,35 +58,37 @@ export function ChoosePlants({
   );
   const deeds = useDeeds(setSetting);
   return (
-    <div className={styles.choice}>
-      <div className={styles.what}>
-        <Section id="weights" title="What counts">
-          <Weights ground={ground} setting={setting} weigh={weigh} />
-          <label className={styles.tick}>
-            <input
-              type="checkbox"
-              checked={setting.withinCells}
-              onChange={(event) => change({ withinCells: event.target.checked })}
-            />
-            Compare plants with their neighbours in the same cell, not over the whole field
-          </label>
-        </Section>
+    <div className={styles.ground}>
+      <div className={styles.choice}>
+        <div className={styles.what}>
+          <Section id="weights" title="What counts">
+            <Weights ground={ground} setting={setting} weigh={weigh} />
+            <label className={styles.tick}>
+              <input
+                type="checkbox"
+                checked={setting.withinCells}
+                onChange={(event) => change({ withinCells: event.target.checked })}
+              />
+              Compare plants with their neighbours in the same cell, not over the whole field
+            </label>
+          </Section>
+        </div>
+        {outcome.ok ? (
+          <Worked
+            ground={ground}
+            setting={setting}
+            choice={outcome.value}
+            sizes={sizes}
+            change={change}
+            deeds={deeds}
+            store={store}
+            today={today}
+            people={people}
+          />
+        ) : (
+          <p className="waits">No ranking: {outcome.refusals.map(refusalSentence).join(" ")}</p>
+        )}
       </div>
-      {outcome.ok ? (
-        <Worked
-          ground={ground}
-          setting={setting}
-          choice={outcome.value}
-          sizes={sizes}
-          change={change}
-          deeds={deeds}
-          store={store}
-          today={today}
-          people={people}
-        />
-      ) : (
-        <p className="waits">No ranking: {outcome.refusals.map(refusalSentence).join(" ")}</p>
-      )}
     </div>
   );
 }

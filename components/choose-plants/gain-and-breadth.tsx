@@ -23,6 +23,8 @@ export function GainAndBreadth({
 }) {
   const hatch = useId();
   const { curve, band, floorAt, at, wantedAt, across, upward, zero } = breadthLayout(points, now, floor, wanted);
+  // the names under the line must not lie on each other
+  const floorFarRight = floorAt !== null && floorAt > chartWidth / 2;
   const label = `Gain against breadth. With ${now.kept} kept the seed counts as ${sizeInWords(now.size)} plants, and they stand at ${standsAt(now.gain)} above their neighbours.`;
   return (
     <figure className={styles.figure}>
@@ -51,7 +53,12 @@ export function GainAndBreadth({
           </g>
         ))}
         <path className={styles.axis} d={`M46 ${zero}H${chartWidth - 8}`} />
-        <text className={styles.tick} x={chartWidth - 8} y={zero + 37} textAnchor="end">
+        <text
+          className={styles.tick}
+          x={floorFarRight ? 46 : chartWidth - 8}
+          y={zero + 37}
+          textAnchor={floorFarRight ? "start" : "end"}
+        >
           effective size →
         </text>
         <text className={styles.tick} x="4" y="14">
@@ -60,7 +67,7 @@ export function GainAndBreadth({
         {floorAt === null ? null : (
           <g>
             <path className={styles.floor} d={`M${floorAt} 26V${zero}`} />
-            <text className={styles.floorName} x={floorAt} y={zero + 37} textAnchor="middle">
+            <text className={styles.floorName} x={floorAt} y={zero + 37} textAnchor={floorFarRight ? "end" : "middle"}>
               floor
             </text>
           </g>

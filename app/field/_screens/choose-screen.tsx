@@ -69,7 +69,9 @@ export default function ChooseScreen({ work }: { work: Work }) {
             {counted(scored, "plant")} of {ground.plants.length} {scored === 1 ? "is" : "are"} scored, as this phone
             knows them now. Counts and sizes stand as they were taken along.
           </p>
-          <ChoosePlants ground={ground} start={start.current} moved={moved} store={store} today={null} />
+          <div className={styles.part}>
+            <ChoosePlants ground={ground} start={start.current} moved={moved} store={store} today={null} />
+          </div>
         </Offering>
       )}
     </>

@@ -1,3 +1,4 @@
+import { useFromTheTop } from "../_components/use-from-the-top";
 import controls from "./controls.module.css";
 import { NumberPad } from "./number-pad";
 import styles from "./screens.module.css";
@@ -14,6 +15,7 @@ export function FigurePanel({
   first: number | null;
   onFigure: (plants: number | null) => void;
 }) {
+  useFromTheTop();
   return (
     <>
       <h1>{title}</h1>

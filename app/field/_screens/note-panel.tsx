@@ -1,4 +1,5 @@
 import { useState } from "react";
+import { useFromTheTop } from "../_components/use-from-the-top";
 import controls from "./controls.module.css";
 
 /** Words beside what is counted or walked; `onType` keeps what is begun. */
@@ -13,6 +14,7 @@ export function NotePanel({
   onType: (words: string) => void;
   onDone: () => void;
 }) {
+  useFromTheTop();
   const [words, setWords] = useState(first);
   return (
     <form
