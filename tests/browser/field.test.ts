@@ -203,7 +203,7 @@ describe("the field page", () => {
   });
 });
 
-const screens = ["", "mark", "plants", "pass", "count", "flowering", "harvest", "type"];
+const screens = ["", "mark", "plants", "pass", "count", "flowering", "harvest", "choose", "type"];
 
 describe.each(["day", "night", "glare"])("in the %s ground", (ground) => {
   it("no screen of the field has a serious fault, is wider than a small phone, or has a target under 48 px", async () => {
@@ -219,6 +219,11 @@ describe.each(["day", "night", "glare"])("in the %s ground", (ground) => {
       const found = await faultsOf(page);
       faults.push(...found.map((fault) => `${place.split("#")[1]}: ${fault}`));
     }
+    // figures are typed on keys of the page, which are as wide as it
+    await page.goto(inField("count"));
+    await page.getByRole("button", { name: "After thinning" }).click();
+    await page.getByRole("button", { name: "Record the count" }).waitFor();
+    faults.push(...(await faultsOf(page)).map((fault) => `count, figures: ${fault}`));
     await phone.close();
     expect([...faults, ...errors]).toEqual([]);
   });
@@ -246,14 +251,16 @@ async function faultsOf(page: Page): Promise<string[]> {
           .join(", ")}`,
     );
   const small = await page.evaluate(() =>
-    [...document.querySelectorAll("button, a[href], input:not([type=checkbox]):not([type=file]), textarea")].flatMap(
-      (each) => {
-        const { width, height } = each.getBoundingClientRect();
-        return width > 0 && (width < 47.5 || height < 47.5)
-          ? [`${each.textContent?.trim().slice(0, 20)} is ${Math.round(width)} by ${Math.round(height)}`]
-          : [];
-      },
-    ),
+    [
+      ...document.querySelectorAll(
+        "button, a[href], input:not([type=checkbox]):not([type=radio]):not([type=file]), textarea",
+      ),
+    ].flatMap((each) => {
+      const { width, height } = each.getBoundingClientRect();
+      return width > 0 && (width < 47.5 || height < 47.5)
+        ? [`${each.textContent?.trim().slice(0, 20)} is ${Math.round(width)} by ${Math.round(height)}`]
+        : [];
+    }),
   );
   const over = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
   return [...serious, ...small, ...(over > 0 ? [`${over} px wider than the screen`] : [])];

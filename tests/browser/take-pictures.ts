@@ -1,6 +1,7 @@
-// npm run pictures: the readme's pictures, taken of the built app over the demonstration. Not a test.
+// npm run pictures, npm run pictures -- NAME ...: the readme's pictures, or those named, taken of the built app over the demonstration. Not a test.
 import { mkdirSync } from "node:fs";
 import type { Page } from "playwright-core";
+import { sameTapWithin } from "@/lib/field/tap-filter";
 import { startBrowser } from "./browser";
 import { startSite } from "./server";
 
@@ -16,6 +17,19 @@ async function open(page: Page, list: string, name: string): Promise<void> {
   await page.getByRole("link", { name, exact: true }).first().click();
   await page.waitForURL(new RegExp(`${list}/[0-9a-f-]{36}`));
 }
+
+/** Takes a grow-out along, and stands among its plants. */
+async function toTheField(page: Page, name: string): Promise<void> {
+  await open(page, "/grow-outs", name);
+  await page.goto(`${site.base}/field#${page.url().split("/").at(-1)}`);
+  await page.getByText("Ready with no signal.", { exact: false }).waitFor();
+  await page.getByRole("button", { name: "To the plants" }).click();
+  await page.getByRole("link", { name: /^Mark a plant/ }).waitFor();
+  // what is tapped sooner is held to be water
+  await page.waitForTimeout(sameTapWithin);
+}
+
+const asked = process.argv.slice(2);
 
 const typed = [
   "1994, from my aunt's jar, about 40 plants, kept from 12, came up badly",
@@ -79,6 +93,40 @@ const pictures: readonly {
       await page.goto(`${page.url()}/neighbours`);
     },
   },
+  {
+    name: "choose",
+    width: 1200,
+    height: 1300,
+    ground: "day",
+    go: async (page) => {
+      await open(page, "/grow-outs", "Night 2026 mill field");
+      await page.goto(`${page.url()}/choose?keep=30`);
+    },
+  },
+  {
+    name: "field-phone",
+    width: 390,
+    height: 844,
+    ground: "glare",
+    go: async (page) => {
+      await toTheField(page, "Night 2026 mill field");
+      await page.getByRole("link", { name: /^Mark a plant/ }).click();
+      await page.getByRole("button", { name: "Keep", exact: true }).click();
+      await page.getByRole("heading", { name: /^tag / }).waitFor();
+    },
+  },
+  {
+    name: "choose-phone",
+    width: 390,
+    height: 844,
+    ground: "day",
+    go: async (page) => {
+      await toTheField(page, "Night 2026 mill field");
+      await page.getByRole("link", { name: /^Choose what to keep/ }).click();
+      const cut = page.getByRole("heading", { name: "How many" });
+      await cut.evaluate((heading) => window.scrollTo(0, heading.getBoundingClientRect().top + window.scrollY - 110));
+    },
+  },
   { name: "sharing-night", width: 1200, height: 900, ground: "night", go: (page) => page.goto(`${site.base}/sharing`) },
   {
     name: "type-in",
@@ -103,6 +151,7 @@ const pictures: readonly {
 
 try {
   for (const { name, width, height, ground, go } of pictures) {
+    if (asked.length > 0 && !asked.includes(name)) continue;
     const context = await browser.newContext({ viewport: { width, height } });
     await context.addCookies([{ name: "kinrow-ground", value: ground, url: site.base }]);
     const page = await context.newPage();
@@ -113,7 +162,7 @@ try {
     await page.waitForLoadState("networkidle");
     await go(page);
     await page.waitForLoadState("networkidle");
-    if (name !== "harvest") await page.evaluate(() => window.scrollTo(0, 0));
+    if (name !== "harvest" && name !== "choose-phone") await page.evaluate(() => window.scrollTo(0, 0));
     await page.waitForTimeout(600);
     await page.screenshot({ path: `${folder}/${name}.png` });
     console.log(`${folder}/${name}.png`);
