@@ -17,9 +17,14 @@ import { columns, lotCells } from "./_list/lot-cells";
 import { Narrow } from "./_list/narrow";
 import { unitsOf } from "./_words/units-of";
 
-export const metadata: Metadata = { title: "Lots" };
+type Asked = { searchParams: Promise<SearchParameters> };
 
-export default async function Lots({ searchParams }: { searchParams: Promise<SearchParameters> }) {
+export async function generateMetadata({ searchParams }: Asked): Promise<Metadata> {
+  const { named } = LotListQuerySchema.parse(await searchParams);
+  return { title: named ? `${named}, lots` : "Lots" };
+}
+
+export default async function Lots({ searchParams }: Asked) {
   const { db, settings, today } = await current();
   const query = LotListQuerySchema.parse(await searchParams);
   const list = await listLots(db, query, settings);
@@ -43,7 +48,8 @@ export default async function Lots({ searchParams }: { searchParams: Promise<Sea
   return (
     <div className="sheet stack">
       <PageHead
-        title="Lots"
+        title={query.named ?? "Lots"}
+        kind={query.named ? "Lots" : undefined}
         mark={<Icon name="jar" size={32} />}
         figure={
           <Figure value={counted(list.seed.some, "lot")}>
@@ -78,7 +84,7 @@ export default async function Lots({ searchParams }: { searchParams: Promise<Sea
         total={list.found}
         path="/lots"
         address={{ sort: query.sort, columns: query.columns, filter: query.filter ?? "" }}
-        others={Object.fromEntries(lotFilters.map((name) => [name, query[name] ?? undefined]))}
+        others={Object.fromEntries([...lotFilters, "named" as const].map((name) => [name, query[name] ?? undefined]))}
         by="server"
         filterLabel="Find a lot"
         csv="/lots/export"

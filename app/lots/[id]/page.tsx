@@ -173,11 +173,9 @@ function LedgerLinks({ at, entries }: { at: string; entries: number }) {
         one more entry
       </Way>
       {entries > 0 ? (
-        <>
-          <a href={`${at}/ledger/csv`} download>
-            as CSV
-          </a>
-        </>
+        <a href={`${at}/ledger/csv`} download>
+          as CSV
+        </a>
       ) : null}
     </>
   );

@@ -1,10 +1,10 @@
 import Link from "next/link";
-import { Button, Select } from "@/components/ui";
-import { addressOfLotList, type LotListQuery } from "@/lib/schemas/lots/list-query";
+import { Button, Select, TextField } from "@/components/ui";
+import { addressOfLotList, type LotListQuery, longestListName } from "@/lib/schemas/lots/list-query";
 import { askedFor, type FilterField } from "./filter-words";
 import styles from "./narrow.module.css";
 
-/** The filters of the list, folded until asked for, and what the list is narrowed to now, each with the way out of it. */
+/** The filters of the list and its name, folded until asked for, and what the list is narrowed to now, each with the way out of it. */
 export function Narrow({ query, fields }: { query: LotListQuery; fields: readonly FilterField[] }) {
   const asked = askedFor(query, fields);
   const kept = new URLSearchParams(addressOfLotList({ ...query, ...nothingAsked, page: 1 }).replace("?", ""));
@@ -39,6 +39,12 @@ export function Narrow({ query, fields }: { query: LotListQuery; fields: readonl
               required
             />
           ))}
+          <TextField
+            name="named"
+            label="A name for this list"
+            hint={`Up to ${longestListName} letters. It stands at the head, on paper and in the address: whoever gets the address sees the same list.`}
+            value={query.named}
+          />
           <Button type="submit">Show these</Button>
         </form>
       </details>
@@ -55,4 +61,5 @@ const nothingAsked = {
   place: null,
   seed: null,
   test: null,
+  named: null,
 } as const;

@@ -40,6 +40,9 @@ export const testFilters = ["never", "below", "urgent", "above"] as const;
 export const lotFilters = ["variety", "crop", "holder", "kind", "status", "place", "seed", "test"] as const;
 export type LotFilter = (typeof lotFilters)[number];
 
+/** The longest name that a list may be given, in characters. */
+export const longestListName = 80;
+
 /** How many lots stand on one page of the list. */
 export const lotsOnPage = 100;
 
@@ -89,6 +92,8 @@ export const LotListQuerySchema = z.object({
   sort: sorting,
   /** null: the usual columns */
   columns: chosenColumns,
+  /** what somebody calls this list; it stands at its head */
+  named: oneText.transform((text) => text?.replace(/\s+/g, " ").slice(0, longestListName).trim() || null),
   page: oneText.transform((text) => (text && /^[1-9]\d{0,5}$/.test(text) ? Number(text) : 1)),
 });
 

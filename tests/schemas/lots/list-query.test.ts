@@ -33,3 +33,11 @@ test("columns named in any order stand in the list's own order", () => {
   const query = LotListQuerySchema.parse({ columns: ["notes", "crop,number"] });
   expect(query.columns).toEqual(["number", "crop", "notes"]);
 });
+
+test("a name that a list was given goes with its address", () => {
+  const query = LotListQuerySchema.parse({ seed: "some", named: `  For the spring\n sowing ${"x".repeat(100)}` });
+  expect(query.named).toHaveLength(80);
+  const named = LotListQuerySchema.parse({ seed: "some", named: " For the spring\n sowing " });
+  expect(addressOfLotList(named)).toBe("?seed=some&named=For+the+spring+sowing");
+  expect(addressOfLotList(named, { named: null })).toBe("?seed=some");
+});
