@@ -78,6 +78,10 @@ async function standsAgainst({ backup, to }: RestoreWanted, say: (what: string) 
     const sentence = `${backup.folder} holds the plain files of a registry on PostgreSQL, not its database; restore the server's own dump, or bring its plain-files into an empty registry: npm run import -- ${path.join(backup.folder, "plain-files")}`;
     return [no("no-database", backup.folder, sentence)];
   }
+  if (!backup.manifest.files.some((file) => file.path === registryFile)) {
+    const sentence = `The list of the backup ${backup.folder} does not name its registry (${registryFile}): it is damaged; take another backup.`;
+    return [no("backup-damaged", backup.folder, sentence)];
+  }
   if (!(await isNewOrEmpty(to))) {
     if (!existsSync(path.join(to, registryFile))) {
       const others = (await readdir(to)).filter((name) => !standsWithoutRegistry.test(name));

@@ -1,5 +1,5 @@
 // npm run fuzz [-- COUNT [SEED]]: so many mangled folders and posted forms (20,000), three of ten of them folders, one of twenty a form about who may come
-// in. They are tried in portions of 2,000, each from a seed of its own (SEED, SEED + 1, ...), so that one can be tried again alone. Exit 1 where anything
+// in; and a spoilt backup to every two hundred. They are tried in portions of 2,000, each from a seed of its own (SEED, SEED + 1, ...), so that one can be tried again alone. Exit 1 where anything
 // broke, was taken in wrongly or was refused and wrote all the same. KINROW_FUZZ_ONLY=N tries the folder N of the seed alone.
 import { spawnSync } from "node:child_process";
 import { mkdtempSync, rmSync } from "node:fs";

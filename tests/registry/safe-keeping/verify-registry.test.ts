@@ -96,6 +96,15 @@ onEveryEngine("verifying", (fresh) => {
       const sentences = await found();
       expect(sentences[0]).toMatch(/^history: Change \d+ \("Brought in.*"\) lost a part of what it noted\.$/);
     });
+
+    it("tells a note whose bytes changed, and a table that is none, and looks through the rest", async () => {
+      await db.write.$executeRawUnsafe(
+        `UPDATE "Change" SET "after" = '{"id":"x",}' WHERE "recordId" = '${lots[0]}' AND "tableName" = 'Lot'`,
+      );
+      expect(await found()).toEqual([`history: Lot ${lots[0]}: what its last change noted cannot be read any more.`]);
+      await db.write.$executeRawUnsafe(`UPDATE "Change" SET "tableName" = 'Lop' WHERE "recordId" = '${lots[1]}'`);
+      expect((await found())[0]).toContain("Something in changes in the history cannot be read as what it should be");
+    });
   });
 
   describe("the ledgers", () => {

@@ -101,7 +101,8 @@ function recordFinding(
   if (action === "remove")
     return row ? [fault("history", `${record} was removed by the history, but stands in its table.`)] : [];
   if (!row) return [fault("history", `${record} stands in the history, but not in its table.`)];
-  const noted = JSON.parse(after ?? "{}") as Record<string, unknown>;
+  const noted = notedIn(after);
+  if (noted === null) return [fault("history", `${record}: what its last change noted cannot be read any more.`)];
   // A column that this release no longer has cannot be compared, nor a text out of which the history forgot a name; the figures' revision goes
   // on without a change of the record.
   const other = Object.keys(noted).filter(
@@ -119,6 +120,15 @@ function recordFinding(
           `${record}: ${other.join(", ")} ${other.length === 1 ? "is" : "are"} not as the last change left ${other.length === 1 ? "it" : "them"}.`,
         ),
       ];
+}
+
+/** A note of the history; null where its bytes changed since. */
+function notedIn(text: string | null): Record<string, unknown> | null {
+  try {
+    return JSON.parse(text ?? "{}") as Record<string, unknown>;
+  } catch {
+    return null;
+  }
 }
 
 /** Records that stand in their table without the history knowing them. */

@@ -39,8 +39,10 @@ export async function verifyRegistry(
     say(of);
     const found = await work().catch((error: unknown) => {
       const storage = storageFaultOf(error, db.location.url);
-      if (!storage) throw error;
-      return [fault(name, storage.message)];
+      if (storage) return [fault(name, storage.message)];
+      // What is so damaged that it cannot even be looked at is a fault as well, and the rest is still looked through.
+      const kind = error instanceof Error ? error.name : typeof error;
+      return [fault(name, `Something in ${of} cannot be read as what it should be (${kind}); the look stopped there.`)];
     });
     const own = Array.isArray(found) ? found : found.findings;
     findings.push(...told(own));
