@@ -16,6 +16,7 @@ import { ryeCleavehead } from "./rye-cleavehead";
 import { spinachDunnaby } from "./spinach-dunnaby";
 import { squashGreyAnvil } from "./squash-grey-anvil";
 import { tomatoLateLamp } from "./tomato-late-lamp";
+import { tomatoLockhouse } from "./tomato-lockhouse";
 
 /** In the order in which the circle lists them. */
 export const histories: readonly VarietyHistory[] = [
@@ -36,4 +37,5 @@ export const histories: readonly VarietyHistory[] = [
   onionTollgate,
   amaranthVesper,
   garlicCartwheel,
+  tomatoLockhouse,
 ];

@@ -1,3 +1,4 @@
+import { countDaysToFlower } from "../telling/days-to-flower";
 import type { Jar } from "../telling/jar";
 import { tellYears } from "../telling/ordinary-years";
 import { scorePlants } from "../telling/plants-scored";
@@ -21,6 +22,15 @@ const keepers: readonly Keeper[] = [
   },
   { who: "Tamsel Vike", from: 2017, every: 4, gives: ["Gannerby Reading Room"], plots: ["ferry bank"] },
 ];
+
+/** Days to flower in the glasshouse, and of what stood there as a check: a cold spring holds both back. */
+export const yearsBesideCheck = [
+  { year: 2010, own: 67.4, check: 67 },
+  { year: 2014, own: 70.2, check: 71 },
+  { year: 2018, own: 61.8, check: 63.5 },
+  { year: 2022, own: 66.6, check: 69 },
+  { year: 2026, own: 62.1, check: 65.5 },
+] as const;
 
 /** A tomato whose jar lost its label in the flood of 2007, and which came through the blight of 2024 on three plants. */
 export const tomatoLateLamp: VarietyHistory = {
@@ -136,5 +146,10 @@ export const tomatoLateLamp: VarietyHistory = {
         },
       },
     });
+    for (const { year, own } of yearsBesideCheck) {
+      const growOut = tell.growOut(`Lamp ${year} glasshouse`);
+      const { standing, seedParents } = growOut.counts;
+      countDaysToFlower(tell.book, growOut, { mean: own, plants: standing, kept: seedParents });
+    }
   },
 };

@@ -46,7 +46,7 @@ export class Telling extends Words {
   readonly standing: GrowOut[] = [];
   /** who said at the last letter that there is still seed */
   readonly heard = new Set<string>();
-  readonly #growOuts = new Set<string>();
+  readonly #growOuts = new Map<string, GrowOut | null>();
   year = 1996;
   #lots = 0;
 
@@ -226,7 +226,7 @@ export class Telling extends Words {
     const plot = told.plot ?? this.draws(`plot ${told.by} ${this.year}`).pick(by.plots);
     const name = `${this.variety.word} ${this.year} ${plot}`;
     if (this.#growOuts.has(name)) throw new RangeError(`${name} is sown twice`);
-    this.#growOuts.add(name);
+    this.#growOuts.set(name, null);
     const draws = this.draws(`sow ${name}`);
     const sown = told.on ? `${this.year}-${told.on}` : dayBetween(this.year, this.habit.sown, draws);
     const parents = told.from.map((each) => (each instanceof Jar ? ([each, 1 / told.from.length] as const) : each));
@@ -254,8 +254,15 @@ export class Telling extends Words {
       lots: [],
     };
     writeGrowOut(this, growOut, written, plot, parents);
+    this.#growOuts.set(name, growOut);
     if (told.outcome === undefined) this.standing.push(growOut);
     return growOut;
+  }
+
+  growOut(name: string): GrowOut {
+    const found = this.#growOuts.get(name);
+    if (!found) throw new RangeError(`${name} was not sown`);
+    return found;
   }
 
   // ------------------------------------------------------------------------------------------ in the shed
