@@ -67,7 +67,7 @@ function heard(holder: Holder): string {
 }
 
 /** How much of its founders' diversity a lot has kept. */
-export function diversityExplanation(lot: LotOfVariety): Explanation {
+export function diversityExplanation(lot: Pick<LotOfVariety, "id" | "number" | "figures">): Explanation {
   const figures = lot.figures;
   const many = (figures?.founders.length ?? 0) > 1;
   return {

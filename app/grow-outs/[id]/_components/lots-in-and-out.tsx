@@ -1,12 +1,15 @@
 import Link from "next/link";
 import { Section } from "@/components/frame";
-import { Measured } from "@/components/numbers";
+import { ExplainedHere, Measured } from "@/components/numbers";
 import { SimpleTable } from "@/components/tables";
 import { dateInWords } from "@/lib/display/dates";
+import { keptSpan } from "@/lib/display/kept-span";
 import { percent, wholeNumber } from "@/lib/display/numbers";
 import { listed } from "@/lib/display/plurals";
 import { type UnitSettings, weight } from "@/lib/display/units";
 import type { GrowOutRead } from "@/lib/registry/grow-outs/read-grow-out";
+import { spanExplanation } from "../../../lots/_words/span-in-words";
+import { diversityExplanation } from "../../../varieties/_words/explanations";
 
 const sownColumns = [
   { key: "lot", name: "Lot" },
@@ -86,13 +89,33 @@ export function LotsTaken({ read: { harvested, variety }, units }: { read: GrowO
           lot: <Link href={`/lots/${lot.id}`}>{lot.number}</Link>,
           year: lot.year === null ? <Measured value={null} /> : dateInWords(lot.year),
           grams: lot.figures?.gramsOnHand == null ? <Measured value={null} /> : weight(lot.figures.gramsOnHand, units),
-          kept: variety.crop.clonal ? (
-            "kept by division"
-          ) : (
-            <Link href={`/lots/${lot.id}`}>{percent(lot.figures?.diversityRetained ?? null)}</Link>
-          ),
+          kept: <KeptOfLot lot={lot} crop={variety.crop} />,
         },
       }))}
     />
+  );
+}
+
+/** Of a selfing crop it hangs on its founders whether a share says anything: the lot's own page tells. */
+async function KeptOfLot({
+  lot,
+  crop,
+}: {
+  lot: GrowOutRead["harvested"][number];
+  crop: GrowOutRead["variety"]["crop"];
+}) {
+  const { figures, number, id } = lot;
+  if (crop.clonal) return "kept by division";
+  if (crop.matingSystem === "selfing") return <Link href={`/lots/${id}`}>on its page</Link>;
+  if (figures?.span) {
+    await figures.span.narrowsAtHand();
+    const explanation = spanExplanation(number, figures.founders, figures.span);
+    return <ExplainedHere explanation={explanation}>{keptSpan(figures.span.diversityRetained)}</ExplainedHere>;
+  }
+  if (figures?.diversityRetained == null) return <Measured value={null} />;
+  return (
+    <ExplainedHere explanation={diversityExplanation({ id, number, figures })}>
+      {percent(figures.diversityRetained)}
+    </ExplainedHere>
   );
 }

@@ -1,6 +1,7 @@
 "use client";
 
 import { useId, useMemo } from "react";
+import { Explained } from "@/components/numbers";
 import { Button, NumberField } from "@/components/ui";
 import { percent, seedsAbout, wholeNumber } from "@/lib/display/numbers";
 import { listed } from "@/lib/display/plurals";
@@ -11,6 +12,7 @@ import type { ActFormParts } from "../../_form/act-form";
 import { amountsFor, mostLivingSeeds, type WantedShare } from "../_mix/fill-amounts";
 import { adviceFor, advisable, isForeign, keptOfMix, standingOfMix } from "../_mix/kept-of-mix";
 import { livingOf, type PartOfForm, type ReadingOfForm, type Texts } from "../_mix/mix-of-form";
+import { adviceExplanation } from "../_words/explain-mix";
 import type { AboutBlend } from "./blending";
 import styles from "./blending.module.css";
 
@@ -158,6 +160,13 @@ function Best({
           {foreignToo ? "; foreign pollen makes kin look strange" : ""}.
         </p>
       )}
+      {advice.ok ? (
+        <Explained explanation={adviceExplanation(ground, { chosen, among, minShare, kept })}>
+          <span>
+            {percent(kept?.share ?? null, 1)} of {kept?.native ? "the variety’s own" : "the founders’"} diversity
+          </span>
+        </Explained>
+      ) : null}
       <div className={styles.fills}>
         {chosen.length > 1 ? (
           <Button disabled={seeds === null} onClick={take}>

@@ -50,6 +50,45 @@ export function keptExplanation({
   };
 }
 
+/** How the mix that keeps most was chosen. */
+export function adviceExplanation(
+  { lots, ground }: BlendGround,
+  {
+    chosen,
+    among,
+    minShare,
+    kept,
+  }: {
+    readonly chosen: readonly { readonly lot: BlendCandidate; readonly share: number }[];
+    readonly among: readonly BlendCandidate[];
+    readonly minShare: number;
+    readonly kept: Kept | null;
+  },
+): Explanation {
+  const own = (lot: BlendCandidate) => ground?.coancestry[lots.indexOf(lot)]?.[lots.indexOf(lot)] ?? null;
+  return {
+    title: "What the mix that keeps most would hold",
+    answer: percent(kept?.share ?? null, 1),
+    formula:
+      "θ = ΣΣ w w' Θ made least; Σ w = 1, each w 0 or no smaller than the smallest share; w is a lot’s share of the living seeds",
+    inputs: [
+      ...chosen.map(({ lot, share }) => ({
+        name: `lot ${lot.number}`,
+        value: `${percent(share, 0)} of the living seeds, θ ${inThree(own(lot))}`,
+        href: `/lots/${lot.id}`,
+      })),
+      { name: "smallest share of a lot", value: minShare === 0 ? "none" : percent(minShare, 0) },
+      { name: "lots it was chosen among", value: plainNumber(among.length) },
+      ...(kept ? [{ name: "coancestry θ of the mix", value: inThree(kept.figures.coancestry) }] : []),
+    ],
+    assumed: assumedOf(chosen),
+    unsure:
+      "It looks at kinship alone, not at vigour, age or trueness to type; founders that were kin would leave less. The shares are as sure as the germination tests.",
+    sources: [groupCoancestry, "Caballero & Toro 2000, Genet. Res. 75:331"],
+    calc: "npm run --silent calc -- blend-advice",
+  };
+}
+
 /** How near the lots are to each other; of many only the nearest and the farthest. */
 function pairsInWords({ lots, ground }: BlendGround, parts: readonly PartOfForm[]) {
   const pairs = parts.flatMap((a, i) =>
@@ -137,7 +176,7 @@ export function inbreedingExplanation(
 }
 
 /** What was assumed of one lot or another, each default once, with all that it was taken for. */
-export function assumedOf(parts: readonly PartOfForm[]): string[] {
+export function assumedOf(parts: readonly Pick<PartOfForm, "lot">[]): string[] {
   const takenFor = new Map<string, Set<string>>();
   for (const text of parts.flatMap((part) => part.lot.assumed)) {
     const [, what = text, names = ""] = /^(.*?): (.*)$/.exec(text) ?? [];

@@ -1,49 +1,22 @@
 import { dateInWords } from "@/lib/display/dates";
 import type { Explanation } from "@/lib/display/explanation";
-import { percent, percentSpan, plainNumber, probability } from "@/lib/display/numbers";
-import { counted } from "@/lib/display/plurals";
+import { plainNumber, probability } from "@/lib/display/numbers";
 import type { Compared } from "@/lib/registry/germination-tests/compare-with-earlier";
 import type { ReadTest } from "@/lib/registry/germination-tests/read-germination-test";
 import type { GerminationTest } from "@/lib/science/germination/germination-test";
 import type { ReplicateSpread } from "@/lib/science/germination/replicate-spread";
-import { normalWord } from "../../_words/reading-in-words";
-
-const clopperPearson = "Clopper and Pearson 1934, Biometrika 26:404";
+import type { ReplicateCounts } from "@/lib/science/germination/test-counts";
+import { germinationOfReplicates } from "../../_words/explain-germination";
 
 /** How the germination of a test is worked out. */
 export function germinationExplanation({ test, lot, replicates }: ReadTest, result: GerminationTest): Explanation {
-  const given = {
-    replicates: replicates.map(({ sown, totals }) => {
-      const told = Object.entries(totals.sums).filter(([, seeds]) => seeds !== null);
-      return { sown, ...Object.fromEntries(told) };
-    }),
-  };
-  return {
-    title: `Germination of ${test.name}`,
-    answer: `${percent(result.germination)}, ${percentSpan(result.exact.low, result.exact.high)}`,
-    formula:
-      "germination = x / n; exact limits: the x and n at which 2.5 % of tests would show as many, and as few (Beta quantiles)",
-    inputs: [
-      { name: `x, ${normalWord(test.basis)}`, value: plainNumber(result.normal) },
-      { name: "n, seeds sown", value: plainNumber(result.sown) },
-      {
-        name: "replicates",
-        value: replicates.map(({ sown, totals }) => `${totals.sums.normal ?? 0} of ${sown}`).join(", "),
-      },
-      { name: "lot", value: lot.number, href: `/lots/${lot.id}` },
-    ],
-    assumed: result.assumed.map((each) => sentence(each.text)),
-    unsure: unsureOf(result),
-    sources: [clopperPearson],
-    calc: `echo '${JSON.stringify(given)}' | npm run --silent calc -- germination-test`,
-  };
-}
-
-function unsureOf({ sown, exact }: GerminationTest): string {
-  const width = Math.round((exact.high - exact.low) * 100);
-  const more =
-    sown < 400 ? " A test of 4 × 100 seeds would narrow it; so would pooling with a like test of the same season." : "";
-  return `With ${counted(sown, "seed")} the span is ${width} points wide: a smaller difference than that cannot be told.${more}`;
+  const counts = replicates.map(({ sown, totals: { sums } }): ReplicateCounts => {
+    const { normal, abnormal, hard, fresh, dead } = sums;
+    const told = Object.entries({ abnormal, hard, fresh, dead }).filter(([, seeds]) => seeds !== null);
+    return { sown, normal: normal ?? 0, ...Object.fromEntries(told) };
+  });
+  const more = [{ name: "lot", value: lot.number, href: `/lots/${lot.id}` }];
+  return germinationOfReplicates({ name: test.name, basis: test.basis, replicates: counts, more }, result);
 }
 
 /** How a test is told from the one before it. */

@@ -1,7 +1,9 @@
+import { ExplainedHere } from "@/components/numbers";
 import { SimpleTable } from "@/components/tables";
 import { percent, percentSpan, wholeNumber } from "@/lib/display/numbers";
 import type { PassOfYears } from "@/lib/registry/traits/read-trait-years";
 import { exactInterval } from "@/lib/science/binomial/exact-interval";
+import { offTypeExplanation, offTypeReading } from "../../../../grow-outs/_words/off-type-words";
 import { Trend, yearsOf } from "../../../../grow-outs/[id]/_counts/rogues";
 
 /** The off-type share of each year with its exact interval, and whether it moves. A year in which nobody wrote how many plants were looked at has none. */
@@ -32,7 +34,7 @@ export function OffTypeYears({ passes, variety }: { passes: readonly PassOfYears
               year: String(year),
               looked: wholeNumber(looked),
               found: found === 0 ? "none found" : wholeNumber(found),
-              share: percent(found / looked),
+              share: <ShareOfYear year={year} looked={looked} found={found} />,
               span: percentSpan(low, high),
             },
           };
@@ -45,4 +47,11 @@ export function OffTypeYears({ passes, variety }: { passes: readonly PassOfYears
       )}
     </div>
   );
+}
+
+function ShareOfYear({ year, looked, found }: { year: number; looked: number; found: number }) {
+  const reading = offTypeReading({ looked, found, foundAtMost: found });
+  const share = percent(found / looked);
+  if (!reading) return share;
+  return <ExplainedHere explanation={offTypeExplanation(reading, String(year))}>{share}</ExplainedHere>;
 }
