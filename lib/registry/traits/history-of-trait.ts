@@ -9,7 +9,7 @@ import {
   traitsScored,
   traitYearsOf,
 } from "./read-trait-years";
-import { type PointOfTrait, pointsOfTrait, yearsCompared } from "./trait-over-years";
+import { type PointOfTrait, pointsOfTrait, type YearsCompared, yearsCompared } from "./trait-over-years";
 
 /** What a trait did over the years, and what of it can be told from the weather. */
 export interface HistoryOfTrait {
@@ -21,7 +21,7 @@ export interface HistoryOfTrait {
   readonly checks: readonly PossibleCheck[];
   /** the one that is taken; null: none, then nothing is told from the weather */
   readonly check: PossibleCheck | null;
-  readonly compared: ReturnType<typeof yearsCompared>;
+  readonly compared: YearsCompared | null;
   /** null without a check */
   readonly cycles: CyclesOfTrait | null;
 }
@@ -36,7 +36,7 @@ export function historyOfTrait(read: TraitYearsRead, checkId: string | null): Hi
     growOuts,
     check ? others.filter(({ varietyId }) => varietyId === check.varietyId) : [],
   );
-  const newest = points.filter(({ version }) => version.id === trait.newest.id);
+  const newest = points.filter(({ id, version }) => version.id === trait.newest.id && compared?.beside.has(id));
   const cycles = check && compared?.outcome.ok ? cyclesOfTrait(newest, compared.outcome.value, seed, mating) : null;
   return { trait, type, points, checks, check, compared, cycles };
 }

@@ -20,6 +20,13 @@ export interface ScoredGrowOut {
   /** how often each answer was given, of scores that are words */
   readonly answers: ReadonlyMap<string, number>;
   readonly scorers: number;
+  readonly place: PlaceOfGrowOut;
+}
+
+/** Where a grow-out stood, as far as it is known. */
+export interface PlaceOfGrowOut {
+  readonly plots: readonly string[];
+  readonly stewardId: string | null;
 }
 
 /** A variety of which the same trait was scored in a year in which this one's was. */
@@ -78,10 +85,22 @@ export interface TraitRows {
   readonly varietyId: string;
   readonly traits: readonly TraitLine[];
   readonly scores: readonly ScoreRow[];
+  /** by grow-out */
+  readonly places: ReadonlyMap<string, PlaceOfGrowOut>;
   readonly type: readonly (TypeOfTrait & { readonly traitId: string | null })[];
   readonly passes: readonly PassOfYears[];
   readonly seed: TraitYearsRead["seed"];
   readonly mating: Mating;
+}
+
+interface PlaceRow {
+  readonly growOutId: string;
+  readonly stewardId: string | null;
+  readonly plotId: string | null;
+}
+
+function placeOf(rows: readonly PlaceRow[]): PlaceOfGrowOut {
+  return { plots: rows.flatMap(({ plotId }) => plotId ?? []), stewardId: rows[0]?.stewardId ?? null };
 }
 
 interface ScoreRow {
@@ -137,6 +156,12 @@ export async function readTraitRows(db: Database, varietyId: string): Promise<Tr
       WHERE v."cropId" = own."cropId" AND NOT s."takenBack"
         AND NOT EXISTS (SELECT 1 FROM "Score" n WHERE n."replacesId" = s."id") ORDER BY s."id"`,
   };
+  const places: Selection<PlaceRow> = {
+    columns: { growOutId: "text", stewardId: "text", plotId: "text" },
+    rows: sql`SELECT g."id" AS "growOutId", g."stewardId", p."plotId" FROM "GrowOut" g JOIN "Variety" v ON v."id" = g."varietyId"
+        JOIN "Variety" own ON own."id" = ${varietyId} LEFT JOIN "GrowOutPlot" p ON p."growOutId" = g."id"
+      WHERE v."cropId" = own."cropId" ORDER BY g."id", p."id"`,
+  };
   const type: Selection<TypeOfTrait & { readonly traitId: string | null }> = {
     columns: { trait: "text", traitId: "text", allowed: "text", offType: "text" },
     rows: sql`SELECT t."trait", t."traitId", t."allowed", t."offType" FROM "TypeTrait" t WHERE t."varietyId" = ${varietyId} ORDER BY t."id"`,
@@ -152,13 +177,14 @@ export async function readTraitRows(db: Database, varietyId: string): Promise<Tr
   };
   const found = await readTogether(db, {
     ...{ varieties, own: ownValuesOfVariety(varietyId), traits: traitsOfVariety(varietyId) },
-    ...{ scores, type, passes, from, lots },
+    ...{ scores, places, type, passes, from, lots },
   });
   const [crop] = found.varieties;
   if (!crop) return null;
   const { type: ofType, passes: ofPasses, from: sownFrom } = found;
   return {
     ...{ varietyId, traits: traitLines(found.traits), scores: found.scores, type: ofType, passes: ofPasses },
+    places: new Map([...grouped(found.places, ({ growOutId }) => growOutId)].map(([id, rows]) => [id, placeOf(rows)])),
     seed: { from: sownFrom, lots: found.lots },
     mating: profileOfCrop(crop, found.own),
   };
@@ -179,7 +205,7 @@ export function traitYearsOf(rows: TraitRows, traitId: string | null): TraitYear
   const { varietyId, scores, seed, mating, passes } = rows;
   const traits = traitsScored(rows);
   const trait = traits.find(({ id }) => id === traitId) ?? traits[0] ?? null;
-  const all = trait ? scoredGrowOuts(trait, scores) : [];
+  const all = trait ? scoredGrowOuts(trait, rows) : [];
   const growOuts = all.filter((growOut) => growOut.varietyId === varietyId);
   const others = all.filter((growOut) => growOut.varietyId !== varietyId);
   const names = new Map(scores.map((row) => [row.varietyId, row.variety]));
@@ -204,19 +230,24 @@ function sameWord(one: string, other: string): boolean {
 }
 
 /** Grow-outs with their plants by one version of the trait each: versions are never mixed. */
-function scoredGrowOuts(trait: TraitLine, rows: readonly ScoreRow[]): ScoredGrowOut[] {
+function scoredGrowOuts(trait: TraitLine, { scores: rows, places }: TraitRows): ScoredGrowOut[] {
   const growOuts = trait.versions.flatMap((version) =>
     [
       ...grouped(
         rows.filter((row) => row.traitId === version.id),
         (row) => row.growOutId,
       ),
-    ].map(([id, scores]) => scoredGrowOut(id, version, scores)),
+    ].map(([id, scores]) => scoredGrowOut(id, version, scores, places.get(id) ?? placeOf([]))),
   );
   return growOuts.sort((one, other) => (one.year ?? Infinity) - (other.year ?? Infinity));
 }
 
-function scoredGrowOut(id: string, version: TraitVersion, scores: readonly ScoreRow[]): ScoredGrowOut {
+function scoredGrowOut(
+  id: string,
+  version: TraitVersion,
+  scores: readonly ScoreRow[],
+  place: PlaceOfGrowOut,
+): ScoredGrowOut {
   const [first] = scores;
   const answers = new Map<string, number>();
   for (const { text } of scores) if (text !== null) answers.set(text, (answers.get(text) ?? 0) + 1);
@@ -239,6 +270,7 @@ function scoredGrowOut(id: string, version: TraitVersion, scores: readonly Score
     plants,
     answers,
     scorers: new Set(scores.map(({ stewardId }) => stewardId)).size,
+    place,
   };
 }
 

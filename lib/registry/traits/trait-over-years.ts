@@ -32,26 +32,59 @@ export function pointsOfTrait(growOuts: readonly ScoredGrowOut[]): PointOfTrait[
   });
 }
 
-/** What the years are compared by: all plants of a year and version together, beside those of the check that was chosen. */
+/** The years of a trait beside a check, and which grow-outs the differences are of. */
+export interface YearsCompared {
+  readonly input: TraitYearsInput;
+  readonly outcome: Outcome<TraitYears>;
+  /** ids of the grow-outs beside which the check stood */
+  readonly beside: ReadonlySet<string>;
+}
+
+/**
+ * What the years are compared by: all plants of a year and version together; where the check was grown in that year, those that stood beside it alone, with those of the check
+ * that stood there.
+ */
 export function yearsCompared(
   growOuts: readonly ScoredGrowOut[],
   check: readonly ScoredGrowOut[],
-): { readonly input: TraitYearsInput; readonly outcome: Outcome<TraitYears> } | null {
+): YearsCompared | null {
   const newest = growOuts.at(-1)?.version.version ?? 0;
   const version = Math.max(newest, ...growOuts.map((growOut) => growOut.version.version));
-  const valuesOf = (of: readonly ScoredGrowOut[]) =>
+  const byYear = (of: readonly ScoredGrowOut[]) =>
     grouped(
-      of.filter((growOut) => growOut.year !== null && growOut.version.version === version),
+      of.filter(
+        ({ year, plants, ...growOut }) => year !== null && plants.length > 0 && growOut.version.version === version,
+      ),
       ({ year }) => year as number,
     );
-  const beside = valuesOf(check);
-  const years = [...valuesOf(growOuts)]
+  const checks = byYear(check);
+  const beside = new Set<string>();
+  const values = (of: readonly ScoredGrowOut[]) => of.flatMap(({ plants }) => plants.map(({ value }) => value));
+  const years = [...byYear(growOuts)]
     .map(([year, own]) => {
-      const of = (growOut: ScoredGrowOut) => growOut.plants.map(({ value }) => value);
-      const checks = (beside.get(year) ?? []).flatMap(of);
-      return { year, values: own.flatMap(of), ...(checks.length > 0 ? { check: checks } : {}) };
+      const paired = nearestOf(own, checks.get(year) ?? []);
+      if (paired === null) return { year, values: values(own) };
+      for (const { id } of paired.own) beside.add(id);
+      return { year, values: values(paired.own), check: values(paired.check) };
     })
-    .filter(({ values }) => values.length > 0)
     .sort((one, other) => one.year - other.year);
-  return years.length === 0 ? null : { input: { years }, outcome: traitYears({ years }) };
+  return years.length === 0 ? null : { input: { years }, outcome: traitYears({ years }), beside };
+}
+
+/** How surely two grow-outs of a year stood side by side: 3 on one plot, 2 with one steward, 1 where it is not known, 0 apart. */
+function nearness({ place: one }: ScoredGrowOut, { place: other }: ScoredGrowOut): number {
+  if (one.plots.some((plot) => other.plots.includes(plot))) return 3;
+  if (one.stewardId !== null && one.stewardId === other.stewardId) return 2;
+  const known = (place: ScoredGrowOut["place"]) => place.plots.length > 0 || place.stewardId !== null;
+  return known(one) && known(other) ? 0 : 1;
+}
+
+/** Of a year's grow-outs and its checks those that stood nearest to each other; null where none stood together. */
+function nearestOf(own: readonly ScoredGrowOut[], check: readonly ScoredGrowOut[]) {
+  const best = Math.max(0, ...own.flatMap((one) => check.map((other) => nearness(one, other))));
+  if (best === 0) return null;
+  return {
+    own: own.filter((one) => check.some((other) => nearness(one, other) === best)),
+    check: check.filter((other) => own.some((one) => nearness(one, other) === best)),
+  };
 }

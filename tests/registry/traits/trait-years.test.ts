@@ -5,7 +5,7 @@ import { savePlants } from "@/lib/registry/plants/save-plants";
 import { changeTrait } from "@/lib/registry/traits/change-trait";
 import { defineTrait } from "@/lib/registry/traits/define-trait";
 import { checksOfTraits, historiesOfTraits } from "@/lib/registry/traits/history-of-trait";
-import { readTraitRows, readTraitYears } from "@/lib/registry/traits/read-trait-years";
+import { readTraitRows, readTraitYears, type ScoredGrowOut } from "@/lib/registry/traits/read-trait-years";
 import { pointsOfTrait, yearsCompared } from "@/lib/registry/traits/trait-over-years";
 import { parseForm } from "@/lib/schemas/lots/form-fields";
 import { savePlantsSchema, traitColumn } from "@/lib/schemas/plants/save-plants";
@@ -110,6 +110,32 @@ onEveryEngine("a trait over the years", (fresh) => {
     ]);
     const compared = yearsCompared(read?.growOuts ?? [], []);
     expect(compared?.input.years.map(({ year }) => year)).toEqual([2008]);
+  });
+
+  it("compares with the check what stood beside it: on one plot, else with one steward, and nothing that stood apart", () => {
+    const version = { id: "t", version: 1 } as ScoredGrowOut["version"];
+    const growOut = (id: string, year: number, value: number, plots: string[], stewardId: string | null) =>
+      ({
+        ...{ id, year, version, place: { plots, stewardId } },
+        plants: [value - 1, value + 1].map((each) => ({ value: each, kept: false, cell: null })),
+      }) as unknown as ScoredGrowOut;
+    const own = [
+      growOut("on the plot", 2001, 62, ["p"], "one"),
+      growOut("on another", 2001, 80, ["q"], "one"),
+      growOut("with the same steward", 2002, 62, ["q"], "one"),
+      growOut("far away", 2003, 62, ["r"], "two"),
+      growOut("nobody knows", 2004, 62, [], null),
+    ];
+    const check = [2001, 2002, 2003, 2004].map((year) => growOut(`check ${year}`, year, 60, ["p"], "one"));
+    const compared = yearsCompared(own, check);
+    expect([...(compared?.beside ?? [])]).toEqual(["on the plot", "with the same steward", "nobody knows"]);
+    const years = granted(compared?.outcome ?? { ok: false, refusals: [] }).years;
+    expect(years.map(({ mean, toCheck }) => [mean, toCheck?.difference ?? null])).toEqual([
+      [62, 2],
+      [62, 2],
+      [62, null],
+      [62, 2],
+    ]);
   });
 
   it("has off-type passes and no trait where none was scored; null where there is no such variety", async () => {

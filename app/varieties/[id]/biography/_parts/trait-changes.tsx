@@ -119,7 +119,8 @@ function YearTable({ history: { trait, points, check, compared } }: { history: H
         ...(check ? [{ key: "check", name: `Less ${check.variety}`, kind: "count" as const }] : []),
       ]}
       rows={points.map((point) => {
-        const toCheck = point.year === null || point.version.id !== trait.newest.id ? null : beside.get(point.year);
+        const stood = point.version.id === trait.newest.id && compared?.beside.has(point.id);
+        const toCheck = stood && point.year !== null ? beside.get(point.year) : null;
         return {
           id: `${point.id} ${point.version.id}`,
           cells: {

@@ -109,7 +109,7 @@ export function againstCheckExplanation(
     ],
     assumed: [
       ...told.assumed.map(({ text }) => `${text.charAt(0).toUpperCase()}${text.slice(1)}.`),
-      "Both stood in one place in those years.",
+      "Both stood side by side: on one plot where the plots are written, else with one steward, else it is taken so.",
     ],
     unsure:
       "What a year did to the one and not to the other stays in the difference. With four years no trend can be surer than 2 in 24.",
