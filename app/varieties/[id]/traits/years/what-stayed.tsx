@@ -42,7 +42,6 @@ export function WhatStayed({
   const { heritability } = cycles.found;
   const last = cycles.found.cumulative.at(-1);
   const of = differenceOf(trait.newest);
-  const tellsNothing = cycles.span.low <= 0 && cycles.span.high >= 1;
   return (
     <div className="stack-near">
       <p className="measure">
@@ -58,11 +57,19 @@ export function WhatStayed({
         <span>
           Of what was chosen for a share of <b>{plainNumber(heritability, 2)}</b> stayed (
           {plainNumber(cycles.span.low, 2)} to {plainNumber(cycles.span.high, 2)}).
-          {tellsNothing ? " So wide a span tells nothing yet: it takes more cycles." : ""}
+          {verdict(heritability, cycles.span)}
         </span>
       </Explained>
     </div>
   );
+}
+
+/** What to make of a share that cannot be read as it stands. */
+function verdict(heritability: number, { low, high }: { readonly low: number; readonly high: number }): string {
+  if (low <= 0 && high >= 1) return " So wide a span tells nothing yet: it takes more cycles.";
+  if (heritability > 1) return " More moved than was chosen: chance in few parents, or something else, moved it, too.";
+  if (heritability < 0) return " It moved against the choice: chance in few parents, or something else, moved it.";
+  return "";
 }
 
 /** Each grow-out of the run: what was chosen in it, and where its plants stood; both added up. */
