@@ -257,7 +257,7 @@ async function faultsOf(page: Page): Promise<string[]> {
       ),
     ].flatMap((each) => {
       const { width, height } = each.getBoundingClientRect();
-      return width > 0 && (width < 47.5 || height < 47.5)
+      return width > 0 && each.checkVisibility() && (width < 47.5 || height < 47.5)
         ? [`${each.textContent?.trim().slice(0, 20)} is ${Math.round(width)} by ${Math.round(height)}`]
         : [];
     }),
