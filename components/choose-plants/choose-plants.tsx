@@ -71,6 +71,12 @@ export function ChoosePlants({
               />
               Compare plants with their neighbours in the same cell, not over the whole field
             </label>
+            {setting.withinCells && ground.plants.every(({ cell }) => cell === null) ? (
+              <p className="waits">
+                Of no plant it is written in which cell it stands, so none can be compared with its neighbours. Write
+                the cells, or compare over the whole field.
+              </p>
+            ) : null}
           </Section>
         </div>
         {outcome.ok ? (

@@ -147,6 +147,46 @@ describe("a day among the plants with no signal", () => {
   });
 });
 
+describe("a choice among the plants with no signal", () => {
+  it("ranks them on the phone, and its marks go in like any other", async () => {
+    const { phone, page } = await newPhone();
+    await takeAlong(page);
+    await phone.setOffline(true);
+    const errors = watchErrors(page);
+    await page.goto(inField("choose"));
+    // nobody wrote in which cell a plant stands
+    await page.getByText("Of no plant it is written in which cell it stands").waitFor();
+    await page.getByLabel(/^Compare plants with their neighbours/).uncheck();
+    await page.getByRole("spinbutton", { name: "How many to keep, as a number" }).fill("9");
+    const list = page.getByRole("region", { name: "The plants, ranked" });
+    await expect.poll(() => list.locator('tr[data-standing="kept"]').count()).toBeGreaterThan(0);
+    const kept = await list.locator('tr[data-standing="kept"]').getByRole("rowheader").allInnerTexts();
+    // 40 plants are scored 1 to 9 in turn: four got 9 and four 8, and those of 7 share the last place, so none of them is kept
+    expect(kept.length).toBe(8);
+    await page.getByRole("button", { name: "Keep these" }).click();
+    await page.getByRole("dialog").getByRole("button", { name: "Write the marks" }).click();
+    const stored = page.getByText(/^Stored: \d+ marks? on this phone/);
+    await stored.waitFor();
+    const marks = Number(/\d+/.exec((await stored.textContent()) ?? "")?.[0]);
+    await status(page)
+      .filter({ hasText: `${marks} not yet in the registry` })
+      .waitFor();
+    await phone.setOffline(false);
+    await page.goto(`${site.base}/field#phone`);
+    await page.getByRole("heading", { name: "All is in the registry" }).waitFor({ timeout: 300_000 });
+    await site.kill();
+    const keeps = await inRegistry(site, async (db) => {
+      const all = await db.read.mark.findMany({ where: { plant: { growOutId } } });
+      const replaced = new Set(all.map((mark) => mark.replacesId));
+      return all.flatMap(({ id, intent, tag }) => (replaced.has(id) || intent !== "keep" ? [] : [tag]));
+    });
+    await site.restart();
+    expect(keeps.filter((tag) => kept.includes(tag ?? "")).length).toBe(kept.length);
+    await phone.close();
+    expect(errors.filter((error) => !error.includes("Failed to load resource"))).toEqual([]);
+  });
+});
+
 describe("the field page", () => {
   it("loads no more script at first than a slow phone bears", async () => {
     const { phone, page } = await newPhone();
