@@ -65,6 +65,7 @@ export async function readLotsToSow(
       grams: gramsOnHand,
       test: testOf(lastTest),
       objections: against.get(id)?.objections(lot) ?? [],
+      identityGrade: against.get(id)?.identityGrade ?? null,
       treatmentSubstance: against.get(id)?.substance ?? null,
       reserve: reserveOf(holderId),
     };
@@ -85,6 +86,7 @@ interface AgainstRow {
   readonly id: string;
   readonly kind: string;
   readonly origin: string | null;
+  readonly identityGrade: string | null;
   readonly statusReason: string | null;
   readonly substance: string | null;
   readonly warning: string | null;
@@ -93,9 +95,12 @@ interface AgainstRow {
 /** What is written of each lot of a variety that can stand against sowing it, a row an open warning. */
 function againstSelection(varietyId: string): Selection<AgainstRow> {
   return {
-    columns: { id: "text", kind: "text", origin: "text", statusReason: "text", substance: "text", warning: "text" },
+    columns: {
+      ...{ id: "text", kind: "text", origin: "text", identityGrade: "text" },
+      ...{ statusReason: "text", substance: "text", warning: "text" },
+    },
     rows: sql`
-      SELECT l."id", l."kind", l."origin", l."statusReason", l."treatmentSubstance" AS "substance", w."reason" AS "warning"
+      SELECT l."id", l."kind", l."origin", l."identityGrade", l."statusReason", l."treatmentSubstance" AS "substance", w."reason" AS "warning"
       FROM "Lot" m JOIN "Lot" l ON l."id" = COALESCE(m."sameAsId", m."id") LEFT JOIN "Warning" w ON w."lotId" = m."id" AND w."closedOn" IS NULL
       WHERE l."varietyId" = ${varietyId} ORDER BY l."id", w."id"`,
   };
@@ -107,10 +112,11 @@ function againstByLot(lots: readonly AgainstRow[]) {
     if (warning !== null) warnings.set(id, [...(warnings.get(id) ?? []), warning]);
   }
   return new Map(
-    lots.map(({ id, kind, origin, statusReason, substance }) => [
+    lots.map(({ id, kind, origin, identityGrade, statusReason, substance }) => [
       id,
       {
         substance,
+        identityGrade,
         objections: (lot: Holding) =>
           objectionsToSowing({
             ...{ kind, origin, statusReason },

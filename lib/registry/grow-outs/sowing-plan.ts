@@ -36,6 +36,8 @@ export interface LotToSow {
   } | null;
   /** what stands against sowing it, after its number: "is on hold" */
   readonly objections: readonly string[];
+  /** how it is known to be the variety; null: not written */
+  readonly identityGrade: string | null;
   readonly treatment: string | null;
   readonly treatmentSubstance: string | null;
   readonly reserve: ReserveHeld | null;

@@ -1,4 +1,4 @@
-import { type Database, readRows, type Selection, sql } from "@/lib/db";
+import type { Database } from "@/lib/db";
 import type { Settings } from "@/lib/schemas/settings";
 import type { MixGround } from "@/lib/science/blend/ground-of-mix";
 import type { CivilDay } from "@/lib/science/dates/civil-day";
@@ -75,7 +75,6 @@ export async function readRestore(
   const { variety, crop } = read;
   const blend = await readBlendGround(db, { varietyId: variety.id, cropId: crop.id, asked: [] });
   const jars = new Map((await readLotsToSow(db, variety.id, { settings, today })).map((lot) => [lot.id, lot]));
-  const identities = new Map((await readRows(db, identityGrades(variety.id))).map((row) => [row.id, row.grade]));
   const strains = strainObjections(blend.lots);
   const lots = blend.lots.map((lot): LotToRestoreWith => {
     const seed = seedOf(lot, jars.get(lot.id));
@@ -91,7 +90,7 @@ export async function readRestore(
       against: [
         ...lot.objections,
         ...strains.filter(({ number }) => number === lot.number),
-        ...ownObjections(lot, standing, foreign, seed.canGive, identities.get(lot.id) ?? null),
+        ...ownObjections(lot, standing, foreign, seed.canGive, jars.get(lot.id)?.identityGrade ?? null),
       ],
     };
   });
@@ -155,12 +154,5 @@ function seedOf(lot: BlendCandidate, jar: LotToSow | undefined) {
     lifeAssumed: lot.test === null,
     canGive: living === null ? null : Math.floor(living * part),
     keeps: known ? ("reserve" as const) : ("half" as const),
-  };
-}
-
-function identityGrades(varietyId: string): Selection<{ id: string; grade: string | null }> {
-  return {
-    columns: { id: "text", grade: "text" },
-    rows: sql`SELECT l."id", l."identityGrade" AS "grade" FROM "Lot" l WHERE l."varietyId" = ${varietyId} ORDER BY l."id"`,
   };
 }

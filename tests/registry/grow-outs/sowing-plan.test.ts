@@ -20,7 +20,7 @@ const reserve = (more: Partial<ReserveHeld> = {}): ReserveHeld => ({
 const lot = (id: string, more: Partial<LotToSow> = {}): LotToSow => ({
   ...{ id, number: id, varietyId: "v", variety: "V", year: "2025", holderId: "h", holder: "H" },
   ...{ grams: 200, thousandSeedGrams: 400, perGram: { min: 2, max: 4 }, objections: [] },
-  ...{ treatment: null, treatmentSubstance: null, reserve: reserve() },
+  ...{ treatment: null, treatmentSubstance: null, identityGrade: null, reserve: reserve() },
   test: { testId: "t", date: "2027-01-01", sown: 20, normal: 18 },
   ...more,
 });
