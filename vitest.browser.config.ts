@@ -1,12 +1,12 @@
 import { defineConfig } from "vitest/config";
-import shared from "./vitest.config.ts";
+import { everywhere } from "./vitest.config.ts";
 
 export default defineConfig({
-  ...shared,
+  ...everywhere,
   test: {
-    ...shared.test,
+    ...everywhere.test,
     include: ["tests/browser/**/*.test.ts"],
-    exclude: [],
+    maxWorkers: 2,
     testTimeout: 600_000,
     hookTimeout: 600_000,
   },

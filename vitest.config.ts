@@ -1,15 +1,46 @@
 import { fileURLToPath } from "node:url";
 import { defineConfig } from "vitest/config";
 
-export default defineConfig({
+/** What the unit tests and those in a browser have in common. */
+export const everywhere = {
   resolve: { alias: { "@": fileURLToPath(new URL(".", import.meta.url)).replace(/\/$/, "") } },
   test: {
-    include: ["tests/**/*.test.ts", "tests/**/*.test.tsx"],
-    exclude: ["tests/browser/**"],
-    globalSetup: ["tests/setup/whole-run.ts"],
     // Long enough for a machine that runs ten times slower than most: a limit finds what hangs, speed is the bench's.
     testTimeout: 300_000,
     hookTimeout: 300_000,
+  },
+};
+
+// What stands something in the place of a module, of the process's surroundings or of what is global.
+const alone = [
+  "tests/{app,faults,field,log,worker}/**/*.test.{ts,tsx}",
+  "tests/components/long-calculation/**/*.test.ts",
+  "tests/registry/accounts/sign-in-costs-alike.test.ts",
+  "tests/registry/figures/figures-beside.test.ts",
+  "tests/registry/safe-keeping/health.test.ts",
+];
+
+export default defineConfig({
+  test: {
+    globalSetup: ["tests/setup/whole-run.ts"],
     maxWorkers: 2,
+    projects: [
+      {
+        ...everywhere,
+        test: { ...everywhere.test, name: "alone", include: alone, setupFiles: ["tests/setup/each-file.ts"] },
+      },
+      {
+        ...everywhere,
+        test: {
+          ...everywhere.test,
+          name: "together",
+          include: ["tests/**/*.test.{ts,tsx}"],
+          exclude: ["tests/browser/**", ...alone],
+          setupFiles: ["tests/setup/each-file.ts"],
+          // One copy of our modules for all files of a worker: to read them anew for each takes longer than most files do.
+          isolate: false,
+        },
+      },
+    ],
   },
 });

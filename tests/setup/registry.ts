@@ -1,23 +1,16 @@
 import { copyFileSync, mkdirSync, mkdtempSync, rmSync } from "node:fs";
 import os from "node:os";
 import path from "node:path";
-import { afterAll, inject } from "vitest";
+import { inject } from "vitest";
 import { type Database, type Location, openDatabase } from "@/lib/db";
 import { prepareRegistry } from "@/lib/registry/open-registry";
+import { whenFileEnds } from "./left-behind";
 import { onceARun } from "./once-a-run";
-
-const folders: string[] = [];
-const open: Database[] = [];
-
-afterAll(async () => {
-  for (const db of open.splice(0)) await db.close();
-  for (const folder of folders.splice(0)) rmSync(folder, { recursive: true, force: true });
-});
 
 /** A folder that goes when the test file ends. */
 export function temporaryFolder(): string {
   const folder = mkdtempSync(path.join(os.tmpdir(), "kinrow-test-"));
-  folders.push(folder);
+  whenFileEnds(() => rmSync(folder, { recursive: true, force: true }));
   return folder;
 }
 
@@ -43,7 +36,7 @@ export async function emptyRegistry(options: Parameters<typeof openDatabase>[1] 
   mkdirSync(location.folder, { recursive: true });
   copyFileSync(from, location.url);
   const db = await openDatabase(location, options);
-  open.push(db);
+  whenFileEnds(() => db.close());
   return db;
 }
 
