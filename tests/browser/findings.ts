@@ -37,6 +37,19 @@ async function findingsNow(page: Page): Promise<string[]> {
     );
 }
 
+export const grounds = ["day", "night", "glare", "print"] as const;
+
+/** Shows an open page in another of the grounds, as the choice kept for this device does at the next page; print is a medium. */
+export async function changeGround(page: Page, ground: (typeof grounds)[number]): Promise<void> {
+  await page.emulateMedia({ media: ground === "print" ? "print" : "screen" });
+  await page.evaluate(
+    (chosen) => {
+      document.documentElement.dataset.ground = chosen;
+    },
+    ground === "print" ? "day" : ground,
+  );
+}
+
 /** A context in one of the grounds; print is a medium, not a choice. What a page's own policy forbids it is told as an error. */
 export async function inGround(
   browser: Browser,

@@ -172,6 +172,8 @@ export async function asWhenNew(url: string): Promise<void> {
         "SET session_replication_role = replica",
         ...tables.map((table) => `DELETE FROM public."${table}"`),
         ...tables.map((table) => `INSERT INTO public."${table}" SELECT * FROM kept."${table}"`),
+        // PostgreSQL as WebAssembly has one session for all.
+        "RESET session_replication_role",
       ].join("; "),
     );
   });
