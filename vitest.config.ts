@@ -11,14 +11,19 @@ export const everywhere = {
   },
 };
 
-// What stands something in the place of a module, of the process's surroundings or of what is global.
-const alone = [
-  "tests/{app,faults,field,log,worker}/**/*.test.{ts,tsx}",
-  "tests/components/long-calculation/**/*.test.ts",
+/** Folders and files of tests that stand something in the place of a module, of the process's surroundings or of what is global. */
+export const apart = [
+  "tests/app/",
+  "tests/components/long-calculation/",
+  "tests/faults/",
+  "tests/field/",
+  "tests/log/",
   "tests/registry/accounts/sign-in-costs-alike.test.ts",
-  "tests/registry/figures/figures-beside.test.ts",
+  "tests/registry/figures/",
   "tests/registry/safe-keeping/health.test.ts",
+  "tests/worker/",
 ];
+const alone = apart.map((place) => (place.endsWith("/") ? `${place}**/*.test.{ts,tsx}` : place));
 
 export default defineConfig({
   test: {
@@ -27,7 +32,7 @@ export default defineConfig({
     projects: [
       {
         ...everywhere,
-        test: { ...everywhere.test, name: "alone", include: alone, setupFiles: ["tests/setup/each-file.ts"] },
+        test: { ...everywhere.test, name: "apart", include: alone, setupFiles: ["tests/setup/each-file.ts"] },
       },
       {
         ...everywhere,

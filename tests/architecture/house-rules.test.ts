@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { apart } from "../../vitest.config";
 import { importsOf, projectFiles, textOf } from "./source-files";
 
 const code = projectFiles(/\.(ts|tsx|mjs|css)$/).filter((file) => !file.startsWith("prisma/"));
@@ -36,6 +37,17 @@ describe("a test", () => {
 
   it("expects something in every file", () => {
     expect(tests.filter((file) => !/\bexpect\(|fc\.assert\(/.test(textOf(file)))).toEqual([]);
+  });
+});
+
+describe("a test that shares its modules with others", () => {
+  it("stands nothing in the place of a module, of the surroundings or of what is global", () => {
+    const changing = /\bvi\.(?!fn\b)|process\.env\.\w+ *=[^=]|fake-indexeddb/;
+    const sharing = projectFiles(/^tests\/.*\.test\.tsx?$/).filter(
+      (file) => !/^tests\/(architecture|browser)\//.test(file) && !apart.some((place) => file.startsWith(place)),
+    );
+    expect(sharing.length).toBeGreaterThan(200);
+    expect(sharing.filter((file) => changing.test(textOf(file)))).toEqual([]);
   });
 });
 
