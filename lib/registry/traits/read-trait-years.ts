@@ -19,6 +19,8 @@ export interface ScoredGrowOut {
   readonly plants: readonly { readonly value: number; readonly kept: boolean; readonly cell: string | null }[];
   /** how often each answer was given, of scores that are words */
   readonly answers: ReadonlyMap<string, number>;
+  /** the same of the plants of which seed was kept */
+  readonly keptAnswers: ReadonlyMap<string, number>;
   readonly scorers: number;
   readonly place: PlaceOfGrowOut;
 }
@@ -249,15 +251,15 @@ function scoredGrowOut(
   place: PlaceOfGrowOut,
 ): ScoredGrowOut {
   const [first] = scores;
-  const answers = new Map<string, number>();
-  for (const { text } of scores) if (text !== null) answers.set(text, (answers.get(text) ?? 0) + 1);
+  const answers = countedTexts(scores);
+  const isKept = ({ kept, parent }: ScoreRow) => kept === true || parent > 0;
   const plants = [...grouped(scores, (row) => row.plantId).values()].flatMap((own) => {
     // The last score of each person counts once.
     const byPerson = new Map(own.map((row) => [row.stewardId, scoreNumber(version, row)]));
     const values = [...byPerson.values()].filter((value) => value !== null);
     if (values.length === 0) return [];
     const value = values.reduce((sum, each) => sum + each, 0) / values.length;
-    return [{ value, kept: own.some(({ kept, parent }) => kept === true || parent > 0), cell: own[0]?.cell ?? null }];
+    return [{ value, kept: own.some(isKept), cell: own[0]?.cell ?? null }];
   });
   const day = first?.sownFirst ?? scores.map(({ on }) => on).find((on) => on !== null) ?? "";
   const year = /^\d{4}/.exec(day)?.[0];
@@ -269,9 +271,17 @@ function scoredGrowOut(
     version,
     plants,
     answers,
+    keptAnswers: countedTexts(scores.filter(isKept)),
     scorers: new Set(scores.map(({ stewardId }) => stewardId)).size,
     place,
   };
+}
+
+/** How often each text stands. */
+function countedTexts(scores: readonly ScoreRow[]): Map<string, number> {
+  const counts = new Map<string, number>();
+  for (const { text } of scores) if (text !== null) counts.set(text, (counts.get(text) ?? 0) + 1);
+  return counts;
 }
 
 function possibleChecks(

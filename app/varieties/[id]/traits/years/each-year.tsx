@@ -6,7 +6,7 @@ import { differenceOf, traitDifference } from "@/lib/display/trait-difference";
 import type { TraitLine } from "@/lib/registry/traits/list-traits";
 import type { TypeOfTrait } from "@/lib/registry/traits/read-trait-years";
 import type { PointOfTrait } from "@/lib/registry/traits/trait-over-years";
-import { drawnPoints, halfOf, meanOf, plantsScored, rangeOfType, said } from "./said-of-point";
+import { drawnPoints, halfOf, keptOf, meanOf, plantsScored, rangeOfType } from "./said-of-point";
 
 /** How the scored plants of each grow-out were spread, with those of which seed was kept, and what the type says. */
 export function EachYear({
@@ -67,7 +67,7 @@ export function EachYear({
             plants: plantsScored(point),
             mean: meanOf(point),
             half: halfOf(point),
-            kept: point.kept === null ? "not known" : `${said(point, point.kept.mean)} (${point.kept.plants})`,
+            kept: keptOf(point),
             stood:
               point.differential === null
                 ? "not compared"

@@ -33,13 +33,22 @@ export function isShare({ version }: PointOfTrait): boolean {
   return version.kind === "yes-no" || version.kind === "category";
 }
 
+/** The mean of the plants of which seed was kept, with their number; of scores that are words how often each was given. */
+export function keptOf(point: PointOfTrait): string {
+  if (point.kept !== null) return `${said(point, point.kept.mean)} (${point.kept.plants})`;
+  return point.keptAnswers.size > 0 ? answersInWords(point.version, point.keptAnswers) : "not known";
+}
+
+/** The most frequent answers: "white in 12 and cream in 3". */
+function answersInWords(version: PointOfTrait["version"], answers: ReadonlyMap<string, number>): string {
+  const told = [...answers].sort(([, one], [, other]) => other - one).slice(0, 4);
+  return listed(told.map(([text, count]) => `${scoreInWords(version, { value: null, text })} in ${count}`));
+}
+
 /** The mean of a grow-out with its span, the share of those that say yes, or how often each answer was given. */
 export function meanOf(point: PointOfTrait) {
   const { mean, answers, version } = point;
-  if (mean === null) {
-    const told = [...answers].sort(([, one], [, other]) => other - one).slice(0, 4);
-    return listed(told.map(([text, count]) => `${scoreInWords(version, { value: null, text })} in ${count}`));
-  }
+  if (mean === null) return answersInWords(version, answers);
   if (isShare(point)) {
     const yes = point.plants.filter(({ value }) => value >= 0.5).length;
     const { low, high } = exactInterval(yes, point.plants.length, 0.95);
