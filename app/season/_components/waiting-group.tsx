@@ -1,10 +1,12 @@
 import Link from "next/link";
 import { Explained } from "@/components/numbers";
 import { SeedCoat } from "@/components/seed-coat";
+import { Way } from "@/components/ui/offered";
 import { wholeNumber } from "@/lib/display/numbers";
 import type { SeasonRule } from "@/lib/registry/season/waiting";
 import type { Settings } from "@/lib/schemas/settings";
 import { storedSeedCoat } from "@/lib/schemas/varieties/seed-coat";
+import { OfLots } from "../../_session/of-record";
 import type { SeasonLine } from "../_words/lines";
 import { ruleWords } from "../_words/rule-words";
 import styles from "./waiting-group.module.css";
@@ -37,11 +39,13 @@ export function WaitingGroup({
           {wholeNumber(count)}
         </span>
       </Explained>
-      <ul className={styles.items}>
-        {lines.map((line) => (
-          <WaitingLine key={line.key} line={line} />
-        ))}
-      </ul>
+      <OfLots ids={lines.flatMap((line) => /^\/lots\/([\w-]{36})/.exec(line.subject.href)?.[1] ?? [])}>
+        <ul className={styles.items}>
+          {lines.map((line) => (
+            <WaitingLine key={line.key} line={line} />
+          ))}
+        </ul>
+      </OfLots>
       {lines.length < count && !inParts ? (
         <p className={styles.all}>
           <span className="on-paper">and {wholeNumber(count - lines.length)} more</span>
@@ -70,10 +74,10 @@ function WaitingLine({ line }: { line: SeasonLine }) {
         </Link>
         {of ? <span className={styles.of}>, {of}</span> : null}: {sentence}
       </p>
-      <Link href={hand.href} className={styles.hand}>
+      <Way href={hand.href} className={styles.hand}>
         {hand.words}
         <span className="heard">, {subject.words}</span>
-      </Link>
+      </Way>
     </li>
   );
 }

@@ -81,7 +81,7 @@ export interface ClosedHere {
  * table of owners would refuse. Null where everything of the role is offered. The owner is asked nothing.
  */
 export async function closedHere(db: Database, actor: Actor, page: RecordPage, id: string): Promise<ClosedHere | null> {
-  if (actor.role === "owner" || actor.role === "reader" || actor.role === "public") return null;
+  if (asksNothing(actor)) return null;
   const [record] = await delegateOf(db.read, pages[page].table).findMany({ where: { id: { in: [id] } } });
   if (record === undefined) return null;
   const own = await closedOf(db, actor, page, [record]);
@@ -90,10 +90,35 @@ export async function closedHere(db: Database, actor: Actor, page: RecordPage, i
   return named.length + own.deeds.length > 0 ? { deeds: own.deeds, named } : null;
 }
 
-async function closedOf(db: Database, actor: Actor, page: RecordPage, records: readonly Row[]): Promise<ClosedHere> {
+/** The owner may write all, and a reader nothing that is not closed to the role. */
+function asksNothing({ role }: Actor): boolean {
+  return role === "owner" || role === "reader" || role === "public";
+}
+
+/** As closedHere, for a list that leads to what is done with each of these lots. */
+export async function closedOfLots(db: Database, actor: Actor, ids: readonly string[]): Promise<ClosedHere | null> {
+  if (asksNothing(actor) || ids.length === 0) return null;
+  const { named } = await closedOf(
+    db,
+    actor,
+    "/lots/[id]",
+    await delegateOf(db.read, "Lot").findMany({ where: { id: { in: [...ids] } } }),
+    1,
+  );
+  return named.length > 0 ? { named, deeds: [] } : null;
+}
+
+/** `most`: only so many of what is asked, where the page does not lead to the rest. */
+async function closedOf(
+  db: Database,
+  actor: Actor,
+  page: RecordPage,
+  records: readonly Row[],
+  most = Number.POSITIVE_INFINITY,
+): Promise<ClosedHere> {
   const named: { addresses: string[]; ids: string[] }[] = [];
   const closedDeeds = new Set<string>();
-  for (const { intended, ways, deeds } of pages[page].asked) {
+  for (const { intended, ways, deeds } of pages[page].asked.slice(0, most)) {
     const ids: unknown[] = [];
     // From a test it goes on to another of the same lot.
     for (const record of records)
@@ -112,8 +137,8 @@ async function closedOfItsSeed(db: Database, actor: Actor, varietyId: string): P
     await db.read.lot.findMany({ where: { varietyId } }),
     await db.read.growOut.findMany({ where: { varietyId } }),
   ];
-  const ofLots = await closedOf(db, actor, "/lots/[id]", lots);
-  const ofGrowOuts = await closedOf(db, actor, "/grow-outs/[id]", growOuts);
+  const ofLots = await closedOf(db, actor, "/lots/[id]", lots, 1);
+  const ofGrowOuts = await closedOf(db, actor, "/grow-outs/[id]", growOuts, 1);
   return [...ofLots.named, ...ofGrowOuts.named];
 }
 

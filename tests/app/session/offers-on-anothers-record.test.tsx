@@ -93,11 +93,13 @@ async function offered(who: Actor, route: string, id: string): Promise<string[]>
   acting.who = who;
   const top = route.split("/").slice(0, 3).join("/");
   const Page = await drawnBy<Page>(`${route}/page.tsx`);
-  const Layout = await drawnBy<Layout>(`${top}/layout.tsx`);
+  const Layout = modules[`../../../app${top}/layout.tsx`] ? await drawnBy<Layout>(`${top}/layout.tsx`) : null;
   const params = Promise.resolve({ id });
   const given = { params, searchParams: Promise.resolve({}) };
   const drawn = async () => (
-    <Offering closed={closedTo(who.role)}>{await Layout({ params, children: await Page(given) })}</Offering>
+    <Offering closed={closedTo(who.role)}>
+      {Layout ? await Layout({ params, children: await Page(given) }) : await Page(given)}
+    </Offering>
   );
   const { status, body } = await pageGot({ default: drawn }, { id });
   expect(status, `${who.role} ${route}`).toBe(200);
@@ -172,6 +174,12 @@ test("who keeps a variety writes of it, and of own lots alone; a library's desk 
   expect(await offered(librarian, "/lots/[id]", circle.lots.librarys)).toContain("/lots/[id]/give");
   const others = await offered(librarian, "/lots/[id]", circle.lots.annas);
   expect(others.filter((way) => way.includes("[id]"))).toEqual([]);
+});
+
+test("the season leads a hand to no jar of another's", async () => {
+  const bert = await offered(actor("steward", circle.stewards.bert), "/season", "none");
+  expect(bert.filter((way) => way.includes("annas"))).toEqual([]);
+  expect(bert.some((way) => way.includes("berts"))).toBe(true);
 });
 
 test("a hand-over is put right by the giver's desk, and answered there", async () => {

@@ -7,7 +7,13 @@ interface Learnt {
   readonly fields: Set<string>;
   /** words that a refusal said would be right, by field */
   readonly words: Map<string, Set<string>>;
+  /** values to which nothing was said while other fields were refused, by field, the newest last */
+  readonly passed: Map<string, string[]>;
+  /** fields that were missed when they were empty */
+  readonly needed: Set<string>;
 }
+
+const mostPassed = 12;
 
 /** Tables whose records forms are about; the rest are still met, less often. */
 const likely = [
@@ -27,30 +33,54 @@ const likely = [
   "Promise",
 ];
 
+/** The records that a field is about, by how it is called. */
+const recordsNamed: readonly (readonly [RegExp, string])[] = [
+  [/variety/i, "Variety"],
+  [/growOut/i, "GrowOut"],
+  [/(lot|parent|partner)/i, "Lot"],
+  [/(steward|holder|takenBy|^by$|^from$|^to$|who)/i, "Steward"],
+  [/(plot)/i, "Plot"],
+  [/(strain)/i, "Strain"],
+  [/(trait)/i, "Trait"],
+  [/(harvest)/i, "Harvest"],
+  [/(test)/i, "GerminationTest"],
+  [/(place)/i, "Place"],
+  [/(crop)/i, "Crop"],
+];
+
 /** What is known of each form: which fields it reads, and which words its own refusals ask for. It begins knowing nothing. */
 export class FieldBook {
   private readonly forms = new Map<string, Learnt>();
   private ids: readonly (readonly string[])[] = [];
   private byTable: ReadonlyMap<string, readonly string[]> = new Map();
-  private names: readonly string[] = [];
+  private namesOf: ReadonlyMap<string, readonly string[]> = new Map();
   private crop = "";
+  /** the field that was put in beside those of the form */
+  private beside: string | null = null;
 
   /** What an earlier portion of a long run learnt, where it left a file. */
   recall(file: string): void {
     if (!existsSync(file)) return;
-    const forms = JSON.parse(readFileSync(file, "utf8")) as Record<string, Record<string, string[]>>;
-    for (const [key, words] of Object.entries(forms))
+    const forms = JSON.parse(readFileSync(file, "utf8")) as Record<
+      string,
+      Record<string, { words: string[]; needed: boolean }>
+    >;
+    for (const [key, fields] of Object.entries(forms))
       this.forms.set(key, {
-        fields: new Set(Object.keys(words)),
-        words: new Map(Object.entries(words).map(([field, each]) => [field, new Set(each)])),
+        fields: new Set(Object.keys(fields)),
+        words: new Map(Object.entries(fields).map(([field, { words }]) => [field, new Set(words)])),
+        // Names and numbers of records are others in each portion.
+        passed: new Map(),
+        needed: new Set(Object.entries(fields).flatMap(([field, { needed }]) => (needed ? [field] : []))),
       });
   }
 
   /** Leaves what was learnt for the next portion. */
   leave(file: string): void {
-    const forms = [...this.forms].map(([key, { fields, words }]) => {
+    const forms = [...this.forms].map(([key, { fields, words, needed }]) => {
       const named = [...fields].filter((field) => field !== "__proto__");
-      return [key, Object.fromEntries(named.map((field) => [field, [...(words.get(field) ?? [])]]))] as const;
+      const told = (field: string) => ({ words: [...(words.get(field) ?? [])], needed: needed.has(field) });
+      return [key, Object.fromEntries(named.map((field) => [field, told(field)]))] as const;
     });
     writeFileSync(file, JSON.stringify(Object.fromEntries(forms)));
   }
@@ -81,7 +111,12 @@ export class FieldBook {
       db.read.person.findMany({ select: { name: true } }),
       db.read.growOut.findMany({ select: { name: true } }),
     ]);
-    this.names = [...lots.map((lot) => lot.number), ...[...varieties, ...people, ...growOuts].map((each) => each.name)];
+    this.namesOf = new Map([
+      ["Lot", lots.map((lot) => lot.number)],
+      ["Variety", varieties.map((each) => each.name)],
+      ["Steward", people.map((each) => each.name)],
+      ["GrowOut", growOuts.map((each) => each.name)],
+    ]);
   }
 
   /** What a form's action is called with, by the names of what it takes. Forged: something that no page of ours would send. */
@@ -90,14 +125,22 @@ export class FieldBook {
     const form = new FormData();
     const plain: Record<string, unknown> = {};
     const evenly = drawn.chance(0.75);
+    // Rows and stages that a form has many of are left out whole.
+    const parts = new Map<string, boolean>();
     for (const field of learnt.fields) {
-      if (drawn.chance(evenly ? 0.15 : 0.5)) continue;
-      const value = this.value(learnt, field, drawn, evenly ? 0.03 : 0.3);
+      const part = field.includes(".") ? field.slice(0, field.lastIndexOf(".")) : "";
+      if (!parts.has(part)) parts.set(part, part !== "" && drawn.chance(evenly ? 0.7 : 0.3));
+      if (parts.get(part)) continue;
+      if (drawn.chance(learnt.needed.has(field) ? 0.03 : evenly ? 0.35 : 0.5)) continue;
+      const value = this.value(learnt, field, drawn, evenly ? 0.02 : 0.3);
       form.append(field, value);
       put(plain, field, value);
     }
-    if (drawn.chance(0.1))
-      form.append(drawn.one(["__proto__", "id", "$ACTION_ID_x", "constructor", "role", "stewardId"]), oddWord(drawn));
+    this.beside = null;
+    if (drawn.chance(0.1)) {
+      this.beside = drawn.one(["__proto__", "id", "$ACTION_ID_x", "constructor", "role", "stewardId"]);
+      form.append(this.beside, oddWord(drawn));
+    }
     if (drawn.chance(0.03)) form.append(drawn.one([...learnt.fields, "x"]), new File(["a picture"], "x.bin"));
     let forged = false;
     const all = takes.map((name) => {
@@ -176,25 +219,48 @@ export class FieldBook {
   }
 
   /** Notes which fields were read, and what the answer's refusals say would be right. */
-  heard(key: string, fields: ReadonlySet<string>, answer: unknown): void {
+  heard(key: string, fields: ReadonlySet<string>, answer: unknown, given: readonly unknown[] = []): void {
     const learnt = this.of(key);
     for (const field of fields)
-      if (field !== "then" && field !== "toJSON" && learnt.fields.size < 60) learnt.fields.add(field);
+      if (field !== "then" && field !== "toJSON" && field !== this.beside && learnt.fields.size < 60)
+        learnt.fields.add(field);
     const refusals = (answer as { refusals?: unknown } | null)?.refusals;
     if (!Array.isArray(refusals)) return;
-    for (const each of refusals as { path?: unknown; needed?: unknown }[]) {
+    this.heardOfValues(learnt, refusals, given);
+    for (const each of refusals as { code?: unknown; path?: unknown; needed?: unknown }[]) {
       if (!Array.isArray(each.path) || typeof each.needed !== "string") continue;
       const field = each.path.join(".");
       if (field !== "" && learnt.fields.size < 60) learnt.fields.add(field);
-      const words = /\b(?:choose|write) ([\w -]+(?:, [\w -]+)+)/.exec(each.needed)?.[1]?.split(", ") ?? [];
+      // "write it in digits, as 12" lists no words.
+      const listed = /\b(?:choose|write) ([\w -]+(?:, [\w -]+)+)/.exec(each.code === "not-one-of" ? each.needed : "");
+      const words = listed?.[1]?.split(", ") ?? [];
       const known = learnt.words.get(field) ?? new Set();
       for (const word of words) known.add(word);
       learnt.words.set(field, known);
     }
   }
 
+  /** Values that were not among what was refused are worth sending again; those that were are not. */
+  private heardOfValues(learnt: Learnt, refusals: readonly unknown[], given: readonly unknown[]): void {
+    const form = given.find((each) => each instanceof FormData);
+    if (!(form instanceof FormData) || refusals.length === 0) return;
+    const named = (refusals as { path?: unknown; field?: unknown }[]).map(({ path, field }) =>
+      Array.isArray(path) ? path.join(".") : String(field ?? ""),
+    );
+    const refused = new Set(named);
+    for (const field of learnt.fields) {
+      const value = form.get(field);
+      const passed = (learnt.passed.get(field) ?? []).filter((each) => each !== value);
+      if (refused.has(field)) {
+        if (value === null || value === "") learnt.needed.add(field);
+      } else if (typeof value === "string" && value !== "" && value.length < 100 && !refused.has(""))
+        passed.push(value);
+      learnt.passed.set(field, passed.slice(-mostPassed));
+    }
+  }
+
   private of(key: string): Learnt {
-    const learnt = this.forms.get(key) ?? { fields: new Set(), words: new Map() };
+    const learnt = this.forms.get(key) ?? { fields: new Set(), words: new Map(), passed: new Map(), needed: new Set() };
     this.forms.set(key, learnt);
     return learnt;
   }
@@ -205,16 +271,19 @@ export class FieldBook {
 
   private value(learnt: Learnt, field: string, drawn: Drawn, odd: number): string {
     if (drawn.chance(odd)) return oddWord(drawn);
+    const passed = learnt.passed.get(field) ?? [];
+    if (passed.length > 0 && drawn.chance(0.6)) return drawn.one(passed);
     const words = [...(learnt.words.get(field) ?? [])];
     if (words.length > 0 && drawn.chance(0.8)) return drawn.one(words);
     if (/(^|\.)(on|date|day|from|to|sown|due|fromOn|toOn|endedOn|sealedOn|first|last)$/i.test(field))
       return drawn.one(["2026-05-01", "2026-08", "2024", "2025-10-12", "2021~"]);
     if (/unit/i.test(field)) return drawn.one(["g", "g", "seeds", "packets", "ears"]);
-    if (
-      /(lot|variety|steward|holder|parent|partner|crop|growOut|strain|place|plot|test|harvest)/i.test(field) &&
-      drawn.chance(0.8)
-    )
-      return drawn.chance(0.5) ? drawn.one(this.names) : drawn.chance(0.8) ? this.id(drawn) : "pea";
+    const named = recordsNamed.find(([pattern]) => pattern.test(field))?.[1];
+    if (named && drawn.chance(0.85)) {
+      const [ids, names] = [this.byTable.get(named) ?? [], this.namesOf.get(named) ?? []];
+      const known = names.length > 0 && drawn.chance(0.4) ? names : ids;
+      return known.length > 0 && drawn.chance(0.9) ? drawn.one(known) : drawn.chance(0.7) ? this.id(drawn) : "pea";
+    }
     if (/(name|words|note|reason|why|told|number|code|source|what|how|teller)/i.test(field) && drawn.chance(0.8))
       return `${soundWord(drawn)} ${drawn.whole(1000)}`;
     return soundWord(drawn);
