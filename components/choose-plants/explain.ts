@@ -129,6 +129,11 @@ export function explainResponse(
     assumed: [
       ...span.assumed.map(({ text }) => `${text.charAt(0).toUpperCase()}${text.slice(1)}.`),
       ...(from === "said" ? ["The heritability is what was said here, not found in this variety."] : []),
+      ...(from === "found" && trait.heritability
+        ? [
+            `The heritability is what stayed of the choice in this variety over ${trait.heritability.from}; chance in few parents is not in its span.`,
+          ]
+        : []),
     ],
     unsure:
       "Of a single year hardly anything can be seen: chance in few parents and the weather move the mean as much. Three cycles beside a check would tell.",

@@ -85,7 +85,12 @@ export async function readFieldPack(
     cautions: [...new Set(cautions.flatMap(({ care }) => care))],
     // in the field, traits are weighed that nobody has scored yet
     ...(choice
-      ? { choice: { ...choice.ground, traits: traits.map((line) => traitToWeigh(line, head.varietyId, plants)) } }
+      ? {
+          choice: {
+            ...choice.ground,
+            traits: traits.map((line) => traitToWeigh(line, head.varietyId, plants, choice.heritability)),
+          },
+        }
       : {}),
   };
 }

@@ -18,6 +18,7 @@ import type { FieldRead } from "../grow-outs/read-field";
 import type { GrowOutRead } from "../grow-outs/read-grow-out";
 import { sizeSoFar } from "../grow-outs/size-so-far";
 import { type LotToSow, proposedSowing } from "../grow-outs/sowing-plan";
+import type { HeritabilityFound } from "../traits/heritability-found";
 import type { TraitLine } from "../traits/list-traits";
 import { plantCellText } from "./cells-of-plant";
 
@@ -29,15 +30,25 @@ export interface PlaceOfPlant {
   readonly sameAsId: string | null;
 }
 
+/** What stayed of a choice, by trait. */
+export type Heritabilities = ReadonlyMap<string, HeritabilityFound>;
+
 /** Makes the ground of a choice from what was read: plants that are one are one, what cannot be compared is left out of the scores. */
 export function choiceGround(
   read: GrowOutRead,
   field: Pick<FieldRead, "size">,
-  places: readonly PlaceOfPlant[],
-  lots: readonly LotToSow[],
+  {
+    places,
+    lots,
+    heritability,
+  }: {
+    readonly places: readonly PlaceOfPlant[];
+    readonly lots: readonly LotToSow[];
+    readonly heritability: Heritabilities;
+  },
 ): ChoiceGround {
   const { growOut, variety } = read;
-  const traits = read.traits.map((line) => traitToWeigh(line, variety.id, read.plants));
+  const traits = read.traits.map((line) => traitToWeigh(line, variety.id, read.plants, heritability));
   const plants = plantsToChoose(read, new Map(places.map((place) => [place.id, place])));
   const scorers = new Set(
     plants.flatMap(({ scores }) => Object.values(scores).flatMap((own) => own.map(({ by }) => by))),
@@ -59,7 +70,12 @@ export function choiceGround(
 }
 
 /** A trait as it is weighed. */
-export function traitToWeigh(line: TraitLine, varietyId: string, plants: readonly PlantOfGrowOut[]): TraitToWeigh {
+export function traitToWeigh(
+  line: TraitLine,
+  varietyId: string,
+  plants: readonly PlantOfGrowOut[],
+  heritability: Heritabilities,
+): TraitToWeigh {
   const { newest } = line;
   const older = plants.filter(({ scores }) => (scores.get(line.id) ?? []).some((score) => score.traitId !== newest.id));
   return {
@@ -73,7 +89,7 @@ export function traitToWeigh(line: TraitLine, varietyId: string, plants: readonl
     share: newest.kind === "yes-no" || newest.kind === "category",
     href: `/varieties/${varietyId}/traits/${newest.id}`,
     olderVersion: older.length,
-    heritability: null,
+    heritability: heritability.get(line.id) ?? null,
   };
 }
 

@@ -5,11 +5,14 @@ import type { CivilDay } from "@/lib/science/dates/civil-day";
 import { readField } from "../grow-outs/read-field";
 import { type GrowOutRead, readGrowOut } from "../grow-outs/read-grow-out";
 import { readLotsToSow } from "../grow-outs/read-lots-to-sow";
-import { choiceGround, type PlaceOfPlant } from "./choice-ground";
+import { heritabilityFound } from "../traits/heritability-found";
+import { readTraitRows } from "../traits/read-trait-years";
+import { choiceGround, type Heritabilities, type PlaceOfPlant } from "./choice-ground";
 
 export interface ChoiceRead {
   readonly read: GrowOutRead;
   readonly ground: ChoiceGround;
+  readonly heritability: Heritabilities;
 }
 
 /** A grow-out with all that a choice among its plants is made from; null where there is no such grow-out. */
@@ -27,5 +30,7 @@ export async function readChoice(
   const found = await readTogether(db, { places });
   const field = await readField(db, read);
   const lots = await readLotsToSow(db, read.variety.id, question);
-  return { read, ground: choiceGround(read, field, found.places, lots) };
+  const rows = await readTraitRows(db, read.variety.id);
+  const heritability: Heritabilities = rows ? heritabilityFound(rows) : new Map();
+  return { read, heritability, ground: choiceGround(read, field, { places: found.places, lots, heritability }) };
 }
