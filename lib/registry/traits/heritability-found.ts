@@ -1,4 +1,3 @@
-import { counted } from "@/lib/display/plurals";
 import { type HistoryOfTrait, historyOfTrait } from "./history-of-trait";
 import { type TraitRows, traitsScored, traitYearsOf } from "./read-trait-years";
 
@@ -29,5 +28,5 @@ function spanOf({ cycles, check }: HistoryOfTrait): { cycles: number; found: Her
   const [low, high] = [Math.max(0, cycles.span.low), Math.min(1, cycles.span.high)];
   if (low > high || (low === 0 && high === 1)) return [];
   const count = cycles.cycles.length - 1;
-  return [{ cycles: count, found: { low, high, from: `${counted(count, "cycle")} beside ${check.variety}` } }];
+  return [{ cycles: count, found: { low, high, from: `${count} cycles beside ${check.variety}` } }];
 }
