@@ -1,7 +1,8 @@
-import { lazy, Suspense, useEffect, useState } from "react";
+import { useEffect, useState } from "react";
 import { Phone } from "@/lib/field/phone";
 import styles from "./field.module.css";
 import { FieldHead } from "./field-head";
+import { Later, laterPart } from "./later";
 import { OnThisPhone } from "./on-this-phone";
 import { PhoneProvider, usePhoneNow } from "./phone-context";
 import { placeOf, readPlace, useHash } from "./place";
@@ -10,9 +11,9 @@ import { UndoLine } from "./undo-line";
 import { useTapGuard } from "./use-tap-guard";
 
 /* The first screen is light; what is done at the plants is fetched after it, and kept by the phone with it. */
-const growOutScreens = () => import("../_screens/grow-out-screens");
-const GrowOutScreens = lazy(growOutScreens);
-const PhoneScreen = lazy(() => import("../_screens/phone-screen"));
+const growOutScreens = laterPart(() => import("../_screens/grow-out-screens"));
+const phoneScreen = laterPart(() => import("../_screens/phone-screen"));
+if (readPlace(location.hash).growOutId !== null) growOutScreens.ahead();
 
 /** The field: one document for all that is done among the plants. */
 export function FieldApp() {
@@ -20,8 +21,6 @@ export function FieldApp() {
   useEffect(() => {
     const opened = new Phone();
     setPhone(opened);
-    // fetched while the phone's memory is being read
-    if (readPlace(location.hash).growOutId !== null) void growOutScreens().catch(() => undefined);
     void opened.open();
     const end = opened.watch();
     return () => {
@@ -65,17 +64,15 @@ function Screens() {
         </p>
       ) : null}
       <main className={styles.main} id="content">
-        <Suspense fallback={<p className={styles.opening}>Opening …</p>}>
-          {!phone.open ? (
-            <p className={styles.opening}>Opening what is on this phone …</p>
-          ) : place.phone ? (
-            <PhoneScreen readiness={readiness} />
-          ) : place.growOutId !== null ? (
-            <GrowOutScreens key={place.growOutId} place={place} growOutId={place.growOutId} readiness={readiness} />
-          ) : (
-            <OnThisPhone readiness={readiness} />
-          )}
-        </Suspense>
+        {!phone.open ? (
+          <p className={styles.opening}>Opening what is on this phone …</p>
+        ) : place.phone ? (
+          <Later part={phoneScreen} props={{ readiness }} />
+        ) : place.growOutId !== null ? (
+          <Later key={place.growOutId} part={growOutScreens} props={{ place, growOutId: place.growOutId, readiness }} />
+        ) : (
+          <OnThisPhone readiness={readiness} />
+        )}
       </main>
       <footer className={styles.foot}>
         <UndoLine />

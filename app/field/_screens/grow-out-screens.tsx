@@ -1,4 +1,4 @@
-import { lazy } from "react";
+import { Later, laterPart } from "../_components/later";
 import type { FieldPlace } from "../_components/place";
 import type { Readiness } from "../_components/readiness";
 import { CountScreen } from "./count-screen";
@@ -13,7 +13,7 @@ import { useWork } from "./work";
 import { WorkList } from "./work-list";
 
 /* Seldom needed, and heavy. */
-const ChooseScreen = lazy(() => import("./choose-screen"));
+const chooseScreen = laterPart(() => import("./choose-screen"));
 
 /** What is done in a grow-out: the place in the address says which screen. */
 export default function GrowOutScreens({
@@ -46,7 +46,7 @@ export default function GrowOutScreens({
     case "plants":
       return <PlantsScreen work={work} />;
     case "choose":
-      return <ChooseScreen work={work} />;
+      return <Later part={chooseScreen} props={{ work }} />;
     case "type":
       return <TypeScreen work={work} />;
     default:
