@@ -163,8 +163,9 @@ describe("a choice among the plants with no signal", () => {
     const kept = await list.locator('tr[data-standing="kept"]').getByRole("rowheader").allInnerTexts();
     // 40 plants are scored 1 to 9 in turn: four got 9 and four 8, and those of 7 share the last place, so none of them is kept
     expect(kept.length).toBe(8);
-    await page.getByRole("button", { name: "Keep these" }).click();
-    await page.getByRole("dialog").getByRole("button", { name: "Write the marks" }).click();
+    const thumb = new Thumb(page);
+    await thumb.tap(thumb.button("Keep these"));
+    await thumb.tap(page.getByRole("dialog").getByRole("button", { name: "Write the marks" }));
     const stored = page.getByText(/^Stored: \d+ marks? on this phone/);
     await stored.waitFor();
     const marks = Number(/\d+/.exec((await stored.textContent()) ?? "")?.[0]);
