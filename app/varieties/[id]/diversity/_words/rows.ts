@@ -16,8 +16,8 @@ export const columns: readonly Column[] = [
   { key: "own", name: "Its own diversity kept", kind: "span", phoneName: "kept" },
   { key: "foreign", name: "Foreign", kind: "count", phoneName: "foreign" },
   { key: "inbreeding", name: "Inbreeding", kind: "count", phone: "none" },
-  { key: "coancestry", name: "Coancestry", kind: "count", phone: "none" },
-  { key: "equivalents", name: "Founder equivalents", kind: "count", phone: "none" },
+  { key: "coancestry", name: "Coancestry", kind: "count", phone: "none", apart: true },
+  { key: "equivalents", name: "Founder equivalents", kind: "count", phone: "none", apart: true },
   { key: "generations", name: "Generations", kind: "count", phone: "none" },
   { key: "size", name: "Effective size", kind: "count", phoneName: "effective size" },
 ];

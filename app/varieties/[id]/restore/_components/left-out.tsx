@@ -46,10 +46,12 @@ export function LeftOut({ lots, asked }: { lots: readonly LotToRestoreWith[]; as
                       defaultChecked={asked.also.has(lot.id)}
                       aria-describedby={`against-${lot.id}`}
                     />
-                    <span>Take lot {lot.number} all the same</span>
+                    <span>
+                      Take it<span className="heard">, lot {lot.number},</span> all the same
+                    </span>
                   </label>
                 ) : (
-                  <span>Lot {lot.number}</span>
+                  <span className="quiet">Not to be taken</span>
                 )}
                 <p id={`against-${lot.id}`}>
                   <Link href={`/lots/${lot.id}`}>{lot.number}</Link>
