@@ -138,12 +138,13 @@ export function effectiveSizeSpan(low: number | null, high: number | null): stri
   return from === to ? from : `${from}–${to}`;
 }
 
-/** A probability for a sentence: "0.03", "below 0.001", "above 0.999". */
+/** A probability for a sentence: "0.03", "below 0.001", "above 0.999"; to a thousandth near 0.05, on either side of which one speaks otherwise. */
 export function probability(value: number | null): string {
   if (value === null) return unknown;
   if (value < 0.001) return value === 0 ? "0" : "below 0.001";
   if (value > 0.999) return value === 1 ? "1" : "above 0.999";
-  return value < 0.01 ? plainNumber(value, 3) : plainNumber(value, 2);
+  const fine = value < 0.01 || (value > 0.045 && value < 0.055);
+  return plainNumber(value, fine ? 3 : 2);
 }
 
 /** The size of a file or a disk: "840 bytes", "12 kB", "3.4 MB", "79 GB" (a kB is 1,000 bytes). */

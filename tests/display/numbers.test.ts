@@ -130,6 +130,7 @@ describe("other figures", () => {
   it("never show a probability as 0 or 1 that is not", () => {
     expect(probability(0.0312)).toBe("0.03");
     expect(probability(0.0042)).toBe("0.004");
+    expect([0.0494, 0.0519, 0.056].map(probability)).toEqual(["0.049", "0.052", "0.06"]);
     expect(probability(0.00001)).toBe("below 0.001");
     expect(probability(0.99999)).toBe("above 0.999");
     expect(probability(null)).toBe("unknown");
