@@ -16,6 +16,8 @@ const largestUpload = LARGEST_ARCHIVE;
 export const mostFiles = 200;
 /** Whoever sends nothing for so long is no longer there. */
 const patience = 60_000;
+/** So long the files of an upload may still be taken apart and written when all of it has come. */
+const afterTheEnd = 20_000;
 const keptHours = 24;
 /** Files lie under numbers, whatever they are called; this one says which is which, and is written when all of them are there. */
 const namesFile = "names.json";
@@ -92,8 +94,14 @@ async function received(
     writing.push(pipeline(stream, createWriteStream(place, { mode: 0o600, flags: "wx" }), { signal }).catch(giveUp));
   });
   parser.on("filesLimit", () => faults.push(tooMany()));
-  await pipeline(body, watched(waits, giveUp, faults), parser, { signal }).catch(giveUp);
+  // A form whose border is broken in some ways keeps the parser waiting for more when all has come.
+  let over: NodeJS.Timeout | undefined;
+  const ended = () => {
+    over = setTimeout(() => giveUp(new Error("its end is missing")), Math.min(waits, afterTheEnd));
+  };
+  await pipeline(body, watched(waits, giveUp, faults, ended), parser, { signal }).catch(giveUp);
   await Promise.all(writing);
+  clearTimeout(over);
   const [fault] = faults;
   if (fault) return refused(fault);
   const storage = broken === null ? null : storageRefusalOf(broken, folder);
@@ -118,7 +126,7 @@ function parserOf(type: string) {
 }
 
 /** Lets through as much as an upload may have and drops what comes beyond, up to some times as much; who is silent or never ends is given up. */
-function watched(waits: number, giveUp: (error: unknown) => void, faults: Refusal[]): Transform {
+function watched(waits: number, giveUp: (error: unknown) => void, faults: Refusal[], ended: () => void): Transform {
   let total = 0;
   const late = () => giveUp(new Error("nothing came for too long"));
   let clock = setTimeout(late, waits);
@@ -134,6 +142,7 @@ function watched(waits: number, giveUp: (error: unknown) => void, faults: Refusa
     },
     final(done) {
       clearTimeout(clock);
+      ended();
       done();
     },
     destroy(error, done) {
