@@ -81,6 +81,15 @@ it("a line that breaks, or says nothing for too long, is given up", async () => 
   expect(left(folder)).toEqual([]);
 });
 
+it("a form that came whole and whose end is spoilt is given up, too", async () => {
+  const folder = temporaryFolder();
+  // The head of the second part is broken, so that it never begins.
+  const spoilt = `${part("lots.csv", "lot\n")}${border}\r\nContent-Disposition: form-data; name="files"; filename="a.csv"\r\n`;
+  for (const body of [spoilt, `${part("lots.csv", "lot\n")}${border}-x\r\n`, `${border}\r\n`, `${border}x${end}`])
+    expect(await codeOf(folder, body, {}, 40)).toMatch(/cut-off|nothing-sent/);
+  expect(left(folder)).toEqual([]);
+});
+
 it("more than 64 MiB is refused: by the length that it states, and by what comes", async () => {
   const folder = temporaryFolder();
   expect(await codeOf(folder, "", { "content-length": String(70 * 1024 * 1024) })).toBe("too-large");
