@@ -1,6 +1,7 @@
 import type { Actor } from "@/lib/access/actor";
 import type { Transaction } from "@/lib/db";
 import { type Refusal, refusal } from "@/lib/science/outcome";
+import { grouped } from "../change-set/grouped";
 import { nameOfRecord, nounOf } from "../change-set/name-of-record";
 import type { TableName } from "../change-set/records";
 import type { Noted } from "../change-set/writer";
@@ -23,8 +24,7 @@ export async function ownershipFaults(tx: Transaction, actor: Actor, notes: read
   await rows.follow(
     written.flatMap(({ table, before, after }) => [before, after].flatMap((row) => (row ? [{ table, row }] : []))),
   );
-  const ground = new Ground(actor, rows, written);
-  await ground.readKeepers(tx);
+  const ground = new Ground(actor, rows, written, await keepersOf(tx, written));
   const faults: Refusal[] = [];
   for (const each of written) {
     if (ground.mayWrite(each)) continue;
@@ -41,19 +41,47 @@ export async function ownershipFaults(tx: Transaction, actor: Actor, notes: read
 export type Intended = Pick<Written, "table" | "how"> & { readonly row: Row };
 
 /**
- * Whether an actor could write so, by the same rules and before anything is typed: for pages, which offer nothing that would be refused. What the
- * role itself may not do is asked elsewhere (lib/access).
+ * Which of these an actor could write, each for itself, by the same rules and before anything is typed: for pages, which offer nothing that would be
+ * refused. What the role itself may not do is asked elsewhere (lib/access). A few statements, however many they are.
  */
-export async function mayWrite(tx: Transaction, actor: Actor, { table, how, row }: Intended): Promise<boolean> {
-  if (actor.role === "owner") return true;
-  const id = String(row.id ?? "");
-  const written: Written = { table, id, how, before: how === "added" ? null : row, after: row };
+export async function mayWrite(tx: Transaction, actor: Actor, all: readonly Intended[]): Promise<boolean[]> {
+  if (actor.role === "owner") return all.map(() => true);
+  const written = all.map(({ table, how, row }): Written => {
+    return { table, id: String(row.id ?? ""), how, before: how === "added" ? null : row, after: row };
+  });
   const rows = new RowsAtHand(tx);
-  if (id !== "") rows.know(table, id, row);
-  await rows.follow([{ table, row }]);
-  const ground = new Ground(actor, rows, [written]);
-  await ground.readKeepers(tx);
-  return ground.mayWrite(written);
+  for (const { table, id, after } of written) if (id !== "") rows.know(table, id, after as Row);
+  await rows.follow(all);
+  const keepers = await keepersOf(tx, written);
+  return written.map((each) => new Ground(actor, rows, [each], keepers).mayWrite(each));
+}
+
+/** Whose hands keep a variety, by its id: the holders of its lots, the stewards of its grow-outs and strains; nobody's is null. */
+type Keepers = ReadonlyMap<string, readonly (string | null)[]>;
+
+/** The keepers of the varieties that are touched. */
+async function keepersOf(tx: Transaction, written: readonly Written[]): Promise<Keepers> {
+  const ids = new Set<string>();
+  for (const { table, before, after } of written)
+    for (const row of [before, after])
+      for (const [column, to] of Object.entries(ownership[table].through ?? {}))
+        if (to === "Variety" && typeof row?.[column] === "string") ids.add(row[column]);
+  if (ids.size === 0) return new Map();
+  const where = { varietyId: { in: [...ids] } };
+  const lots = await tx.lot.findMany({
+    where,
+    select: { varietyId: true, holderId: true },
+    distinct: ["varietyId", "holderId"],
+  });
+  const ofStewards = { where, select: { varietyId: true, stewardId: true } } as const;
+  const growOuts = await tx.growOut.findMany({ ...ofStewards, distinct: ["varietyId", "stewardId"] });
+  const strains = await tx.strain.findMany({ ...ofStewards, distinct: ["varietyId", "stewardId"] });
+  const hands = [
+    ...lots.map(({ varietyId, holderId }) => ({ varietyId, hand: holderId })),
+    ...[...growOuts, ...strains].map(({ varietyId, stewardId }) => ({ varietyId, hand: stewardId })),
+  ];
+  const of = grouped(hands, ({ varietyId }) => varietyId);
+  return new Map([...ids].map((id) => [id, (of.get(id) ?? []).map(({ hand }) => hand)]));
 }
 
 async function whoMay(tx: Transaction, hand: string | null): Promise<string> {
@@ -62,7 +90,6 @@ async function whoMay(tx: Transaction, hand: string | null): Promise<string> {
 }
 
 class Ground {
-  private readonly kept = new Map<string, boolean>();
   /** lots that this change set parts off from the actor's own, whoever holds them then */
   private readonly partedOff: ReadonlySet<string>;
   /** stewards to whom seed goes in this change set, and the lots that it becomes by a transfer */
@@ -72,6 +99,7 @@ class Ground {
     private readonly actor: Actor,
     private readonly rows: RowsAtHand,
     private readonly written: readonly Written[],
+    private readonly keepers: Keepers,
   ) {
     for (const { table, before, after } of written) {
       const row = after ?? before;
@@ -82,23 +110,6 @@ class Ground {
     for (const id of this.partedOff) {
       const holder = rows.get("Lot", id)?.holderId;
       if (typeof holder === "string") this.reached.add(holder);
-    }
-  }
-
-  /** Which of the varieties that are touched the actor keeps, or nobody does. */
-  async readKeepers(tx: Transaction): Promise<void> {
-    const ids = new Set<string>();
-    for (const { table, before, after } of this.written)
-      for (const row of [before, after])
-        for (const [column, to] of Object.entries(ownership[table].through ?? {}))
-          if (to === "Variety" && typeof row?.[column] === "string") ids.add(row[column]);
-    for (const varietyId of ids) {
-      const of = { where: { varietyId } };
-      const lots = await tx.lot.findMany({ ...of, select: { holderId: true }, distinct: ["holderId"] });
-      const growOuts = await tx.growOut.findMany({ ...of, select: { stewardId: true }, distinct: ["stewardId"] });
-      const strains = await tx.strain.findMany({ ...of, select: { stewardId: true }, distinct: ["stewardId"] });
-      const hands = [...lots.map((lot) => lot.holderId), ...[...growOuts, ...strains].map((each) => each.stewardId)];
-      this.kept.set(varietyId, hands.length === 0 || hands.some((hand) => this.isOwnHand(hand)));
     }
   }
 
@@ -191,8 +202,14 @@ class Ground {
     const row = this.rows.get(table, id);
     // One that is hidden shows no keepers either, and is not for that kept by nobody.
     if (row === null) return false;
-    if (table === "Variety") return this.actor.role !== "helper" && (this.kept.get(id) ?? false);
+    if (table === "Variety") return this.actor.role !== "helper" && this.keeps(id);
     return this.isOwn(table, row);
+  }
+
+  /** Whether the actor keeps a variety, or nobody does. */
+  private keeps(varietyId: string): boolean {
+    const hands = this.keepers.get(varietyId);
+    return hands !== undefined && (hands.length === 0 || hands.some((hand) => this.isOwnHand(hand)));
   }
 
   private get everyDesk(): boolean {

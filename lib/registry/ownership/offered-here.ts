@@ -84,10 +84,11 @@ export async function closedHere(db: Database, actor: Actor, page: RecordPage, i
   if (asksNothing(actor)) return null;
   const [record] = await delegateOf(db.read, pages[page].table).findMany({ where: { id: { in: [id] } } });
   if (record === undefined) return null;
-  const own = await closedOf(db, actor, page, [record]);
-  const beside = page === "/varieties/[id]" ? await closedOfItsSeed(db, actor, id) : [];
-  const named = [...own.named, ...beside];
-  return named.length + own.deeds.length > 0 ? { deeds: own.deeds, named } : null;
+  const { named, deeds } = await closedOf(db, actor, [
+    { page, records: [record], beside: false },
+    ...(page === "/varieties/[id]" ? await seedOfVariety(db, id) : []),
+  ]);
+  return named.length + deeds.length > 0 ? { deeds, named } : null;
 }
 
 /** The owner may write all, and a reader nothing that is not closed to the role. */
@@ -98,48 +99,48 @@ function asksNothing({ role }: Actor): boolean {
 /** As closedHere, for a list that leads to what is done with each of these lots. */
 export async function closedOfLots(db: Database, actor: Actor, ids: readonly string[]): Promise<ClosedHere | null> {
   if (asksNothing(actor) || ids.length === 0) return null;
-  const { named } = await closedOf(
-    db,
-    actor,
-    "/lots/[id]",
-    await delegateOf(db.read, "Lot").findMany({ where: { id: { in: [...ids] } } }),
-    1,
-  );
+  const records = await delegateOf(db.read, "Lot").findMany({ where: { id: { in: [...ids] } } });
+  const { named } = await closedOf(db, actor, [{ page: "/lots/[id]", records, beside: true }]);
   return named.length > 0 ? { named, deeds: [] } : null;
 }
 
-/** `most`: only so many of what is asked, where the page does not lead to the rest. */
-async function closedOf(
-  db: Database,
-  actor: Actor,
-  page: RecordPage,
-  records: readonly Row[],
-  most = Number.POSITIVE_INFINITY,
-): Promise<ClosedHere> {
+interface RecordsOfPage {
+  readonly page: RecordPage;
+  readonly records: readonly Row[];
+  /** they stand on another page, which leads to what is done with them and no further */
+  readonly beside: boolean;
+}
+
+async function closedOf(db: Database, actor: Actor, all: readonly RecordsOfPage[]): Promise<ClosedHere> {
+  const each = all.flatMap(({ page, records, beside }) =>
+    pages[page].asked.slice(0, beside ? 1 : undefined).map((asked) => ({ page, records, beside, asked })),
+  );
+  const intended = each.flatMap(({ records, asked }) => records.map(asked.intended));
+  const granted = (await mayWrite(db.read, actor, intended)).values();
   const named: { addresses: string[]; ids: string[] }[] = [];
-  const closedDeeds = new Set<string>();
-  for (const { intended, ways, deeds } of pages[page].asked.slice(0, most)) {
-    const ids: unknown[] = [];
+  const deeds = new Set<string>();
+  for (const { page, records, beside, asked } of each) {
     // From a test it goes on to another of the same lot.
-    for (const record of records)
-      if (!(await mayWrite(db.read, actor, intended(record)))) ids.push(record.id, record.lotId);
+    const ids = records.flatMap(({ id, lotId }) => (granted.next().value ? [] : [id, lotId]));
     if (ids.length === 0) continue;
-    const more = page === "/varieties/[id]" && deeds !== isPicture ? addedByKeepers : [];
-    named.push({ addresses: [...writing.filter(ways), ...more], ids: ids.filter((id) => typeof id === "string") });
-    for (const deed of writingDeeds.filter(deeds)) closedDeeds.add(deed);
+    const more = page === "/varieties/[id]" && asked.deeds !== isPicture ? addedByKeepers : [];
+    named.push({
+      addresses: [...writing.filter(asked.ways), ...more],
+      ids: ids.filter((id) => typeof id === "string"),
+    });
+    if (!beside) for (const deed of writingDeeds.filter(asked.deeds)) deeds.add(deed);
   }
-  return { named, deeds: [...closedDeeds] };
+  return { named, deeds: [...deeds] };
 }
 
 /** The page of a variety leads to what is done with each of its lots and grow-outs, which have owners of their own. */
-async function closedOfItsSeed(db: Database, actor: Actor, varietyId: string): Promise<ClosedHere["named"]> {
-  const [lots, growOuts] = [
-    await db.read.lot.findMany({ where: { varietyId } }),
-    await db.read.growOut.findMany({ where: { varietyId } }),
+async function seedOfVariety(db: Database, varietyId: string): Promise<RecordsOfPage[]> {
+  const lots = await db.read.lot.findMany({ where: { varietyId } });
+  const growOuts = await db.read.growOut.findMany({ where: { varietyId } });
+  return [
+    { page: "/lots/[id]", records: lots, beside: true },
+    { page: "/grow-outs/[id]", records: growOuts, beside: true },
   ];
-  const ofLots = await closedOf(db, actor, "/lots/[id]", lots, 1);
-  const ofGrowOuts = await closedOf(db, actor, "/grow-outs/[id]", growOuts, 1);
-  return [...ofLots.named, ...ofGrowOuts.named];
 }
 
 const looked = ["history", "undo"];

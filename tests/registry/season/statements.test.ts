@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, it } from "vitest";
-import { ownerHere } from "@/lib/access/actor";
+import { type Actor, ownerHere } from "@/lib/access/actor";
 import type { Database } from "@/lib/db";
 import { listCrops } from "@/lib/registry/crops/list-crops";
 import { readCrop } from "@/lib/registry/crops/read-crop";
@@ -16,6 +16,7 @@ import { namesForForms } from "@/lib/registry/lots/names-for-forms";
 import { readBlendGround } from "@/lib/registry/lots/read-blend-ground";
 import { readBlendSubject } from "@/lib/registry/lots/read-blend-subject";
 import { readSplitGround } from "@/lib/registry/lots/read-split-ground";
+import { closedHere, closedOfLots } from "@/lib/registry/ownership/offered-here";
 import { find } from "@/lib/registry/search/find";
 import { readSeasonRecords } from "@/lib/registry/season/read-season-records";
 import { byPlace, waitingItems } from "@/lib/registry/season/waiting";
@@ -148,5 +149,17 @@ describe("at 2,000 lots a page asks the database at most a dozen times:", () => 
   it("the search", async () => {
     expect((await find(db, "variety 7")).found[0]?.title).toBe("Variety 7");
     expect(await statements(() => find(db, "variety 7"))).toBeLessThanOrEqual(2);
+  });
+
+  it("what is offered of another's variety with fifty lots, and of a list of as many", async () => {
+    const reed: Actor = { ...ownerHere(), role: "steward", stewardId: "reed", name: "Reed" };
+    const varietyId = many.varietyIds[3] as string;
+    const lots = await db.read.lot.findMany({ where: { varietyId }, select: { id: true } });
+    expect(lots).toHaveLength(50);
+    const ids = lots.map(({ id }) => id);
+    const closed = await closedHere(db, reed, "/varieties/[id]", varietyId);
+    expect(closed?.named.flatMap((each) => each.ids)).toEqual(expect.arrayContaining([varietyId, ...ids]));
+    expect(await statements(() => closedHere(db, reed, "/varieties/[id]", varietyId))).toBeLessThanOrEqual(8);
+    expect(await statements(() => closedOfLots(db, reed, ids))).toBeLessThanOrEqual(3);
   });
 });
