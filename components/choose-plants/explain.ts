@@ -9,7 +9,7 @@ import type { ChoiceOfPlants } from "@/lib/science/selection/choice-of-plants";
 import type { DifferentialWithinCells } from "@/lib/science/selection/differential-within-cells";
 import { costInWords, sizeInWords, standsAt } from "./choice-words";
 import { pollenOf, type Setting, weightOf } from "./setting";
-import type { responseOf } from "./worked";
+import { heritabilityOffered, type responseOf } from "./worked";
 
 const choosing = [
   "Gardner 1961, Crop Sci. 1:241-245 (choosing within cells)",
@@ -128,18 +128,20 @@ export function explainResponse(
     ],
     assumed: [
       ...span.assumed.map(({ text }) => `${text.charAt(0).toUpperCase()}${text.slice(1)}.`),
-      ...(from === "said" ? ["The heritability is what was said here, not found in this variety."] : []),
-      ...(from === "found" && trait.heritability
-        ? [
-            `The heritability is what stayed of the choice in this variety over ${trait.heritability.from}; chance in few parents is not in its span.`,
-          ]
-        : []),
+      ...(from === "said" ? [heritabilitySaid(trait, heritability)] : []),
     ],
     unsure:
       "Of a single year hardly anything can be seen: chance in few parents and the weather move the mean as much. Three cycles beside a check would tell.",
     sources: breeding,
     method: "selection-response",
   };
+}
+
+/** Whose word the heritability is: somebody's, who may have taken what stayed of earlier choices. */
+function heritabilitySaid(trait: TraitToWeigh, said: readonly [number, number]): string {
+  return heritabilityOffered(trait)?.every((end, at) => end === said[at])
+    ? `The heritability was taken from what stayed of the choice over ${trait.heritability?.from}, as if that one had not changed; chance in few parents is not in its span.`
+    : "The heritability is what was said here, not found in this variety.";
 }
 
 /** What may come of it: a span, or the bound where nobody knows how much is inherited. */

@@ -2,6 +2,7 @@
 
 import { ExplainedHere } from "@/components/numbers/explained-here";
 import { SimpleTable } from "@/components/tables/simple-table";
+import { Button } from "@/components/ui/button";
 import { plainNumber } from "@/lib/display/numbers";
 import { traitDifference } from "@/lib/display/trait-difference";
 import type { ChoiceGround, TraitToWeigh } from "@/lib/schemas/plants/choice-ground";
@@ -9,7 +10,7 @@ import type { ChoiceOfPlants } from "@/lib/science/selection/choice-of-plants";
 import styles from "./choose-plants.module.css";
 import { explainResponse, responseInWords } from "./explain";
 import { pollenOf, type Setting } from "./setting";
-import { responseOf } from "./worked";
+import { heritabilityOffered, responseOf } from "./worked";
 
 /** By trait: how far the kept stand above their own neighbours, and what of it the next generation may show. */
 export function WhatItBrings({
@@ -25,7 +26,7 @@ export function WhatItBrings({
 }) {
   const traits = ground.traits.filter(({ key }) => choice.differential.has(key));
   const pollen = pollenOf(setting, ground);
-  const unknown = traits.some((trait) => trait.heritability === null && setting.heritability[trait.key] === undefined);
+  const unknown = traits.some((trait) => setting.heritability[trait.key] === undefined);
   return (
     <div className="stack-near">
       <SimpleTable
@@ -89,7 +90,7 @@ function Heritability({
   said: readonly [number, number] | undefined;
   set: (ends: readonly [number, number] | null) => void;
 }) {
-  const found = trait.heritability;
+  const offered = heritabilityOffered(trait);
   const read = (both: HTMLElement | null) => {
     const [low, high] = [...(both?.querySelectorAll("input") ?? [])].map((input) =>
       input.value.trim() === "" ? null : Number(input.value.replace(",", ".")),
@@ -108,12 +109,16 @@ function Heritability({
           onBlur={(event) => read(event.currentTarget.parentElement)}
           aria-label={`Of ${trait.name} inherited, ${end}`}
           defaultValue={said === undefined ? "" : plainNumber(said[at] ?? 0, 3)}
-          placeholder={
-            found === null ? (end === "from" ? "0" : "1") : plainNumber(end === "from" ? found.low : found.high, 2)
-          }
+          placeholder={end === "from" ? "0" : "1"}
         />
       ))}
-      <span className="quiet">{found === null ? (said ? "as said here" : "not known") : found.from}</span>
+      <span className="quiet">{said ? "as said here" : "not known"}</span>
+      {offered !== null && said === undefined ? (
+        <Button kind="quiet" onClick={() => set(offered)}>
+          {plainNumber(offered[0], 2)} to {plainNumber(offered[1], 2)} stayed over {trait.heritability?.from}: plan with
+          that
+        </Button>
+      ) : null}
     </span>
   );
 }

@@ -1,4 +1,4 @@
-import type { ChoiceGround, PlantToChoose } from "@/lib/schemas/plants/choice-ground";
+import type { ChoiceGround, PlantToChoose, TraitToWeigh } from "@/lib/schemas/plants/choice-ground";
 import { plantsAsScored, type ScoresOf } from "@/lib/schemas/plants/scored-as";
 import type { EffectiveSizeSpan } from "@/lib/science/effective-size/effective-size-span";
 import { sizeOfCut } from "@/lib/science/effective-size/size-of-cut";
@@ -60,7 +60,12 @@ export function cellsOfChoice({ plants }: ChoiceGround, kept: ReadonlySet<string
     .map(([cell, own]) => ({ cell, plants: own, kept: own.filter(({ id }) => kept.has(id)).length }));
 }
 
-/** What one year may bring in a trait; null where none of the kept was compared by it. Without a known heritability: from nothing to all of it. */
+/** What stayed of earlier choices, as a span to be said, in hundredths; null where nothing was found. */
+export function heritabilityOffered({ heritability }: TraitToWeigh): readonly [number, number] | null {
+  return heritability && [Number(heritability.low.toFixed(2)), Number(heritability.high.toFixed(2))];
+}
+
+/** What one year may bring in a trait; null where none of the kept was compared by it. Where nobody said a heritability: from nothing to all of it. */
 export function responseOf(
   key: string,
   choice: ChoiceOfPlants,
@@ -69,13 +74,12 @@ export function responseOf(
 ): {
   readonly span: ResponseSpan;
   readonly heritability: readonly [number, number];
-  readonly from: "said" | "found" | "unknown";
+  readonly from: "said" | "unknown";
 } | null {
   const stands = choice.differential.get(key) ?? null;
   if (stands === null) return null;
-  const found = ground.traits.find((trait) => trait.key === key)?.heritability ?? null;
   const said = setting.heritability[key];
-  const [low, high] = said ?? (found === null ? [0, 1] : [found.low, found.high]);
+  const [low, high] = said ?? [0, 1];
   const span = responseToDifferential({
     differential: stands.differential,
     heritability: { low, high },
@@ -83,5 +87,5 @@ export function responseOf(
     selfingRate: ground.plot?.selfingRate ?? 0,
   });
   if (!span.ok) return null;
-  return { span: span.value, heritability: [low, high], from: said ? "said" : found ? "found" : "unknown" };
+  return { span: span.value, heritability: [low, high], from: said ? "said" : "unknown" };
 }

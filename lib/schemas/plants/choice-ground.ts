@@ -49,7 +49,7 @@ export interface TraitToWeigh {
   readonly href: string;
   /** plants of which scores were given by an older version, which is not compared with this one */
   readonly olderVersion: number;
-  /** what of a differential stayed in this variety, where it was found; null: not known */
+  /** what of a differential stayed over cycles beside another variety; a person says whether that one is a check to plan by. null: not found */
   readonly heritability: { readonly low: number; readonly high: number; readonly from: string } | null;
 }
 

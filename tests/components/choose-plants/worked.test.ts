@@ -1,7 +1,14 @@
 import { expect, it } from "vitest";
 import { againstFloor, againstWanted, costInWords, seedsOfEach } from "@/components/choose-plants/choice-words";
 import { pollenOf, startSetting } from "@/components/choose-plants/setting";
-import { cellsOfChoice, choiceBy, responseOf, scoredBy, sizesOfCuts } from "@/components/choose-plants/worked";
+import {
+  cellsOfChoice,
+  choiceBy,
+  heritabilityOffered,
+  responseOf,
+  scoredBy,
+  sizesOfCuts,
+} from "@/components/choose-plants/worked";
 import { cellsOfMixedScorers } from "@/lib/schemas/plants/scored-as";
 import { answered } from "../../science/agreement";
 import { aGround, aPlant, aTrait } from "./a-ground";
@@ -45,6 +52,18 @@ it("8 cm above their neighbours: at most 4 cm by seed parents alone, and 0.4 to 
   expect(response?.span.atLeast).toBeCloseTo(0.4, 12);
   expect(response?.span.atMost).toBeCloseTo(1.6, 12);
   expect(responseOf("mute", choice, ground, setting)).toBeNull();
+});
+
+it("what stayed beside another variety is offered in hundredths, and counts only where a person takes it", () => {
+  const found = { low: 0.2666, high: 0.8234, from: "4 cycles beside Plain" };
+  const withFound = { ...ground, traits: [aTrait("height", { heritability: found })] };
+  const setting = { ...startSetting, keep: 3 };
+  expect(heritabilityOffered(aTrait("height", { heritability: found }))).toEqual([0.27, 0.82]);
+  expect(heritabilityOffered(aTrait("height"))).toBeNull();
+  expect(responseOf("height", by(setting), withFound, setting)).toMatchObject({
+    heritability: [0, 1],
+    from: "unknown",
+  });
 });
 
 it("two people's scores are read as their mean, or one of them alone; a block that they shared is told", () => {
