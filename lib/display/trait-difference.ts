@@ -1,24 +1,5 @@
-import { scaleEnds, type TraitDefinition } from "@/lib/schemas/traits/trait";
+import type { DifferenceOf } from "@/lib/schemas/traits/difference-of";
 import { plainNumber, withUnit } from "./numbers";
-
-/** What a difference of a trait's numbers is told in. */
-export interface DifferenceOf {
-  readonly unit: string | null;
-  /** yes or no, wanted or not: a mean is a share */
-  readonly share: boolean;
-  /** a scale: differences are points of it */
-  readonly scale: readonly [number, number] | null;
-}
-
-/** What the differences of a trait's numbers are told in; of dates they are days. */
-export function differenceOf(trait: TraitDefinition): DifferenceOf {
-  const { kind, unit } = trait;
-  return {
-    unit: kind === "date" ? "days" : unit,
-    share: kind === "yes-no" || kind === "category",
-    scale: kind === "scale" ? scaleEnds(trait) : null,
-  };
-}
 
 /** A difference of means in the trait's own unit, with its sign: "+8.2 cm", "−1.4 days", "+0.6 points", "+12 in 100 plants". */
 export function traitDifference(value: number, { unit, share, scale }: DifferenceOf): string {

@@ -6,9 +6,9 @@ import type {
   WantedParents,
 } from "@/lib/schemas/plants/choice-ground";
 import { goneByMark } from "@/lib/schemas/plants/gone-by-mark";
+import { differenceOf } from "@/lib/schemas/traits/difference-of";
 import { scoreText } from "@/lib/schemas/traits/read-score";
 import { betterEnd, scoreNumber } from "@/lib/schemas/traits/score-number";
-import { scaleEnds } from "@/lib/schemas/traits/trait";
 import type { PlotToChooseIn } from "@/lib/science/effective-size/size-of-cut";
 import type { Assumption } from "@/lib/science/outcome";
 import { grouped } from "../change-set/grouped";
@@ -81,12 +81,10 @@ export function traitToWeigh(
   return {
     key: line.id,
     name: newest.name,
-    unit: newest.kind === "date" ? "days" : newest.unit,
+    ...differenceOf(newest),
     definition: newest,
     better: betterEnd(newest),
-    scale: newest.kind === "scale" ? scaleEnds(newest) : null,
     days: newest.kind === "date",
-    share: newest.kind === "yes-no" || newest.kind === "category",
     href: `/varieties/${varietyId}/traits/${newest.id}`,
     olderVersion: older.length,
     heritability: heritability.get(line.id) ?? null,

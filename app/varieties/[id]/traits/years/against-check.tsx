@@ -4,10 +4,11 @@ import type { Explanation } from "@/lib/display/explanation";
 import { plainNumber, probability, wholeNumber } from "@/lib/display/numbers";
 import { counted } from "@/lib/display/plurals";
 import { refusalSentence } from "@/lib/display/refusals";
-import { differenceOf, traitDifference, traitDifferenceSpan } from "@/lib/display/trait-difference";
+import { traitDifference, traitDifferenceSpan } from "@/lib/display/trait-difference";
 import type { HistoryOfTrait } from "@/lib/registry/traits/history-of-trait";
 import type { TraitLine } from "@/lib/registry/traits/list-traits";
 import type { PossibleCheck } from "@/lib/registry/traits/read-trait-years";
+import { differenceOf } from "@/lib/schemas/traits/difference-of";
 import type { TraitYears } from "@/lib/science/trait-years/trait-years";
 
 /** What of the change can be told from the weather: differences to a check and their trend; without one, why nothing can. */

@@ -2,10 +2,11 @@ import Link from "next/link";
 import { TraitOverYears } from "@/components/charts";
 import { SimpleTable } from "@/components/tables";
 import { counted } from "@/lib/display/plurals";
-import { differenceOf, traitDifference } from "@/lib/display/trait-difference";
+import { traitDifference } from "@/lib/display/trait-difference";
 import type { TraitLine } from "@/lib/registry/traits/list-traits";
 import type { TypeOfTrait } from "@/lib/registry/traits/read-trait-years";
 import type { PointOfTrait } from "@/lib/registry/traits/trait-over-years";
+import { differenceOf } from "@/lib/schemas/traits/difference-of";
 import { drawnPoints, halfOf, keptOf, meanOf, plantsScored, rangeOfType } from "./said-of-point";
 
 /** How the scored plants of each grow-out were spread, with those of which seed was kept, and what the type says. */

@@ -3,9 +3,10 @@ import { SimpleTable } from "@/components/tables";
 import type { Explanation } from "@/lib/display/explanation";
 import { plainNumber } from "@/lib/display/numbers";
 import { counted, listed } from "@/lib/display/plurals";
-import { differenceOf, traitDifference } from "@/lib/display/trait-difference";
+import { traitDifference } from "@/lib/display/trait-difference";
 import type { CyclesOfTrait } from "@/lib/registry/traits/cycles-of-trait";
 import type { TraitLine } from "@/lib/registry/traits/list-traits";
+import { differenceOf } from "@/lib/schemas/traits/difference-of";
 
 /** How a grow-out of the run is named: where its name may not be told, its year stands. */
 type Naming = "name" | "year";
