@@ -52,7 +52,7 @@ export function choiceInField(
         .map(({ by }) => by),
     ),
   );
-  const known = new Map([...choice.people.map(({ id, name }) => [id, name] as const)]);
+  const known = new Map(choice.people.map(({ id, name }) => [id, name]));
   return {
     ...choice,
     plants,

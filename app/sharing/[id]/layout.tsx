@@ -1,12 +1,3 @@
-import type { ReactNode } from "react";
-import { OfRecord } from "../../_session/of-record";
+import { layoutOf } from "../../_session/of-record";
 
-type Props = { params: Promise<{ id: string }>; children: ReactNode };
-
-export default async function TransferLayout({ params, children }: Props) {
-  return (
-    <OfRecord page="/sharing/[id]" id={(await params).id}>
-      {children}
-    </OfRecord>
-  );
-}
+export default layoutOf("/sharing/[id]");
