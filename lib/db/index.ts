@@ -13,7 +13,7 @@ export {
 export { MigrationRefused, type MigrationState, migrate, migrationState, migrationStateOfFile } from "./migrate";
 export { type Narrowing, narrowed } from "./narrowed";
 export { copyWhileOpen, isOpenElsewhere, withoutLog } from "./online-copy";
-export { joined, rawSql, readRows, readTogether, type Selection, type Sql, sql } from "./read-together";
+export { type Gathered, joined, rawSql, readRows, readTogether, type Selection, type Sql, sql } from "./read-together";
 export { brokenReferences, failedChecks, fileFaults, missingChecks, rowCounts } from "./soundness";
 export { StorageFault, type StorageFaultKind, storageFaultOf } from "./storage-fault";
 export { columnNames, tableNames } from "./tables";

@@ -1,6 +1,15 @@
 import { uuidv7 } from "uuidv7";
 import { expect, it } from "vitest";
-import { type Database, insertRows, joined, readRows, readTogether, type Selection, sql } from "@/lib/db";
+import {
+  type Database,
+  type Gathered,
+  insertRows,
+  joined,
+  readRows,
+  readTogether,
+  type Selection,
+  sql,
+} from "@/lib/db";
 import { onEveryEngine } from "@/tests/setup/engines";
 
 interface Kept {
@@ -64,6 +73,36 @@ onEveryEngine(
       expect(found.later.map((row) => row.id)).toEqual(ids.slice(1500).reverse());
       expect(found.all[0]).toEqual({ id: ids[2999], place: "Row 2999" });
       expect(found.none).toEqual([]);
+    });
+
+    it("come under the value that they share, those of one in order, and none under none", async () => {
+      const db = await fresh();
+      const rows = [
+        ["b", 'the "second"', 2],
+        ["a", "the only", 1],
+        ["b", "the first", 1],
+      ] as const;
+      const under = (
+        given: readonly (readonly [string, string, number])[],
+      ): Gathered<{ name: string; place: number }> => ({
+        columns: { name: "text", place: "number" },
+        under: "letter",
+        by: "place",
+        rows: sql`SELECT * FROM (${joined(
+          given.map(
+            ([letter, name, place]) =>
+              sql`SELECT CAST(${letter} AS TEXT) AS "letter", CAST(${name} AS TEXT) AS "name", CAST(${place} AS INTEGER) AS "place"`,
+          ),
+          " UNION ALL ",
+        )}) given WHERE "place" < 9`,
+      });
+      const { all, none } = await readTogether(db, { all: under(rows), none: under([["c", "left out", 9]]) });
+      expect(all.get("a")).toEqual([{ name: "the only", place: 1 }]);
+      expect(all.get("b")).toEqual([
+        { name: "the first", place: 1 },
+        { name: 'the "second"', place: 2 },
+      ]);
+      expect([all.size, none.size]).toEqual([2, 0]);
     });
 
     it("count and sum in plain numbers, and read a stored flag as one", async () => {

@@ -1,6 +1,5 @@
 import { figuresBeside } from "@/lib/registry/figures/figures-beside";
-import type { AllRecords } from "@/lib/registry/figures/figures-of-records";
-import type { GrowOutRecord, LotRecord } from "@/lib/registry/figures/records";
+import type { AllRecords, GrowOutRecord, LotRecord } from "@/lib/registry/figures/records";
 import { pageCalculations } from "@/lib/worker/long-calculations";
 import type { BenchRow } from "./rows";
 
@@ -72,6 +71,6 @@ function recordsOf(many: number, gaps: boolean): AllRecords {
   };
   return {
     varieties: [{ id: "v", name: "Held", profile, clonal: false }],
-    ...{ lots, growOuts, ledger: [], tests: [] },
+    ...{ lots, growOuts, ledger: new Map(), tests: new Map() },
   };
 }

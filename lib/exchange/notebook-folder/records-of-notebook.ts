@@ -1,5 +1,12 @@
-import type { AllRecords } from "@/lib/registry/figures/figures-of-records";
-import type { GrowOutRecord, LedgerRecord, LotRecord, TestRecord, VarietyRecord } from "@/lib/registry/figures/records";
+import type {
+  AllRecords,
+  ByLot,
+  GrowOutRecord,
+  LotRecord,
+  TestRecord,
+  VarietyRecord,
+} from "@/lib/registry/figures/records";
+import type { BookedEntry } from "@/lib/registry/ledger/balance";
 import { sameName } from "@/lib/registry/names/fold-name";
 import type { GrowOutRow, LedgerRow, LotRow, Notebook, TestRow, VarietyRow } from "@/lib/schemas/notebook/rows";
 import type { CropProfile } from "@/lib/science/crops/crop-profile";
@@ -13,8 +20,8 @@ export function recordsOfNotebook(notebook: Notebook, profileOf: (crop: string) 
     varieties: notebook.varieties.map((row) => varietyRecord(row, profileOf(row.cells.crop))),
     lots: notebook.lots.map(lotRecord),
     growOuts: notebook.growOuts.map((row) => growOutRecord(row, seed)),
-    ledger: notebook.ledger.map(ledgerRecord),
-    tests: testRecords(notebook.tests),
+    ledger: ledgerOfLots(notebook.ledger),
+    tests: testsOfLots(notebook.tests),
   };
 }
 
@@ -64,10 +71,10 @@ function seedOfKeptPlants({ plants }: Notebook): Map<string, number[]> {
   return new Map([...groups].map(([growOut, rows]) => [growOut, rows.map(({ cells }) => cells.seed_grams ?? 0)]));
 }
 
-function ledgerRecord({ cells }: LedgerRow, place: number): LedgerRecord {
-  return {
-    id: String(place).padStart(9, "0"),
+function ledgerOfLots(rows: readonly LedgerRow[]): ByLot<BookedEntry> {
+  const entries = rows.map(({ cells }, place) => ({
     lotId: sameName(cells.lot),
+    id: String(place).padStart(9, "0"),
     kind: cells.kind,
     amount: cells.grams,
     unit: "g",
@@ -75,16 +82,23 @@ function ledgerRecord({ cells }: LedgerRow, place: number): LedgerRecord {
     onLast: cells.date.last,
     replacesId: null,
     takenBack: false,
-  };
+  }));
+  return grouped(entries, ({ lotId }) => lotId);
 }
 
-function testRecords(rows: readonly TestRow[]): TestRecord[] {
-  return [...grouped(rows, ({ cells }) => cells.test).values()].map((lines) => {
+function testsOfLots(rows: readonly TestRow[]): ByLot<TestRecord> {
+  const tests = [...grouped(rows, ({ cells }) => cells.test).values()].map((lines) => {
     const { test, lot, date } = (lines[0] as TestRow).cells;
-    const replicates = [...grouped(lines, ({ cells }) => cells.replicate).values()].map((counts) => ({
-      sown: counts[0]?.cells.sown ?? 0,
-      normal: counts.reduce((sum, { cells }) => sum + cells.normal, 0),
-    }));
-    return { name: test, lotId: sameName(lot), date: date.text, first: date.first, replicates };
+    const replicates = [...grouped(lines, ({ cells }) => cells.replicate).values()];
+    return {
+      lotId: sameName(lot),
+      id: sameName(test),
+      name: test,
+      date: date.text,
+      first: date.first,
+      sown: replicates.reduce((sum, counts) => sum + (counts[0]?.cells.sown ?? 0), 0),
+      normal: lines.reduce((sum, { cells }) => sum + cells.normal, 0),
+    };
   });
+  return grouped(tests, ({ lotId }) => lotId);
 }

@@ -12,9 +12,9 @@ export interface SidesOfCross {
 
 /** Null where no lot has a role; "untold" where some have none, or all have one and the same: then nobody knows who gave what. */
 export function sidesOfCross({ parents }: Pick<GrowOutRecord, "parents">): SidesOfCross | "untold" | null {
+  if (parents.every(({ role }) => role === undefined)) return null;
   const of = (role: ParentRecord["role"]) => parents.filter((parent) => parent.role === role);
   const [seed, pollen] = [of("seed parent"), of("pollen parent")];
-  if (seed.length + pollen.length === 0 && parents.every(({ role }) => role === undefined)) return null;
   return seed.length > 0 && pollen.length > 0 && seed.length + pollen.length === parents.length
     ? { seed, pollen }
     : "untold";

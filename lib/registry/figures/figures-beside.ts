@@ -2,9 +2,10 @@ import { lineageSpan } from "@/lib/science/lineage/lineage-span";
 import type { LineageSpan, LineageSpanInput } from "@/lib/science/lineage/span-lots";
 import { accepted, type Outcome } from "@/lib/science/outcome";
 import { pageCalculations } from "@/lib/worker/long-calculations";
-import { type AllRecords, figuresByLineage, type LotFigure } from "./figures-of-records";
+import { figuresByLineage, type LotFigure } from "./figures-of-records";
 import { inTurns } from "./in-turns";
 import { followedInSteps } from "./lineage-of-records";
+import type { AllRecords } from "./records";
 
 /** Spans of more lots than this are worked out in the thread beside the server: about 20 ms on one core. */
 export const mostSpansHere = 400;

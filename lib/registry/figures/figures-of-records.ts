@@ -2,11 +2,10 @@ import { compareCodePoints } from "@/lib/science/code-point-order";
 import { compareDays } from "@/lib/science/dates/civil-day";
 import { atOnce, eachInSteps, type Steps } from "@/lib/science/in-steps";
 import { accepted, type Outcome } from "@/lib/science/outcome";
-import { grouped } from "../change-set/grouped";
 import { intervalOfCounts } from "../germination-tests/interval-of-counts";
 import { ledgerBalance } from "./ledger-balance";
 import { type LineageOfRecords, type LotFigures, lineageOfRecords } from "./lineage-of-records";
-import type { FigureRecords, LedgerRecord, LotRecord, TestRecord } from "./records";
+import type { AllRecords, LotRecord, TestRecord } from "./records";
 import type { SpanOfLot } from "./span-of-lot";
 
 /** A germination test in one line: share of normal seedlings with its exact 95 % interval. */
@@ -28,17 +27,12 @@ export interface LotFigure extends LotFigures {
   readonly founders: readonly string[];
   /** the latest test */
   readonly lastTest: TestFigure | null;
+  /** its record; not printed */
+  readonly tested: TestRecord | null;
   /** one sentence for each default that moves a figure; put together when it is asked for, since few lots' are */
   readonly assumed: readonly string[];
-  /** what the records allow where its line is not known throughout; null where the figures are points. Not enumerated: a line of `figures` prints points alone */
+  /** what the records allow where its line is not known throughout; null where the figures are points. A line of `figures` prints points alone */
   readonly span: SpanOfLot | null;
-}
-
-export interface AllRecords extends FigureRecords {
-  /** in the order of entry */
-  readonly ledger: readonly LedgerRecord[];
-  /** in the order of entry */
-  readonly tests: readonly TestRecord[];
 }
 
 /**
@@ -58,8 +52,6 @@ export function* figuresByLineage(
 ): Steps<LotFigure[]> {
   const varieties = new Map(records.varieties.map(({ id, name }) => [id, name]));
   const numbers = new Map(records.lots.map(({ id, number }) => [id, number]));
-  const ledger = grouped(records.ledger, ({ lotId }) => lotId);
-  const tests = grouped(records.tests, ({ lotId }) => lotId);
   const wanted = only === undefined ? records.lots : records.lots.filter(({ id }) => only.has(id));
   // Many lots come from the same founders: their numbers are put in order once.
   const founders = new Map<readonly string[], readonly string[]>();
@@ -70,28 +62,79 @@ export function* figuresByLineage(
     return known;
   };
   const figureOf = (lot: LotRecord): LotFigure =>
-    withAssumed(lineage, lot.id, {
-      lot: lot.number,
+    new FigureOfLot(lineage, lot, {
       variety: varieties.get(lot.varietyId) ?? "",
-      holder: lot.holder,
-      gramsOnHand: ledgerBalance(ledger.get(lot.id) ?? [], lot.thousandSeedGrams),
-      ...(lineage.figures.get(lot.id) ?? nothingKnown),
+      gramsOnHand: ledgerBalance(records.ledger.get(lot.id) ?? [], lot.thousandSeedGrams),
       founders: foundersOf(lot.id),
-      lastTest: lastTestOf(tests.get(lot.id) ?? []),
+      tested: lastTestOf(records.tests.get(lot.id) ?? []),
     });
   const figures = yield* eachInSteps(wanted, figureOf);
   yield;
   return figures.sort((one, other) => compareCodePoints(one.lot, other.lot));
 }
 
-/** Apart from the rest, so that figures that are kept do not keep the ledgers and tests that they were worked out from. */
-function withAssumed(lineage: LineageOfRecords, lotId: string, rest: Omit<LotFigure, "assumed" | "span">): LotFigure {
-  const assumed = () => lineage.assumedFor(lotId).map(({ text }) => text);
-  const withSpan = Object.defineProperty(rest as LotFigure, "span", {
-    value: lineage.spanOf(lotId),
-    enumerable: false,
-  });
-  return Object.defineProperty(withSpan, "assumed", { enumerable: true, get: assumed });
+/**
+ * A class, for an object with a getter of its own is several times as large, and pages ask for thousands. It keeps the lineage and not the
+ * ledgers and tests that it was worked out from.
+ */
+class FigureOfLot implements LotFigure {
+  readonly lot: string;
+  readonly variety: string;
+  readonly holder: string | null;
+  readonly gramsOnHand: number | null;
+  readonly effectiveSize: number | null;
+  readonly inbreeding: number | null;
+  readonly coancestry: number | null;
+  readonly diversityRetained: number | null;
+  readonly nativeDiversityRetained: number | null;
+  readonly foreignAncestry: number | null;
+  readonly generations: number | null;
+  readonly founders: readonly string[];
+  readonly lastTest: TestFigure | null;
+  readonly #lineage: LineageOfRecords;
+  readonly #lotId: string;
+  readonly #tested: TestRecord | null;
+
+  constructor(
+    lineage: LineageOfRecords,
+    lot: LotRecord,
+    more: Pick<LotFigure, "variety" | "gramsOnHand" | "founders" | "tested">,
+  ) {
+    const figures = lineage.figures.get(lot.id) ?? nothingKnown;
+    this.lot = lot.number;
+    this.variety = more.variety;
+    this.holder = lot.holder;
+    this.gramsOnHand = more.gramsOnHand;
+    this.effectiveSize = figures.effectiveSize;
+    this.inbreeding = figures.inbreeding;
+    this.coancestry = figures.coancestry;
+    this.diversityRetained = figures.diversityRetained;
+    this.nativeDiversityRetained = figures.nativeDiversityRetained;
+    this.foreignAncestry = figures.foreignAncestry;
+    this.generations = figures.generations;
+    this.founders = more.founders;
+    this.lastTest = more.tested && testFigure(more.tested);
+    this.#lineage = lineage;
+    this.#lotId = lot.id;
+    this.#tested = more.tested;
+  }
+
+  get tested(): TestRecord | null {
+    return this.#tested;
+  }
+
+  get span(): SpanOfLot | null {
+    return this.#lineage.spanOf(this.#lotId);
+  }
+
+  get assumed(): readonly string[] {
+    return this.#lineage.assumedFor(this.#lotId).map(({ text }) => text);
+  }
+
+  /** As it is printed: with what was assumed, without the span. */
+  toJSON() {
+    return { ...this, assumed: this.assumed };
+  }
 }
 
 const nothingKnown: LotFigures = {
@@ -104,17 +147,15 @@ const nothingKnown: LotFigures = {
   generations: null,
 };
 
-/**
- * The latest test by the first possible day of its date, of equals the one entered later; all its replicates and days
- * together, with the exact 95 % interval. Null where nothing was tested.
- */
-export function lastTestOf(tests: readonly TestRecord[]): TestFigure | null {
+/** The latest test by the first possible day of its date, of equals the one entered later. Null where nothing was tested. */
+export function lastTestOf(tests: readonly TestRecord[]): TestRecord | null {
   let last: TestRecord | null = null;
   for (const test of tests) if (last === null || compareDays(test.first, last.first) >= 0) last = test;
-  if (last === null) return null;
-  const sown = last.replicates.reduce((sum, replicate) => sum + replicate.sown, 0);
-  const normal = last.replicates.reduce((sum, replicate) => sum + replicate.normal, 0);
-  if (sown === 0) return null;
+  return last !== null && last.sown > 0 ? last : null;
+}
+
+/** A test of at least one seed, with the exact 95 % interval. */
+function testFigure({ name, date, sown, normal }: TestRecord): TestFigure {
   const { low, high } = intervalOfCounts(normal, sown);
-  return { test: last.name, date: last.date, germination: normal / sown, low, high };
+  return { test: name, date, germination: normal / sown, low, high };
 }

@@ -1,18 +1,6 @@
+import { compareCodePoints } from "@/lib/science/code-point-order";
 import { grouped } from "../change-set/grouped";
-import type {
-  FigureRecords,
-  GrowOutRecord,
-  KinshipRecord,
-  LedgerRecord,
-  LotRecord,
-  ParentRecord,
-  TestRecord,
-} from "./records";
-
-interface Records<Test extends TestRecord> extends FigureRecords {
-  readonly ledger: readonly LedgerRecord[];
-  readonly tests: readonly Test[];
-}
+import type { AllRecords, ByLot, GrowOutRecord, KinshipRecord, LotRecord, ParentRecord } from "./records";
 
 /**
  * Records of which several are one lot, read as one: the leading record stands, with the ledger entries and tests of all, and what was sown,
@@ -21,14 +9,9 @@ interface Records<Test extends TestRecord> extends FigureRecords {
  * same comes back.
  * @param leading the id of the leading record, by that of each other
  */
-export function asOneLot<Test extends TestRecord, R extends Records<Test>>(
-  records: R,
-  leading: ReadonlyMap<string, string>,
-): R {
+export function asOneLot<R extends AllRecords>(records: R, leading: ReadonlyMap<string, string>): R {
   if (leading.size === 0) return records;
   const led = (id: string) => leading.get(id) ?? id;
-  const of = <Row extends { readonly lotId: string }>(row: Row): Row =>
-    leading.has(row.lotId) ? { ...row, lotId: led(row.lotId) } : row;
   const from = <Row extends LotRecord | GrowOutRecord>(row: Row): Row =>
     row.parents.some(({ id }) => leading.has(id)) ? { ...row, parents: together(row.parents, led) } : row;
   return {
@@ -43,9 +26,27 @@ export function asOneLot<Test extends TestRecord, R extends Records<Test>>(
             : growOut,
       ),
     ...(records.kinships ? { kinships: kinshipsOfLots(records.kinships, led) } : {}),
-    ledger: records.ledger.map(of),
-    tests: records.tests.map(of),
+    ledger: underLeading(records.ledger, leading),
+    tests: underLeading(records.tests, leading),
   };
+}
+
+/** What was recorded of any record of a lot stands under the one that leads, in the order of entry. */
+function underLeading<Row extends { readonly id: string }>(
+  rows: ByLot<Row>,
+  leading: ReadonlyMap<string, string>,
+): ByLot<Row> {
+  const under = new Map(rows);
+  for (const [id, first] of leading) {
+    const own = rows.get(id);
+    if (!own) continue;
+    under.delete(id);
+    under.set(
+      first,
+      [...(under.get(first) ?? []), ...own].sort((a, b) => compareCodePoints(a.id, b.id)),
+    );
+  }
+  return under;
 }
 
 /** Two records of one lot among the parents are one parent; its share is the sum, unknown where one is. */

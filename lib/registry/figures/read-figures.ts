@@ -5,12 +5,12 @@ import type { LotFigure, TestFigure } from "./figures-of-records";
 import { figuresSeen } from "./figures-seen";
 import { othersFirst } from "./in-turns";
 import { type RecordsOfCrops, readRecords } from "./read-records";
-import type { LotRecord, TestRecord } from "./records";
+import type { LotRecord } from "./records";
 import { recordsByCrop } from "./records-by-crop";
 import type { SpanOfLot } from "./span-of-lot";
 
 /** Everything worked out of one lot, with the ids that lead to its records. Null is not known. */
-export interface LotFigures extends Omit<LotFigure, "lot" | "variety" | "holder" | "lastTest" | "span"> {
+export interface LotFigures extends Omit<LotFigure, "lot" | "variety" | "holder" | "lastTest" | "tested" | "span"> {
   readonly lotId: string;
   readonly number: string;
   readonly varietyId: string;
@@ -120,51 +120,62 @@ async function figuresOfCrop(records: RecordsOfCrops): Promise<Figures> {
   if (!outcome.ok) throw new StoredRecordsRefused(outcome.refusals);
   await othersFirst();
   const lots = new Map(records.lots.map((lot) => [lot.number, lot]));
-  const tests = new Map(records.tests.map((test) => [test.name, test]));
   const clonal = new Set(records.varieties.filter((variety) => variety.clonal).map((variety) => variety.id));
   const figures = new Map<string, LotFigures>();
   for (const figure of outcome.value) {
     const lot = lots.get(figure.lot);
     if (!lot) continue;
     const lineageFigures = !clonal.has(lot.varietyId);
-    figures.set(lot.id, keptFigures(lot, figure, withCounts(figure.lastTest, tests), lineageFigures));
+    figures.set(lot.id, new KeptFigures(lot, figure, withCounts(figure), lineageFigures));
   }
   return figures;
 }
 
-function keptFigures(
-  { id, number, varietyId }: LotRecord,
-  figure: LotFigure,
-  lastTest: LastTest | null,
-  lineageFigures: boolean,
-): LotFigures {
-  return {
-    lotId: id,
-    number,
-    varietyId,
-    gramsOnHand: figure.gramsOnHand,
-    effectiveSize: figure.effectiveSize,
-    inbreeding: figure.inbreeding,
-    coancestry: figure.coancestry,
-    diversityRetained: figure.diversityRetained,
-    nativeDiversityRetained: figure.nativeDiversityRetained,
-    foreignAncestry: figure.foreignAncestry,
-    generations: figure.generations,
-    founders: figure.founders,
-    lastTest,
-    span: figure.span,
-    get assumed() {
-      return figure.assumed;
-    },
-    lineageFigures,
-  };
+/** A class for the same reason as the figures themselves. */
+class KeptFigures implements LotFigures {
+  readonly lotId: string;
+  readonly number: string;
+  readonly varietyId: string;
+  readonly gramsOnHand: number | null;
+  readonly effectiveSize: number | null;
+  readonly inbreeding: number | null;
+  readonly coancestry: number | null;
+  readonly diversityRetained: number | null;
+  readonly nativeDiversityRetained: number | null;
+  readonly foreignAncestry: number | null;
+  readonly generations: number | null;
+  readonly founders: readonly string[];
+  readonly lastTest: LastTest | null;
+  readonly span: SpanOfLot | null;
+  readonly lineageFigures: boolean;
+  readonly #figure: LotFigure;
+
+  constructor(lot: LotRecord, figure: LotFigure, lastTest: LastTest | null, lineageFigures: boolean) {
+    this.lotId = lot.id;
+    this.number = lot.number;
+    this.varietyId = lot.varietyId;
+    this.gramsOnHand = figure.gramsOnHand;
+    this.effectiveSize = figure.effectiveSize;
+    this.inbreeding = figure.inbreeding;
+    this.coancestry = figure.coancestry;
+    this.diversityRetained = figure.diversityRetained;
+    this.nativeDiversityRetained = figure.nativeDiversityRetained;
+    this.foreignAncestry = figure.foreignAncestry;
+    this.generations = figure.generations;
+    this.founders = figure.founders;
+    this.lastTest = lastTest;
+    this.span = figure.span;
+    this.lineageFigures = lineageFigures;
+    this.#figure = figure;
+  }
+
+  get assumed(): readonly string[] {
+    return this.#figure.assumed;
+  }
 }
 
-function withCounts(last: TestFigure | null, tests: ReadonlyMap<string, TestRecord & { id: string }>): LastTest | null {
-  const test = last && tests.get(last.test);
-  if (!last || !test) return null;
-  const sown = test.replicates.reduce((sum, each) => sum + each.sown, 0);
-  return { ...last, testId: test.id, sown, normal: test.replicates.reduce((sum, each) => sum + each.normal, 0) };
+function withCounts({ lastTest, tested }: LotFigure): LastTest | null {
+  return lastTest && tested && { ...lastTest, testId: tested.id, sown: tested.sown, normal: tested.normal };
 }
 
 /** Stored records were checked when they were stored; where they no longer fit together, the sentences say where. */

@@ -1,17 +1,17 @@
-import { type Database, joined, readTogether, type Selection, sql } from "@/lib/db";
+import { type Database, type Gathered, joined, readTogether, type Selection, sql } from "@/lib/db";
 import type { LotKind } from "@/lib/schemas/notebook/kinds";
 import { eachInSteps } from "@/lib/science/in-steps";
 import { grouped } from "../change-set/grouped";
 import { profileOfCrop } from "../crops/profile-of-crop";
+import type { BookedEntry } from "../ledger/balance";
 import { countedBefore, mostStandingOf } from "./counted-before";
 import { inTurns } from "./in-turns";
 import { harvestParents, ownHarvests } from "./own-harvests";
 import { asOneLot } from "./read-as-one";
 import type {
-  FigureRecords,
+  AllRecords,
   GrowOutRecord,
   KinshipRecord,
-  LedgerRecord,
   LotRecord,
   ParentRecord,
   TestRecord,
@@ -19,9 +19,7 @@ import type {
 } from "./records";
 
 /** What the figures of some crops' lots are worked out from; a cross stays within its crop, so nothing outside is needed. */
-export interface RecordsOfCrops extends FigureRecords {
-  readonly ledger: readonly LedgerRecord[];
-  readonly tests: readonly (TestRecord & { readonly id: string })[];
+export interface RecordsOfCrops extends AllRecords {
   /** the crop of each variety */
   readonly crops: ReadonlyMap<string, string>;
 }
@@ -58,7 +56,7 @@ export async function readRecords(db: Database, cropIds: readonly string[]): Pro
     ),
     kinships: found.kinships,
     ledger: found.ledger,
-    tests: [...grouped(found.replicates, (row) => row.id).values()].flatMap(testRecord),
+    tests: found.tests,
   };
   return asOneLot(records, leading);
 }
@@ -125,31 +123,36 @@ function recordsOfCrops(cropIds: readonly string[]) {
       WHERE v."cropId" IN (${these}) AND g."seedShares" = 'plants' AND p."kept"
       GROUP BY p."growOutId", COALESCE(p."sameAsId", p."id") ORDER BY 6`,
   };
-  const ledger: Selection<LedgerRecord> = {
+  const ledger: Gathered<BookedEntry> = {
     columns: {
       id: "text",
-      lotId: "text",
-      onFirst: "text",
-      onLast: "text",
       kind: "text",
       amount: "number",
       unit: "text",
+      onFirst: "text",
+      onLast: "text",
       replacesId: "text",
       takenBack: "flag",
     },
+    under: "lotId",
+    by: "id",
     rows: sql`
       SELECT e."id", e."lotId", e."onFirst", e."onLast", e."kind", e."amount", e."unit", e."replacesId", e."takenBack" FROM "LedgerEntry" e
-      JOIN "Lot" l ON l."id" = e."lotId" JOIN "Variety" v ON v."id" = l."varietyId" WHERE v."cropId" IN (${these}) ORDER BY e."id"`,
+      JOIN "Lot" l ON l."id" = e."lotId" JOIN "Variety" v ON v."id" = l."varietyId" WHERE v."cropId" IN (${these})`,
   };
-  const replicates: Selection<TestSql> = {
-    columns: { id: "text", name: "text", lotId: "text", on: "text", onFirst: "text", sown: "number", normal: "number" },
+  const tests: Gathered<TestRecord> = {
+    columns: { id: "text", name: "text", date: "text", first: "text", sown: "number", normal: "number" },
+    under: "lotId",
+    by: "id",
     rows: sql`
-      SELECT t."id", t."name", t."lotId", t."on", t."onFirst", r."id" AS "replicate", r."sown", COALESCE(SUM(c."normal"), 0) AS "normal"
-      FROM "GerminationTest" t JOIN "Lot" l ON l."id" = t."lotId"
-      JOIN "Variety" v ON v."id" = l."varietyId" JOIN "TestReplicate" r ON r."testId" = t."id"
-      JOIN "TestCount" c ON c."replicateId" = r."id" AND NOT c."takenBack"
-      AND NOT EXISTS (SELECT 1 FROM "TestCount" n WHERE n."replacesId" = c."id")
-      WHERE v."cropId" IN (${these}) GROUP BY t."id", t."name", t."lotId", t."on", t."onFirst", r."id", r."sown" ORDER BY t."id", r."id"`,
+      SELECT r."id", r."name", r."lotId", r."date", r."first", SUM(r."sown") AS "sown", SUM(r."normal") AS "normal" FROM (
+        SELECT t."id", t."name", t."lotId", t."on" AS "date", t."onFirst" AS "first", r."sown", SUM(c."normal") AS "normal"
+        FROM "GerminationTest" t JOIN "Lot" l ON l."id" = t."lotId"
+        JOIN "Variety" v ON v."id" = l."varietyId" JOIN "TestReplicate" r ON r."testId" = t."id"
+        JOIN "TestCount" c ON c."replicateId" = r."id" AND NOT c."takenBack"
+        AND NOT EXISTS (SELECT 1 FROM "TestCount" n WHERE n."replacesId" = c."id")
+        WHERE v."cropId" IN (${these}) GROUP BY t."id", t."name", t."lotId", t."on", t."onFirst", r."id", r."sown") r
+      GROUP BY r."id", r."name", r."lotId", r."date", r."first"`,
   };
   const varieties: Selection<VarietySql> = {
     columns: {
@@ -181,7 +184,7 @@ function recordsOfCrops(cropIds: readonly string[]) {
     growOuts,
     links,
     ledger,
-    replicates,
+    tests,
     varieties,
     kinships,
     harvestParents: harvestParents(sql`v."cropId" IN (${these})`),
@@ -206,16 +209,6 @@ interface GrowOutSql extends Omit<GrowOutRecord, "parents" | "seedShares" | "mos
   readonly seedShares: string | null;
   readonly seedSharesCv: number | null;
 }
-interface TestSql {
-  readonly id: string;
-  readonly name: string;
-  readonly lotId: string;
-  readonly on: string;
-  readonly onFirst: string;
-  readonly sown: number;
-  readonly normal: number;
-}
-
 /** One row for each own value of the crop, at least one. */
 function varietyRecord(rows: readonly VarietySql[]): VarietyRecord[] {
   const [first] = rows;
@@ -242,9 +235,20 @@ function parents(rows: readonly LinkSql[]): ParentRecord[] {
   return rows.map(({ id, amount, role }) => (role ? { id, share: amount, role } : { id, share: amount }));
 }
 
+// Field by field: a spread of thousands of rows is several times slower, and leaves much behind to be cleared away.
 function lotRecord(row: LotSql, from: readonly LinkSql[]): LotRecord {
-  // What is added stands before the rest: a spread that is added to afterwards is many times slower at thousands of rows.
-  return { parents: parents(from), ...row, kind: row.kind as LotKind };
+  return {
+    id: row.id,
+    number: row.number,
+    varietyId: row.varietyId,
+    holder: row.holder,
+    kind: row.kind as LotKind,
+    growOutId: row.growOutId,
+    parents: parents(from),
+    inbreeding: row.inbreeding,
+    founderLines: row.founderLines,
+    thousandSeedGrams: row.thousandSeedGrams,
+  };
 }
 
 function growOutRecord(
@@ -256,14 +260,25 @@ function growOutRecord(
     readonly harvests: GrowOutRecord["harvests"];
   },
 ): GrowOutRecord {
-  const { from, seeds, mostStanding, harvests } = of;
-  return {
-    parents: parents(from),
-    mostStanding,
-    ...(harvests ? { harvests } : {}),
-    ...row,
-    seedShares: seedSharesOf(row.seedShares, row.seedSharesCv, seeds),
+  const record: GrowOutRecord = {
+    id: row.id,
+    name: row.name,
+    varietyId: row.varietyId,
+    parents: parents(of.from),
+    plantsStanding: row.plantsStanding,
+    malesStanding: row.malesStanding,
+    roguedBeforePollen: row.roguedBeforePollen,
+    seedParents: row.seedParents,
+    seedShares: seedSharesOf(row.seedShares, row.seedSharesCv, of.seeds),
+    selfingRate: row.selfingRate,
+    foreignPollen: row.foreignPollen,
+    detasselled: row.detasselled,
+    seedParentsDetasselled: row.seedParentsDetasselled,
+    seedParentsAtMost: row.seedParentsAtMost,
+    roguedAfterPollen: row.roguedAfterPollen,
+    mostStanding: of.mostStanding,
   };
+  return of.harvests ? { ...record, harvests: of.harvests } : record;
 }
 
 /** How the seed parents shared in the seed, as it is stored; by plants only where each kept plant's seed was weighed. */
@@ -277,13 +292,4 @@ export function seedSharesOf(
   if (kind !== "plants") return null;
   const grams = seeds.flatMap((plant) => plant.amount ?? []);
   return grams.length === seeds.length && grams.length > 0 ? grams : null;
-}
-
-function testRecord(replicates: readonly TestSql[]): (TestRecord & { id: string })[] {
-  const [first] = replicates;
-  if (!first) return [];
-  const counts = replicates.map(({ sown, normal }) => ({ sown, normal }));
-  return [
-    { id: first.id, name: first.name, lotId: first.lotId, date: first.on, first: first.onFirst, replicates: counts },
-  ];
 }

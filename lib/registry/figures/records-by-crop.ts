@@ -10,8 +10,6 @@ export function recordsByCrop(records: RecordsOfCrops): ReadonlyMap<string, Reco
   const lots = grouped(records.lots, cropOf);
   const growOuts = grouped(records.growOuts, cropOf);
   const kinships = grouped(records.kinships ?? [], ({ firstId }) => ofLot(firstId));
-  const ledger = grouped(records.ledger, ({ lotId }) => ofLot(lotId));
-  const tests = grouped(records.tests, ({ lotId }) => ofLot(lotId));
   const varieties = grouped(records.varieties, ({ id }) => crops.get(id) ?? "");
   return new Map(
     [...varieties].map(([crop, own]) => [
@@ -22,8 +20,9 @@ export function recordsByCrop(records: RecordsOfCrops): ReadonlyMap<string, Reco
         lots: lots.get(crop) ?? [],
         growOuts: growOuts.get(crop) ?? [],
         kinships: kinships.get(crop) ?? [],
-        ledger: ledger.get(crop) ?? [],
-        tests: tests.get(crop) ?? [],
+        // Asked by lot: they need no parting.
+        ledger: records.ledger,
+        tests: records.tests,
       },
     ]),
   );

@@ -92,15 +92,22 @@ export interface GrowOutRecord {
   readonly mostStanding?: number | null;
 }
 
-export interface LedgerRecord extends BookedEntry {
-  readonly lotId: string;
-}
+/** Records of lots by lot id, those of one lot in the order of entry. */
+export type ByLot<Record> = ReadonlyMap<string, readonly Record[]>;
 
+/** A germination test, all its replicates and days together. */
 export interface TestRecord {
+  readonly id: string;
   readonly name: string;
-  readonly lotId: string;
   /** as written */
   readonly date: string;
   readonly first: CivilDay;
-  readonly replicates: readonly { readonly sown: number; readonly normal: number }[];
+  readonly sown: number;
+  readonly normal: number;
+}
+
+/** All that lots are told by: their lineage, and what lies in the jars. */
+export interface AllRecords extends FigureRecords {
+  readonly ledger: ByLot<BookedEntry>;
+  readonly tests: ByLot<TestRecord>;
 }

@@ -47,8 +47,7 @@ export function bringsIn(kind: string): boolean {
  * Each keeps the place (order of entry) of the first of its chain.
  */
 export function standingEntries<E extends BookedEntry>(entries: readonly E[]): { entry: E; place: string }[] {
-  if (!entries.some((entry) => entry.takenBack || entry.replacesId !== null))
-    return entries.map((entry) => ({ entry, place: entry.id }));
+  if (!hasCorrections(entries)) return entries.map((entry) => ({ entry, place: entry.id }));
   const byId = new Map(entries.map((entry) => [entry.id, entry]));
   const replaced = new Set(entries.flatMap((entry) => entry.replacesId ?? []));
   return entries
@@ -62,24 +61,62 @@ export function standingEntries<E extends BookedEntry>(entries: readonly E[]): {
  * Seeds become grams by the lot's own thousand-seed weight (grams = seeds × weight / 1000).
  */
 export function balanceOf<E extends BookedEntry>(entries: readonly E[], thousandSeedGrams: number | null): Balance<E> {
-  const placed = standingEntries(entries)
-    .map(({ entry, place }) => ({ entry, place, day: bringsIn(entry.kind) ? entry.onFirst : entry.onLast }))
-    .sort((a, b) => compareDays(a.day, b.day) || (a.place < b.place ? -1 : a.place > b.place ? 1 : 0));
+  const withoutWeight: E[] = [];
+  const steps: BalanceStep<E>[] = [];
+  const grams = booked(entries, thousandSeedGrams, (entry, before, balance) => {
+    if (before === null) withoutWeight.push(entry);
+    steps.push({ entry, day: dayOf(entry), change: before === null ? null : balance - before, balance });
+  });
+  return { steps, grams, withoutWeight };
+}
+
+/** What `balanceOf` finds on hand, without its steps: lists of thousands of lots ask for no more. */
+export function gramsOnHand(entries: readonly BookedEntry[], thousandSeedGrams: number | null): number | null {
+  return booked(entries, thousandSeedGrams, () => {});
+}
+
+/** Books the entries that stand, one after another; `each` is told what the jar held before and after, null before one that has no weight here. */
+function booked<E extends BookedEntry>(
+  entries: readonly E[],
+  thousandSeedGrams: number | null,
+  each: (entry: E, before: number | null, balance: number) => void,
+): number | null {
   let balance = 0;
   let weighedOnce = false;
-  const withoutWeight: E[] = [];
-  const steps = placed.map(({ entry, day }) => {
+  for (const entry of inOrder(entries)) {
     const grams = gramsOf(entry, thousandSeedGrams);
     if (grams === null) {
-      withoutWeight.push(entry);
-      return { entry, day, change: null, balance };
+      each(entry, null, balance);
+      continue;
     }
     weighedOnce = true;
     const before = balance;
     balance = entry.kind === "weighed" ? grams : bringsIn(entry.kind) ? balance + grams : balance - grams;
-    return { entry, day, change: balance - before, balance };
-  });
-  return { steps, grams: weighedOnce ? balance : null, withoutWeight };
+    each(entry, before, balance);
+  }
+  return weighedOnce ? balance : null;
+}
+
+/** The day on which an entry counts. */
+function dayOf({ kind, onFirst, onLast }: BookedEntry): CivilDay {
+  return bringsIn(kind) ? onFirst : onLast;
+}
+
+/** The entries that stand by the day on which they count; they mostly lie so already. */
+function inOrder<E extends BookedEntry>(entries: readonly E[]): readonly E[] {
+  if (!hasCorrections(entries) && liesInOrder(entries)) return entries;
+  return standingEntries(entries)
+    .map(({ entry, place }) => ({ entry, place, day: dayOf(entry) }))
+    .sort((a, b) => compareDays(a.day, b.day) || (a.place < b.place ? -1 : a.place > b.place ? 1 : 0))
+    .map(({ entry }) => entry);
+}
+
+function liesInOrder(entries: readonly BookedEntry[]): boolean {
+  for (let place = 1; place < entries.length; place += 1) {
+    const [one, next] = [entries[place - 1] as BookedEntry, entries[place] as BookedEntry];
+    if ((compareDays(dayOf(one), dayOf(next)) || (one.id < next.id ? -1 : 1)) > 0) return false;
+  }
+  return true;
 }
 
 /** An entry's amount in grams, or null where it has no weight here. */
@@ -87,6 +124,10 @@ export function gramsOf(entry: Pick<BookedEntry, "amount" | "unit">, thousandSee
   if (entry.unit === "g") return entry.amount;
   if (entry.unit === "seeds" && thousandSeedGrams !== null) return (entry.amount * thousandSeedGrams) / 1000;
   return null;
+}
+
+function hasCorrections(entries: readonly BookedEntry[]): boolean {
+  return entries.some((entry) => entry.takenBack || entry.replacesId !== null);
 }
 
 function firstOfChain<E extends BookedEntry>(entry: E, byId: ReadonlyMap<string, E>): E {

@@ -31,10 +31,13 @@ export class CoancestryInUse implements CoancestryAmongParents {
   }
 
   amongParents(rank: number): WeightedCoancestry {
-    const [coancestry = 0, nativeIdentical = coancestry, bothNativeExcess = 0] = this.squares.map((square) =>
-      this.weighted(square, rank),
-    );
-    return { coancestry, nativeIdentical, bothNativeExcess };
+    const [all, native, both] = this.squares;
+    const coancestry = all ? this.weighted(all, rank) : 0;
+    return {
+      coancestry,
+      nativeIdentical: native ? this.weighted(native, rank) : coancestry,
+      bothNativeExcess: both ? this.weighted(both, rank) : 0,
+    };
   }
 
   private weighted(square: Float64Array, rank: number): number {
@@ -56,14 +59,13 @@ export class CoancestryInUse implements CoancestryAmongParents {
   settled(rank: number): void {
     const slot = this.slot(rank);
     if (slot >= 0) {
-      const { coancestry, nativeIdentical, bothNativeExcess } = this.figures;
-      const own = [coancestry, nativeIdentical, bothNativeExcess];
-      this.squares.forEach((square, recursion) => {
-        this.fill(square, rank, slot, own[recursion]?.[rank] as number);
-      });
+      const [all, native, both] = this.squares;
+      if (all) this.fill(all, rank, slot, this.figures.coancestry[rank] as number);
+      if (native) this.fill(native, rank, slot, this.figures.nativeIdentical[rank] as number);
+      if (both) this.fill(both, rank, slot, this.figures.bothNativeExcess[rank] as number);
       this.holder[slot] = rank;
     }
-    for (const done of this.use.lastOffspringOf[rank] ?? []) this.holder[this.slot(done)] = -1;
+    for (const done of this.use.lastOffspringOf.get(rank) ?? []) this.holder[this.slot(done)] = -1;
   }
 
   /** Writes the new lot's row and column. */

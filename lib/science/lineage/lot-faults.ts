@@ -13,10 +13,11 @@ const ROUNDING = 1e-12;
 /** What is wrong with one lot, apart from who its parents are. */
 export function lotFaults(lot: LineageLot, at: Path): Refusal[] {
   if (lot.kind === "founder") return founderFaults(lot.inbreeding ?? 0, lot.coancestry, at);
-  const faults = shareFaults(lot.kind, parentsOf(lot), [...at, "parents"]);
+  const faults = shareFaults(lot.kind, parentsOf(lot), at);
   if (lot.kind !== "grow-out") return faults;
   if (isCross(lot)) faults.push(...crossFaults(lot, at));
-  return [...faults, ...plotParentsFaults(lot, at), ...faultsAmong(shareFault(at, "foreignPollen", lot.foreignPollen))];
+  faults.push(...plotParentsFaults(lot, at), ...faultsAmong(shareFault(at, "foreignPollen", lot.foreignPollen)));
+  return faults;
 }
 
 function founderFaults(inbreeding: number, coancestry: number | undefined, at: Path): Refusal[] {
@@ -37,14 +38,16 @@ function founderFaults(inbreeding: number, coancestry: number | undefined, at: P
   return faults;
 }
 
-function shareFaults(kind: LineageLot["kind"], parents: readonly ParentShare[], at: Path): Refusal[] {
+function shareFaults(kind: LineageLot["kind"], parents: readonly ParentShare[], lotAt: Path): Refusal[] {
+  // Thousands of lots have nothing wrong: places are only written where something is.
+  const at = () => [...lotAt, "parents"];
   if (kind === "split" && parents.length !== 1) {
     const needed = "a split comes from one lot: name that lot with share 1";
-    return [refusal("split-of-many", at, parents.length, "parents stand here", needed)];
+    return [refusal("split-of-many", at(), parents.length, "parents stand here", needed)];
   }
-  const faults = faultsIn(parents.map(({ share }, index) => shareFault([...at, index], "share", share)));
-  if (faults.length > 0) return faults;
+  if (parents.some(({ share }) => shareFault([], "share", share)))
+    return faultsIn(parents.map(({ share }, index) => shareFault([...at(), index], "share", share)));
   const sum = parents.reduce((total, { share }) => total + share, 0);
   if (Math.abs(sum - 1) <= SHARE_SUM_TOLERANCE + ROUNDING) return [];
-  return [refusal("shares-not-one", at, sum, "is the sum of the parents' shares", "they must sum to 1")];
+  return [refusal("shares-not-one", at(), sum, "is the sum of the parents' shares", "they must sum to 1")];
 }

@@ -7,8 +7,8 @@ import type { Pedigree } from "@/lib/science/lineage/pedigree";
 export interface LotsInUse {
   /** by rank; -1 where a lot has no offspring */
   readonly slotOf: Int32Array;
-  /** by rank: the lots whose last offspring this is */
-  readonly lastOffspringOf: readonly (readonly number[])[];
+  /** by rank of an offspring: the lots whose last one it is; none: left out */
+  readonly lastOffspringOf: ReadonlyMap<number, readonly number[]>;
   /** slots needed at once */
   readonly slots: number;
   /** steps that rows of coancestry over the slots in use would take */
@@ -22,9 +22,12 @@ export function lotsInUse({ lots, firstParent, parentRank }: Pedigree): LotsInUs
       lastOffspring[parentRank[link] as number] = rank;
     }
   });
-  const lastOffspringOf: number[][] = lots.map(() => []);
+  const lastOffspringOf = new Map<number, number[]>();
   lastOffspring.forEach((offspring, rank) => {
-    if (offspring >= 0) lastOffspringOf[offspring]?.push(rank);
+    if (offspring < 0) return;
+    const known = lastOffspringOf.get(offspring);
+    if (known) known.push(rank);
+    else lastOffspringOf.set(offspring, [rank]);
   });
 
   const slotOf = new Int32Array(lots.length).fill(-1);
@@ -38,7 +41,7 @@ export function lotsInUse({ lots, firstParent, parentRank }: Pedigree): LotsInUs
       used += 1;
       steps += used * ((firstParent[rank + 1] as number) - (firstParent[rank] as number));
     }
-    for (const done of lastOffspringOf[rank] ?? []) {
+    for (const done of lastOffspringOf.get(rank) ?? []) {
       free.push(slotOf[done] as number);
       used -= 1;
     }

@@ -36,7 +36,7 @@ export function* pedigreeInSteps(lots: readonly LineageLot[]): Steps<Outcome<Ped
     else placeOf.set(lot.id, place);
   });
   yield* eachInSteps(lots, (lot, place) => {
-    for (const fault of lotFaults(lot, ["lots", place])) faults.push(fault);
+    if (lotFaults(lot, []).length > 0) faults.push(...lotFaults(lot, ["lots", place]));
     for (const fault of parentFaults(lot, place, placeOf)) faults.push(fault);
   });
   if (faults.length === 0) faults.push(...plantsFaults(lots));
@@ -68,9 +68,11 @@ function parentFaults(lot: LineageLot, place: number, placeOf: ReadonlyMap<strin
 }
 
 /** One or two parents that are known and not the same: the usual case, told at once. */
-function soundParents([one, other, third]: readonly ParentShare[], placeOf: ReadonlyMap<string, number>): boolean {
-  if (third !== undefined || one?.id === other?.id) return one === undefined;
-  return one !== undefined && placeOf.has(one.id) && (other === undefined || placeOf.has(other.id));
+function soundParents(parents: readonly ParentShare[], placeOf: ReadonlyMap<string, number>): boolean {
+  if (parents.length > 2) return false;
+  const [one, other] = [parents[0], parents[1]];
+  if (one === undefined) return true;
+  return placeOf.has(one.id) && (other === undefined || (other.id !== one.id && placeOf.has(other.id)));
 }
 
 function repeated(path: (string | number)[], id: string): Refusal {
@@ -79,17 +81,24 @@ function repeated(path: (string | number)[], id: string): Refusal {
 
 /** Places of the lots, each after all its parents; lots on or below a cycle are left out. */
 function parentsFirst(lots: readonly PedigreeLot[], placeOf: ReadonlyMap<string, number>): number[] {
-  const waitingFor = lots.map((lot) => linksOf(lot).length);
-  const offspring: number[][] = lots.map(() => []);
+  const waitingFor = new Int32Array(lots.length);
+  const offspring = new Map<number, number[]>();
   lots.forEach((lot, place) => {
-    for (const { id } of linksOf(lot)) offspring[placeOf.get(id) ?? place]?.push(place);
+    const links = linksOf(lot);
+    waitingFor[place] = links.length;
+    for (const { id } of links) {
+      const parent = placeOf.get(id) ?? place;
+      const known = offspring.get(parent);
+      if (known) known.push(place);
+      else offspring.set(parent, [place]);
+    }
   });
   const order: number[] = [];
   waitingFor.forEach((count, place) => {
     if (count === 0) order.push(place);
   });
   for (let next = 0; next < order.length; next++) {
-    for (const child of offspring[order[next] ?? 0] ?? []) {
+    for (const child of offspring.get(order[next] ?? 0) ?? []) {
       const left = (waitingFor[child] ?? 0) - 1;
       waitingFor[child] = left;
       if (left === 0) order.push(child);
@@ -132,11 +141,14 @@ function linksOf(lot: PedigreeLot): readonly SownShare[] {
 function sharesOf(lot: PedigreeLot): readonly number[] {
   const links = linksOf(lot);
   if (lot.kind === "harvest") return links.map(({ share }) => share);
+  if (links.length === 1 && links[0]?.role === undefined) return WHOLE;
   const foreign = lot.kind === "grow-out" ? (lot.foreignPollen ?? 0) : 0;
   const given = links.map(({ share, role }) => (role === "pollen parent" ? share * (1 - foreign) : share));
   const sum = given.reduce((total, share) => total + share, 0);
   return given.map((share) => share / sum);
 }
+
+const WHOLE = [1] as const;
 
 function* laidOut(lots: readonly PedigreeLot[], order: readonly number[]): Steps<Pedigree> {
   const ranked = order.map((place) => lots[place]).filter((lot): lot is PedigreeLot => lot !== undefined);

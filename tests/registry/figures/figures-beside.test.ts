@@ -1,7 +1,7 @@
 import { afterAll, beforeEach, describe, expect, it, vi } from "vitest";
 import { figuresBeside, mostSpansHere } from "@/lib/registry/figures/figures-beside";
-import { type AllRecords, figuresOfRecords } from "@/lib/registry/figures/figures-of-records";
-import type { GrowOutRecord, LotRecord } from "@/lib/registry/figures/records";
+import { figuresOfRecords } from "@/lib/registry/figures/figures-of-records";
+import type { AllRecords, GrowOutRecord, LotRecord } from "@/lib/registry/figures/records";
 import { pageCalculations } from "@/lib/worker/long-calculations";
 
 const crosser = { matingSystem: "outcrossing", selfIncompatible: "no", outcrossingPctMin: 90, outcrossingPctMax: 100 };
@@ -49,8 +49,8 @@ function records(lotsWanted: number): AllRecords {
     varieties: [{ id: "v", name: "Beside", profile: crosser, clonal: false }],
     lots,
     growOuts,
-    ledger: [],
-    tests: [],
+    ledger: new Map(),
+    tests: new Map(),
   };
 }
 

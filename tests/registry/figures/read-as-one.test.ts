@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { figuresOfRecords } from "@/lib/registry/figures/figures-of-records";
 import { asOneLot } from "@/lib/registry/figures/read-as-one";
-import type { LedgerRecord, LotRecord } from "@/lib/registry/figures/records";
+import type { AllRecords, LotRecord } from "@/lib/registry/figures/records";
+import type { BookedEntry } from "@/lib/registry/ledger/balance";
 import { granted } from "../../setup/registry";
 
 const profile = { matingSystem: "outcrossing", selfIncompatible: "no", outcrossingPctMin: 90, outcrossingPctMax: 100 };
@@ -10,8 +11,8 @@ const lot = (id: string, rest: Partial<LotRecord> = {}): LotRecord => ({
   ...{ inbreeding: 0, thousandSeedGrams: null },
   ...rest,
 });
-const entry = (id: string, lotId: string, kind: string, amount: number): LedgerRecord => ({
-  ...{ id, lotId, kind, amount, unit: "g", replacesId: null, takenBack: false },
+const entry = (id: string, kind: string, amount: number): BookedEntry => ({
+  ...{ id, kind, amount, unit: "g", replacesId: null, takenBack: false },
   ...{ onFirst: `2020-01-0${id}`, onLast: `2020-01-0${id}` },
 });
 const records = {
@@ -28,13 +29,16 @@ const records = {
     }),
   ],
   growOuts: [],
-  ledger: [entry("1", "A", "received", 40), entry("2", "B", "received", 20), entry("3", "B", "given", 50)],
-  tests: [
-    { name: "T1", lotId: "A", date: "2020", first: "2020-01-01", replicates: [{ sown: 10, normal: 9 }] },
-    { name: "T2", lotId: "B", date: "2021", first: "2021-01-01", replicates: [{ sown: 10, normal: 5 }] },
-  ],
+  ledger: new Map([
+    ["A", [entry("1", "received", 40)]],
+    ["B", [entry("2", "received", 20), entry("3", "given", 50)]],
+  ]),
+  tests: new Map([
+    ["A", [{ id: "1", name: "T1", date: "2020", first: "2020-01-01", sown: 10, normal: 9 }]],
+    ["B", [{ id: "2", name: "T2", date: "2021", first: "2021-01-01", sown: 10, normal: 5 }]],
+  ]),
 };
-const figures = (from: typeof records) =>
+const figures = (from: AllRecords) =>
   granted(figuresOfRecords(from)).map((each) => [each.lot, each.gramsOnHand, each.lastTest?.test, each.founders]);
 
 describe("records of which several are one lot", () => {

@@ -145,7 +145,7 @@ describe("the lines that the figures print", () => {
         lots: [lot("A"), harvest("B", "G")],
         growOuts: [growOut("G", { plantsStanding: null, mostStanding: 40 })],
       },
-      ...{ ledger: [], tests: [] },
+      ...{ ledger: new Map(), tests: new Map() },
     };
     const outcome = figuresOfRecords(records);
     const figure = outcome.ok ? outcome.value.find((each) => each.lot === "B") : undefined;
