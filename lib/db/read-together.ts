@@ -22,8 +22,8 @@ export interface Selection<Row> {
 export interface Gathered<Row> extends Selection<Row> {
   /** the column that they come under: text, and none of theirs */
   readonly under: string;
-  /** the column that puts the rows under one value in order */
-  readonly by: keyof Row & string;
+  /** the column of the SELECT that puts the rows under one value in order */
+  readonly by: string;
 }
 
 interface AnySelection {

@@ -12,7 +12,7 @@ export interface SidesOfCross {
 
 /** Null where no lot has a role; "untold" where some have none, or all have one and the same: then nobody knows who gave what. */
 export function sidesOfCross({ parents }: Pick<GrowOutRecord, "parents">): SidesOfCross | "untold" | null {
-  if (parents.every(({ role }) => role === undefined)) return null;
+  if (parents.every(({ role }) => !role)) return null;
   const of = (role: ParentRecord["role"]) => parents.filter((parent) => parent.role === role);
   const [seed, pollen] = [of("seed parent"), of("pollen parent")];
   return seed.length > 0 && pollen.length > 0 && seed.length + pollen.length === parents.length

@@ -1,6 +1,14 @@
 import { compareCodePoints } from "@/lib/science/code-point-order";
 import { grouped } from "../change-set/grouped";
-import type { AllRecords, ByLot, GrowOutRecord, KinshipRecord, LotRecord, ParentRecord } from "./records";
+import type {
+  AllRecords,
+  ByLot,
+  FigureRecords,
+  GrowOutRecord,
+  KinshipRecord,
+  LotRecord,
+  ParentRecord,
+} from "./records";
 
 /**
  * Records of which several are one lot, read as one: the leading record stands, with the ledger entries and tests of all, and what was sown,
@@ -9,7 +17,10 @@ import type { AllRecords, ByLot, GrowOutRecord, KinshipRecord, LotRecord, Parent
  * same comes back.
  * @param leading the id of the leading record, by that of each other
  */
-export function asOneLot<R extends AllRecords>(records: R, leading: ReadonlyMap<string, string>): R {
+export function asOneLot<R extends FigureRecords & Partial<AllRecords>>(
+  records: R,
+  leading: ReadonlyMap<string, string>,
+): R {
   if (leading.size === 0) return records;
   const led = (id: string) => leading.get(id) ?? id;
   const from = <Row extends LotRecord | GrowOutRecord>(row: Row): Row =>
@@ -26,8 +37,8 @@ export function asOneLot<R extends AllRecords>(records: R, leading: ReadonlyMap<
             : growOut,
       ),
     ...(records.kinships ? { kinships: kinshipsOfLots(records.kinships, led) } : {}),
-    ledger: underLeading(records.ledger, leading),
-    tests: underLeading(records.tests, leading),
+    ...(records.ledger ? { ledger: underLeading(records.ledger, leading) } : {}),
+    ...(records.tests ? { tests: underLeading(records.tests, leading) } : {}),
   };
 }
 

@@ -1,7 +1,7 @@
 import type { Database } from "@/lib/db";
 import { cautiousKinship } from "../figures/cautious-kinship";
 import { groundOfLots } from "../figures/ground-of-lots";
-import { readRecords } from "../figures/read-records";
+import { readLineage } from "../figures/read-records";
 
 /** How near two lots are kin. */
 export interface SharedByLots {
@@ -25,7 +25,7 @@ export async function sharedByLots(
   one: string,
   other: string,
 ): Promise<SharedByLots | null> {
-  const records = await readRecords(db, [cropId]);
+  const records = await readLineage(db, [cropId]);
   const known = new Set(records.lots.map(({ id }) => id));
   if (!known.has(one) || !known.has(other)) return null;
   const ground = groundOfLots(records, [one, other]);

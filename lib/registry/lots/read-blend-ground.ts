@@ -1,7 +1,7 @@
 import { type Database, readTogether, type Selection, sql } from "@/lib/db";
 import { type GroundOfLots, groundOfLots } from "../figures/ground-of-lots";
 import { figuresOfVariety, type LotFigures } from "../figures/read-figures";
-import { readRecords } from "../figures/read-records";
+import { readLineage } from "../figures/read-records";
 import { mayHoldSeed } from "../varieties/holders";
 import { type FounderLines, founderLinesOf } from "../varieties/lineage-standing";
 import { type Objection, objectionsTo } from "./objections";
@@ -59,7 +59,7 @@ export async function readBlendGround(
     )
     .sort((a, b) => Number(wanted.has(b.id)) - Number(wanted.has(a.id)));
   const compared = held.slice(0, mostCompared);
-  const records = await readRecords(db, [cropId]);
+  const records = await readLineage(db, [cropId]);
   const ground = groundOfLots(
     records,
     compared.map((lot) => lot.id),

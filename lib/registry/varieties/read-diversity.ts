@@ -4,7 +4,7 @@ import { type CostOfSize, costsOfSize } from "@/lib/science/lineage/cost-of-size
 import { type LineageLot, parentsOf } from "@/lib/science/lineage/lots";
 import { growOutOfNode, type LineageNode, lineageNodes, lotNode } from "../figures/lineage-nodes";
 import { figuresOfCropOf, type LotFigures } from "../figures/read-figures";
-import { readRecords } from "../figures/read-records";
+import { readLineage } from "../figures/read-records";
 import { mayHoldSeed } from "./holders";
 import { type PlannedSize, plannedSize, type SizeAskedFor } from "./planned-size";
 import type { LotOfVariety, VarietyRead } from "./read-variety";
@@ -47,7 +47,7 @@ export interface DiversityRead {
 export async function readDiversity(db: Database, read: VarietyRead, asked: string | null): Promise<DiversityRead> {
   const lot = lotSpokenOf(read.lots, asked);
   if (lot === null || read.crop.clonal) return { lot, growOuts: [], stretches: [], lines: [] };
-  const nodes = lineageNodes(await readRecords(db, [read.crop.id]));
+  const nodes = lineageNodes(await readLineage(db, [read.crop.id]));
   const told = new Map((await readRows(db, growOutsOfCrop(read.crop.id))).map((each) => [each.id, each]));
   const figures = await figuresOfCropOf(db, read.variety.id);
   const growOuts = growOutsBehind({ lot, nodes, told, figures, cropFewest: read.crop.plantsMin });

@@ -15,7 +15,7 @@ import type { LineageSpanInput } from "@/lib/science/lineage/span-lots";
 import { lineageNodes, lotNode } from "../figures/lineage-nodes";
 import { linesAsKnown } from "../figures/lines-as-known";
 import { figuresOfVariety, type LotFigures } from "../figures/read-figures";
-import { readRecords } from "../figures/read-records";
+import { readLineage } from "../figures/read-records";
 import { readPlanGround } from "../grow-outs/read-plan-ground";
 import { type FounderLines, founderLinesOf, type LineageStanding, lineageStanding } from "./lineage-standing";
 import { ownKept } from "./own-kept";
@@ -94,7 +94,7 @@ export async function readGrownOtherwise(
   const { variety, crop } = plan;
   const cropId = (await db.read.variety.findUniqueOrThrow({ where: { id: varietyId }, select: { cropId: true } }))
     .cropId;
-  const records = await readRecords(db, [cropId]);
+  const records = await readLineage(db, [cropId]);
   const figures = await figuresOfVariety(db, varietyId);
   const founders = founderLinesOf(await readRows(db, founderLots(cropId)));
   const held = plan.lots.filter((lot) => lot.grams === null || lot.grams > 0);

@@ -3,7 +3,7 @@ import type { Settings } from "@/lib/schemas/settings";
 import type { MixGround } from "@/lib/science/blend/ground-of-mix";
 import type { CivilDay } from "@/lib/science/dates/civil-day";
 import { cautiousKinship } from "../figures/cautious-kinship";
-import { readRecords } from "../figures/read-records";
+import { readLineage } from "../figures/read-records";
 import { readLotsToSow } from "../grow-outs/read-lots-to-sow";
 import type { LotToSow } from "../grow-outs/sowing-plan";
 import { seedsIn } from "../lots/live-seeds";
@@ -95,7 +95,7 @@ export async function readRestore(
     };
   });
   const plants = variety.plantsWanted ?? crop.plantsMin;
-  const records = await readRecords(db, [crop.id]);
+  const records = await readLineage(db, [crop.id]);
   const cautious = await cautiousKinship(
     records,
     lots.map(({ id }) => id),

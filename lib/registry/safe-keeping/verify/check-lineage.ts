@@ -1,6 +1,6 @@
 import type { Database } from "@/lib/db";
 import { lineageOfRecords } from "../../figures/lineage-of-records";
-import { readRecords } from "../../figures/read-records";
+import { readLineage } from "../../figures/read-records";
 import { type Finding, fault, note } from "./finding";
 
 /**
@@ -16,7 +16,7 @@ export async function checkLineage(db: Database): Promise<{ looked: number; find
   const findings: Finding[] = [];
   let looked = 0;
   for (const crop of crops) {
-    const records = await readRecords(db, [crop.id]);
+    const records = await readLineage(db, [crop.id]);
     looked += records.lots.length;
     const followed = lineageOfRecords(records);
     if (!followed.ok)
