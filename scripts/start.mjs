@@ -5,6 +5,7 @@ import { spawn } from "node:child_process";
 import { accessSync, constants, mkdirSync } from "node:fs";
 import net from "node:net";
 import path from "node:path";
+import { serverFlags } from "./server-flags.mjs";
 import { build, prepare, root, stop } from "./steps.mjs";
 
 const share = process.argv.includes("--share");
@@ -59,7 +60,7 @@ async function serve(number) {
     KINROW_SHARED: share ? "yes" : "no",
     KINROW_DATA: path.resolve(root, process.env.KINROW_DATA || "data"),
   };
-  const server = spawn(process.execPath, ["scripts/serve.mjs"], {
+  const server = spawn(process.execPath, [...serverFlags(), "scripts/serve.mjs"], {
     cwd: root,
     stdio: ["ignore", "ignore", "inherit", "ipc"],
     env: environment,

@@ -19,7 +19,7 @@ import { benchStemChart } from "./bench/stem-chart";
 
 // npm run bench [-- PART ...]: one run, printed; of the pages those whose address has one of the parts in it, all where none is named.
 // npm run bench -- references [COUNT [SEED [NAME ...]]]: that many inputs (10,000) of each calculation against another program, and nothing else.
-// Absolute times are this machine's; the ratios travel. Pages need a built server (npm start builds it).
+// Absolute times are this machine's; the ratios travel.
 const parts = process.argv.slice(2);
 if (parts[0] === "references") {
   const [, count = "10000", seed = "1", ...only] = parts;

@@ -11,7 +11,7 @@ import { LeftOver } from "./left-over";
 import { WaitingGroup } from "./waiting-group";
 
 /** So many lines are shown at once; of thousands the rest stands in further parts. */
-const shownAtOnce = 100;
+const shownAtOnce = 60;
 
 /** All that one rule found, in parts; of one steward where one is named. */
 export function OneRule({

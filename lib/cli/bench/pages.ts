@@ -36,14 +36,11 @@ export async function measurePages(
   const log = path.join(folder, "statements.jsonl");
   writeFileSync(log, "");
   const port = await freePort();
-  const server = spawn(
-    process.execPath,
-    ["node_modules/next/dist/bin/next", "start", "-H", "127.0.0.1", "-p", String(port)],
-    {
-      stdio: "ignore",
-      env: { ...process.env, NODE_ENV: "production", KINROW_DATA: folder, KINROW_STATEMENTS: log },
-    },
-  );
+  // As npm start starts it: built when it is stale, and with the same memory.
+  const server = spawn(process.execPath, ["scripts/start.mjs"], {
+    stdio: ["ignore", "ignore", "inherit"],
+    env: { ...process.env, KINROW_DATA: folder, KINROW_STATEMENTS: log, PORT: String(port) },
+  });
   try {
     const base = `http://127.0.0.1:${port}`;
     await answered(`${base}/ready`);
@@ -149,12 +146,13 @@ function statementsOf(log: string): Statement[] {
 }
 
 async function answered(url: string): Promise<void> {
-  for (let attempt = 0; attempt < 600; attempt += 1) {
+  // It may have to be built first.
+  for (let attempt = 0; attempt < 6000; attempt += 1) {
     const response = await fetch(url).catch(() => null);
     if (response?.ok) return;
     await new Promise((resolve) => setTimeout(resolve, 50));
   }
-  throw new Error("the server did not answer; is it built (npm start builds it)?");
+  throw new Error("the server did not answer within five minutes");
 }
 
 function freePort(): Promise<number> {

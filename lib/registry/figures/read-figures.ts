@@ -149,6 +149,7 @@ class KeptFigures implements LotFigures {
   readonly span: SpanOfLot | null;
   readonly lineageFigures: boolean;
   readonly #figure: LotFigure;
+  #assumed: readonly string[] | null = null;
 
   constructor(lot: LotRecord, figure: LotFigure, lastTest: LastTest | null, lineageFigures: boolean) {
     this.lotId = lot.id;
@@ -170,7 +171,8 @@ class KeptFigures implements LotFigures {
   }
 
   get assumed(): readonly string[] {
-    return this.#figure.assumed;
+    this.#assumed ??= this.#figure.assumed;
+    return this.#assumed;
   }
 }
 

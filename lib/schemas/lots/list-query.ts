@@ -44,7 +44,7 @@ export type LotFilter = (typeof lotFilters)[number];
 export const longestListName = 80;
 
 /** How many lots stand on one page of the list. */
-export const lotsOnPage = 100;
+export const lotsOnPage = 60;
 
 const oneText = z
   .union([z.string(), z.array(z.string()).transform((texts) => texts[0] ?? "")])

@@ -8,6 +8,8 @@ import { ruleWords } from "../../../season/_words/rule-words";
 import styles from "./waits-section.module.css";
 
 const shownAtFirst = 6;
+/** A variety of hundreds of jars has hundreds of things waiting: the season lists them all. */
+const shownAtMost = 36;
 
 /** What of this variety waits for a hand; nothing where nothing does. */
 export function WaitsSection({ read }: { read: VarietyRead }) {
@@ -50,7 +52,12 @@ export function WaitsSection({ read }: { read: VarietyRead }) {
       {waiting.length > shownAtFirst ? (
         <details>
           <summary>{counted(waiting.length - shownAtFirst, "more thing", "more things")}</summary>
-          <ul className={styles.items}>{waiting.slice(shownAtFirst).map(item)}</ul>
+          <ul className={styles.items}>{waiting.slice(shownAtFirst, shownAtMost).map(item)}</ul>
+          {waiting.length > shownAtMost ? (
+            <p>
+              and {counted(waiting.length - shownAtMost, "more", "more")}, all in <Link href="/season">the season</Link>
+            </p>
+          ) : null}
         </details>
       ) : null}
     </Section>
