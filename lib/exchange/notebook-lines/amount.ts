@@ -1,4 +1,5 @@
 import { readCount } from "./count";
+import { readFraction } from "./fraction";
 import { type Line, low, NOTHING_SAID, phraseEnd, type Read, words } from "./line";
 import { readNumber } from "./number-words";
 import type { Amount, Count, SeedUnit } from "./reading";
@@ -121,17 +122,48 @@ const OF_SEED = [
 
 /** Reads a weight, a count of seeds, ears or packets, or a vessel from token `at`: "300 g", "2 lb 4 oz", "half a pound", "500 seeds", "a jarful". */
 export function readAmount(line: Line, at: number): Read<{ amount: Amount }> | null {
-  return fractionOfUnit(line, at) ?? measured(line, at) ?? vessel(line, at);
+  return fractionOfUnit(line, at) ?? writtenFraction(line, at) ?? measured(line, at) ?? vessel(line, at);
 }
 
 /** The same, and words for a part of what is there: "half of it", "the rest", "some". */
 export function readAmountOrPart(line: Line, at: number): Read<{ amount: Amount }> | null {
   const amount = readAmount(line, at);
   if (amount !== null) return amount;
-  const part = phraseEnd(line, at, PARTS);
+  const fraction = readFraction(line, at);
+  const part =
+    phraseEnd(line, at, PARTS) ?? (fraction !== null && fraction.value < 1 ? partEnd(line, fraction.end) : null);
   if (part === null) return null;
   const end = ofSeed(line, part);
   return { end, amount: wordsOnly(words(line, at, end)) };
+}
+
+/** "1/2 of it", "1/2 the jar", "1/2" before an end. */
+function partEnd(line: Line, at: number): number {
+  return phraseEnd(line, at, ["of the jar", "of the lot", "the jar", "the seed", "the lot", "of it", "of them"]) ?? at;
+}
+
+/** "1/2 lb", "2 1/2 oz", "3/4 of a pound", "1/2 a cup". */
+function writtenFraction(line: Line, at: number): Read<{ amount: Amount }> | null {
+  const isAbout = ["about", "around", "nearly", "almost", "roughly", "~"].includes(low(line, at));
+  const read = readFraction(line, isAbout ? at + 1 : at);
+  if (read === null) return null;
+  let end = read.end;
+  if (low(line, end) === "of") end += 1;
+  if (low(line, end) === "a" || low(line, end) === "an") end += 1;
+  const unit = SPELLINGS[low(line, end)];
+  if (unit !== undefined) {
+    const { value } = read;
+    return weighed(line, at, end + 1, { words: "", value, low: value, high: value, approximate: isAbout }, unit);
+  }
+  if (!VESSELS.has(low(line, end))) return null;
+  const tail = ofSeed(line, end + 1);
+  return { end: tail, amount: wordsOnly(words(line, at, tail)) };
+}
+
+/** "the 2015 jar", "1991 seed": a year, and no two thousand jars. */
+function isYearOfLot(line: Line, at: number, written: string): boolean {
+  const isOne = ["seed", "packet", "jar", "tin", "bag", "bottle", "sack"].includes(written);
+  return isOne && /^(?:1[89]|20)\d{2}$/.test(line.tokens[at]?.text ?? "");
 }
 
 function measured(line: Line, at: number): Read<{ amount: Amount }> | null {
@@ -139,6 +171,7 @@ function measured(line: Line, at: number): Read<{ amount: Amount }> | null {
   if (read === null) return null;
   const filler = low(line, read.end) === "of" ? 1 : SIZES.has(low(line, read.end)) ? 1 : 0;
   const written = low(line, read.end + filler);
+  if (isYearOfLot(line, at, written)) return null;
   const weight = SPELLINGS[written];
   if (weight !== undefined && filler === 0) return weighed(line, at, read.end + 1, read.count, weight);
   const unit = COUNTED[written];

@@ -51,7 +51,8 @@ export function readDayOfYear(line: Line, at: number): Read<{ month: number; day
   if (month === null) return null;
   const day = dayNumberAt(line, stopEnd(line, start + 1));
   // "in May 12 plants" has no day
-  return day === null || !isClosed(line, day.end)
+  const isBeforeYear = day !== null && /^(?:1[789]|20)\d{2}$/.test(line.tokens[day.end]?.text ?? "");
+  return day === null || !(isClosed(line, day.end) || isBeforeYear)
     ? { end: stopEnd(line, start + 1), month, day: null }
     : { end: day.end, month, day: day.day };
 }

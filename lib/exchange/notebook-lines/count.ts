@@ -1,4 +1,4 @@
-import { type Line, low, NOTHING_SAID, phraseEnd, type Read, words } from "./line";
+import { isApart, type Line, low, NOTHING_SAID, phraseEnd, type Read, words } from "./line";
 import { readNumber } from "./number-words";
 import type { Count } from "./reading";
 import { isAdjacent } from "./tokens";
@@ -109,7 +109,11 @@ function range(line: Line, at: number, joints: readonly string[]): Read<{ count:
 
 function boundAt(line: Line, at: number): Read<{ side: "low" | "high" }> | null {
   // ">20", but not the arrow "->"
-  if (low(line, at) === ">" && !(isAdjacent(line.tokens, at) && ["-", "="].includes(low(line, at - 1))))
+  if (
+    low(line, at) === ">" &&
+    !isApart(line, at) &&
+    !(isAdjacent(line.tokens, at) && ["-", "="].includes(low(line, at - 1)))
+  )
     return { end: at + 1, side: "low" };
   const least = phraseEnd(line, at, AT_LEAST);
   if (least !== null) return { end: least, side: "low" };

@@ -1,5 +1,7 @@
 import { readCount } from "./count";
+import { readFraction } from "./fraction";
 import { type Line, low, type Read, words } from "./line";
+import { isAdjacent } from "./tokens";
 
 /** Metres in each unit of length; foot, yard and mile are exact by the agreement of 1959. */
 const METRES: Record<string, number> = {
@@ -30,12 +32,23 @@ export interface Distance {
   readonly metres: number | null;
 }
 
-/** Reads a distance: "80 m", "about 300 yards", "half a mile", "a mile". */
+/** Reads a distance: "80 m", "about 300 yards", "half a mile", "1/4 mile", "20'". */
 export function readDistance(line: Line, at: number): Read<{ distance: Distance }> | null {
+  const fraction = readFraction(line, at);
+  if (fraction !== null) {
+    const place = ["of", "a"].filter((word, index) => low(line, fraction.end + index) === word).length + fraction.end;
+    return METRES[low(line, place)] === undefined ? null : found(line, at, place, fraction.value);
+  }
   const share = low(line, at) === "half" && low(line, at + 1) === "a" ? 0.5 : low(line, at) === "a" ? 1 : null;
   const place = share === 0.5 ? at + 2 : at + 1;
   if (share !== null && METRES[low(line, place)] !== undefined) return found(line, at, place, share);
   const count = readCount(line, at);
+  // 20' is twenty feet
+  const isFeet = count !== null && low(line, count.end) === "'" && isAdjacent(line.tokens, count.end);
+  if (isFeet && count.count.value !== null) {
+    const metres = count.count.value * (METRES.ft ?? 1);
+    return { end: count.end + 1, distance: { words: words(line, at, count.end + 1), metres } };
+  }
   return count === null || METRES[low(line, count.end)] === undefined
     ? null
     : found(line, at, count.end, count.count.value);

@@ -43,15 +43,34 @@ const CLOSERS = new Set(
 export function isClosed(line: Line, at: number): boolean {
   const token = line.tokens[at];
   if (token === undefined) return true;
-  if (token.kind === "mark") return !["%", "/", "°", "£", "$", "€"].includes(token.text);
+  if (token.kind === "mark") return isApart(line, at) || !["%", "/", "°", "£", "$", "€"].includes(token.text);
   return CLOSERS.has(token.low);
 }
 
-const CLAUSE_MARKS = new Set([",", ";", ":", ".", "(", ")", "–", "—", "-", "!", "?"]);
+const RUN_ON = new Set(
+  "up kept saved pulled rogued plants flowered survived seeded left standing harvested planted mothers died".split(" "),
+);
+
+/** "30 up 12 kept 4 rogued": a new number behind a word, with what it counts, begins something new without a comma. */
+export function isRunOn(line: Line, at: number): boolean {
+  const [before, token] = [line.tokens[at - 1], line.tokens[at]];
+  return before?.kind === "word" && token?.kind === "number" && RUN_ON.has(line.tokens[at + 1]?.low ?? "");
+}
+
+const CLAUSE_MARKS = new Set([",", ";", ":", ".", "(", ")", "–", "—", "-", "!", "?", "->", "=>", "→"]);
+
+/** "sown 50 / up 38", "50 seeds > 31 plants": a stroke with a blank on both sides parts as a comma does. */
+export function isApart(line: Line, at: number): boolean {
+  const [before, token, after] = [line.tokens[at - 1], line.tokens[at], line.tokens[at + 1]];
+  if (token === undefined || before === undefined || after === undefined || !["/", ">"].includes(token.text))
+    return false;
+  return before.to < token.from && token.to < after.from;
+}
 
 /** Whether token `at` parts what stands before it from what follows; a dash within "30-40" does not. */
 export function isClauseMark(line: Line, at: number): boolean {
   const token = line.tokens[at];
+  if (isApart(line, at)) return true;
   if (token?.kind !== "mark" || !CLAUSE_MARKS.has(token.text)) return false;
   const isJoint = isAdjacent(line.tokens, at) && isAdjacent(line.tokens, at + 1);
   return !(isJoint && ["-", "–"].includes(token.text));

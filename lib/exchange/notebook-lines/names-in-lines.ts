@@ -5,7 +5,7 @@ import { startsNumber } from "./number-words";
 /** Words that no name of a person or place goes on over. */
 const STOPS = new Set(
   (
-    "back sent brought handed took lent sold swapped passed be eat sow try test grow plant dry keep use sell and but then or in on at for from with to into off out after before until till since when while which who that over across up down behind under between than this last next near by about around " +
+    "back away sent brought handed took lent sold swapped passed be eat sow try test grow plant dry keep use sell and but then or in on at for from with to into off out after before until till since when while which who that over across up down behind under between than this last next near by about around " +
     "came come got get kept saved gave given sowed sown grew grown had has have was were is are did do made mixed only again because as it they them he she we i me " +
     "pulled lost threw tested rogued half some most all none nothing no not now later still too also instead"
   ).split(" "),

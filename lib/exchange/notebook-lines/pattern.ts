@@ -1,5 +1,5 @@
 import type { Distance } from "./distance";
-import { isBeginning, isClosed, type Line, low, words } from "./line";
+import { isBeginning, isClosed, isRunOn, type Line, low, words } from "./line";
 import type { Amount, Count, LotReference } from "./reading";
 import { SLOTS, type SlotRead, type SlotValue } from "./slots";
 import { VOCABULARY } from "./vocabulary";
@@ -109,7 +109,7 @@ function walk(
   if (node.kind === "word") {
     if (low(line, at) === node.word) onward(at + 1, captures);
   } else if (node.kind === "end") {
-    if (isClosed(line, at)) onward(at, captures);
+    if (isClosed(line, at) || isRunOn(line, at)) onward(at, captures);
   } else if (node.kind === "beginning") {
     if (isBeginning(line, at)) onward(at, captures);
   } else if (node.kind === "slot") {

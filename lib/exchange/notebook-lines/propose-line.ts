@@ -1,4 +1,4 @@
-import { Facts } from "./facts";
+import { Facts, type Told } from "./facts";
 import { isTest, lineKind, SEED_KEPT } from "./line-kind";
 import { LineSources } from "./line-sources";
 import { plantsStanding } from "./plants-told";
@@ -23,6 +23,12 @@ export function proposeLine(understood: readonly Understood[], earlier: readonly
   const seedParents = parents.find((parent) => parent.counted === "plants") ?? parents[0] ?? null;
   if (facts.all("year").length > 1) {
     sources.assume("another-year", "The line names more than one year; the first is taken for all of it.");
+  }
+  if (growing && year !== null && isSeveralSeasons(year)) {
+    sources.assume(
+      "years-as-one",
+      `${year.replace("/", " to ")} stands as one grow-out of several years; where it was sown anew each year, type a row for each.`,
+    );
   }
   const inStock = facts.list.find((fact) => ["on-hand", "discarded", "seed-weight"].includes(fact.kind));
   const proposal: Omit<LineProposal, "unknown" | "assumed"> = {
@@ -57,11 +63,14 @@ export function proposeLine(understood: readonly Understood[], earlier: readonly
       lot: sources.stock(fact.value.lot, fact.from, from, true),
     })),
     received: received(facts, kind),
-    germination: facts.all("germination").map((fact) => {
-      const { up, of, percent, how, days, where, lot } = fact.value;
-      const tested = sources.stock(lot, where === "test" ? fact.from : -1, from, false);
-      return { words: fact.words, up, of, percent, how, days, isTest: isTest(fact), lot: tested };
-    }),
+    germination: facts
+      .all("germination")
+      .filter(isNewTest)
+      .map((fact) => {
+        const { up, of, percent, how, days, where, lot } = fact.value;
+        const tested = sources.stock(lot, where === "test" ? fact.from : -1, from, false);
+        return { words: fact.words, up, of, percent, how, days, isTest: isTest(fact), lot: tested };
+      }),
     failure: kind === "failed" ? (facts.first("failed")?.value.cause ?? "") : null,
     losses: facts.all("lost").map((fact) => fact.value),
     suspicions: facts.list
@@ -71,6 +80,19 @@ export function proposeLine(understood: readonly Understood[], earlier: readonly
     isolation: facts.all("isolation").map((fact) => fact.value.method),
   };
   return { ...proposal, assumed: [...standing.assumed, ...sources.assumed], unknown: unknownFields(proposal) };
+}
+
+/** More years than one sowing takes: of a biennial it is two. */
+function isSeveralSeasons(year: string): boolean {
+  const span = /^(\d{4})\/(\d{4})$/.exec(year);
+  return span !== null && Number(span[2]) - Number(span[1]) > 1;
+}
+
+/** "22/25 (88 %)" is one test told twice: the percentage behind a count that gives it is no other. */
+function isNewTest(fact: Told<"germination">, index: number, all: readonly Told<"germination">[]): boolean {
+  const [before, percent] = [all[index - 1]?.value, fact.value.percent?.value ?? null];
+  const [up, of] = [before?.up?.value ?? null, before?.of?.value ?? null];
+  return percent === null || up === null || of === null || Math.abs((up / of) * 100 - percent) > 0.5;
 }
 
 function makeLots(

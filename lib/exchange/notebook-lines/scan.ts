@@ -3,7 +3,7 @@ import type { Span, Understood } from "./reading";
 import { RULES } from "./rules";
 import type { RuleMatch } from "./rules/rule";
 import { yearRule } from "./rules/years";
-import type { Token } from "./tokens";
+import { isAdjacent, type Token } from "./tokens";
 
 export interface Scan {
   readonly understood: readonly Understood[];
@@ -37,7 +37,7 @@ export function scan(line: Line): Scan {
   const left: Token[][] = [[]];
   let denied = false;
   for (let at = 0; at < line.tokens.length; ) {
-    const match = denied ? null : ((at === 0 ? headYear(line) : null) ?? longest(line, at));
+    const match = denied || isLowerNumber(line, at) ? null : ((at === 0 ? headYear(line) : null) ?? longest(line, at));
     const end = match?.end ?? at + 1;
     if (match?.fact !== undefined && match.fact !== null) {
       const [first, last] = [line.tokens[at], line.tokens[end - 1]];
@@ -80,7 +80,16 @@ function headYear(line: Line): RuleMatch | null {
   const after = low(line, match.end + 1);
   const endsThere = isClosed(line, match.end + 1) || ["sown", "sowed", "used", "again"].includes(after);
   const isLot = LOT_NOUNS.has(next) && endsThere && !["from", "off", "of"].includes(after);
-  return isLot || COUNTED.has(next) ? null : match;
+  // "2024 seeds from the swap" tells of the year
+  const isSeedFrom = ["seed", "seeds"].includes(next) && ["from", "off", "given", "bought"].includes(after);
+  return isLot || (COUNTED.has(next) && !isSeedFrom) ? null : match;
+}
+
+/** Whether token `at` is the lower number of "1/2": what follows is no count of its own ("1/2 lb" is not 2 lb). */
+function isLowerNumber(line: Line, at: number): boolean {
+  const [upper, stroke, number] = [line.tokens[at - 2], line.tokens[at - 1], line.tokens[at]];
+  if (upper?.kind !== "number" || stroke?.text !== "/" || number?.kind !== "number") return false;
+  return isAdjacent(line.tokens, at - 1) && isAdjacent(line.tokens, at);
 }
 
 function longest(line: Line, at: number): RuleMatch | null {

@@ -11,6 +11,36 @@ export interface Token {
   readonly number: number | null;
 }
 
+/** Short ways of writing, read as the word they stand for; the stop of "fr." belongs to it. The text stays as typed. */
+const SHORT_FOR: Record<string, string> = {
+  "&": "and",
+  "w/": "with",
+  abt: "about",
+  approx: "approx",
+  doz: "dozen",
+  dz: "dozen",
+  fr: "from",
+  frm: "from",
+  germ: "germ",
+  germd: "germinated",
+  "germ'd": "germinated",
+  harv: "harvested",
+  lib: "library",
+  pl: "plants",
+  pls: "plants",
+  plt: "plants",
+  plts: "plants",
+  plnts: "plants",
+  rcvd: "received",
+  recd: "received",
+  "rec'd": "received",
+  rog: "rogued",
+  sds: "seeds",
+  svd: "saved",
+  yr: "year",
+  yrs: "years",
+};
+
 const FRACTIONS: Record<string, number> = { "½": 0.5, "¼": 0.25, "¾": 0.75, "⅓": 1 / 3, "⅔": 2 / 3 };
 
 const SHAPES = [
@@ -23,6 +53,9 @@ const SHAPES = [
     "number",
     /\d{1,3}(?:,\d{3})+(?![\d,])|\d+,\d{1,2}(?=\s?(?:g|kg|oz|lbs?|%)(?!\p{L}))|\d+\.\d+|\d+[½¼¾⅓⅔]?|[½¼¾⅓⅔]/uy,
   ],
+  ["word", /&|w\/(?=\s)/uy],
+  // 50 seeds -> 31 plants
+  ["mark", /[-=]>|→/uy],
   ["word", /\p{L}[\p{L}\p{M}]*(?:['’‘-]\p{L}[\p{L}\p{M}]*)*(?:(?<=s)['’](?!\p{L}))?/uy],
   ["mark", /\S/uy],
 ] as const;
@@ -44,9 +77,11 @@ function tokenAt(line: string, at: number): Token | null {
     shape.lastIndex = at;
     const match = shape.exec(line);
     if (match === null) continue;
-    const text = match[0];
-    const number = kind === "number" ? numberOf(text) : kind === "short-year" ? Number(match[1]) : null;
-    return { kind, from: at, to: at + text.length, text, low: text.toLowerCase().replace(/[’‘]/g, "'"), number };
+    const number = kind === "number" ? numberOf(match[0]) : kind === "short-year" ? Number(match[1]) : null;
+    const plain = match[0].toLowerCase().replace(/[’‘]/g, "'");
+    const full = kind === "word" ? SHORT_FOR[plain] : undefined;
+    const to = at + match[0].length + (full !== undefined && line[at + match[0].length] === "." ? 1 : 0);
+    return { kind, from: at, to, text: line.slice(at, to), low: full ?? plain, number };
   }
   return null;
 }

@@ -8,21 +8,21 @@ export const VOCABULARY: Record<string, string> = {
   pods: "pods|pod",
   fruits: "fruits|fruit",
   "off-types":
-    "off-types|off types|off-type|off type|offtypes|rogues|rogue|wrong ones|bad ones|odd ones|poor ones|weak ones|sick ones|odd plants|wrong plants",
+    "off-types|off types|off-type|off type|offtypes|rogues|rogue|wrong ones|bad ones|odd ones|poor ones|weak ones|sick ones|odd plants|wrong plants|bolters|bolter|runts|runt|weaklings|crosses",
   best: "best|finest|strongest|earliest|healthiest|biggest|nicest|truest|good|true|tallest|latest|very best|best looking|good-looking",
   seeds: "seeds|seed|beans|peas|grains|kernels|corns|pips",
   "seeds-many": "seeds|beans|peas|grains|kernels|corns|pips",
   seed: "seed|seeds",
 
   // what is done
-  keep: "kept|saved|took|picked|gathered|collected|harvested|chose|selected|keep|save|kept seed|saved seed|took seed|kept seeds|saved seeds|kept the seed|saved the seed|got seed|had seed",
+  keep: "kept|saved|took|picked|gathered|collected|harvested|chose|selected|keep|save|kept seed|saved seed|took seed|kept seeds|saved seeds|kept the seed|saved the seed|got seed|had seed|seed kept|seed saved|seed taken|seed gathered|seed collected",
   choose: "kept|saved|chose|selected|picked out",
   pull: "pulled|pulled out|pulled up|rogued|rogued out|threw out|took out|weeded out|rooted out|removed|culled|cut out|dug out|hoed out|had to pull|had to rogue|pull|rogue out",
   pulled:
     "pulled|pulled out|pulled up|rogued|rogued out|thrown out|taken out|weeded out|removed|culled|cut out|dug out|hoed out",
   sow: "sowed|sown|sow|drilled|dibbled|sowing of",
   got: "got|harvested|threshed|cleaned|cleaned up to|yielded|made|brought in|saved|kept|gathered|collected|picked|threshed out|got in|came to|weighed out at",
-  give: "gave|sent|passed|handed|posted|given|passed on|gave away|sent off|handed over",
+  give: "gave|sent|passed|handed|posted|given|passed on|gave away|sent off|handed over|donated|deposited",
   mix: "mixed|blended|tipped|put|added|combined|stirred|bulked",
   weigh: "weighed|weighs|weighed in at|weighs in at|jar weighs|jar weighed|weighed the jar|on hand|in the jar",
 
@@ -34,6 +34,9 @@ export const VOCABULARY: Record<string, string> = {
   poor: "poor|bad|patchy|thin|low|weak|slow|very poor|very bad",
   good: "good|fine|excellent|strong|full|even|very good|high",
   after: "after|in|at|on|within",
+  "days-later": "<after> {count:days} days|(by|at|on)? day {count:days}",
+  wetted:
+    "on paper|on wet paper|on damp paper|on moist paper|on a towel|in a towel|on a damp towel|in a damp towel|in a pot|on a saucer|in compost|in sand|on cotton wool",
 
   // when pollen flies
   bloom:

@@ -59,6 +59,8 @@ function tailMarks(line: Line, at: number): { end: number; about: boolean; unsur
     return { end: at + (low(line, at) === "ish" ? 1 : 2), about: true, unsure: false };
   if (pair === "i think" || pair === "i believe" || pair === "i guess")
     return { end: at + 2, about: false, unsure: true };
+  if (low(line, at) === "(" && low(line, at + 1) === "?" && low(line, at + 2) === ")")
+    return { end: at + 3, about: false, unsure: true };
   if (low(line, at) === "?" && isAdjacent(line.tokens, at)) return { end: at + 1, about: false, unsure: true };
   return { end: at, about: false, unsure: false };
 }
@@ -92,7 +94,11 @@ function readSpan(line: Line, at: number, bare: boolean): YearRead | null {
   if (first.digits === 2 && !/^[a-z]/.test(joint) && !isAdjacent(line.tokens, first.end)) return null;
   const second = closingYear(line, first.end + 1, first.year);
   // "30-40 plants" is no span of years, "2003-04" is written like a month
-  if (second === null || (second.short && first.digits === 2 && !isClosed(line, second.end))) return null;
+  if (second === null) return null;
+  const isBare = second.short && line.tokens[first.end + 1]?.kind !== "short-year" && !isOpening(line, second.end);
+  if (isBare && first.digits === 2 && !isSplitSeason(line, at)) return null;
+  // "2024 - 35 g on hand"
+  if (isBare && !/^[a-z]/.test(joint) && !isAdjacent(line.tokens, first.end)) return null;
   if (joint === "-" && first.digits === 4 && second.short && second.year % 100 <= 12) return null;
   const certainty = second.short || first.certainty !== "sure" ? "likely" : "sure";
   // a winter runs into the next year and is named by the first
@@ -104,12 +110,19 @@ function readSpan(line: Line, at: number, bare: boolean): YearRead | null {
   return { end: second.end, edtf, certainty, relative: false };
 }
 
+/** Whether a two-digit year can end before token `at`: at an end, or before a word that follows a year ("87-91 nothing sown"). */
+function isOpening(line: Line, at: number): boolean {
+  return isClosed(line, at) || OPENINGS.has(low(line, at));
+}
+
 function closingYear(line: Line, at: number, first: number): Read<{ year: number; short: boolean }> | null {
   const token = line.tokens[at];
   const digits = token?.kind === "number" ? token.text : token?.kind === "short-year" ? token.text.slice(1) : "";
   if (!/^(?:\d|\d{2}|\d{4})$/.test(digits)) return null;
   const year = Number(`${String(first).slice(0, 4 - digits.length)}${digits}`);
-  return year > first && year - first <= 99 ? { end: at + 1, year, short: digits.length < 4 } : null;
+  return year > first && year - first <= 99 && isPlausible(year, line)
+    ? { end: at + 1, year, short: digits.length < 4 }
+    : null;
 }
 
 function readPoint(line: Line, at: number, bare: boolean): YearRead | null {
@@ -158,6 +171,9 @@ function readDated(line: Line, at: number): YearRead | null {
   if (monthYear !== null && monthYear.digits === 4) {
     return { end: monthYear.end, edtf: `${monthYear.year}-${two(month ?? 1)}`, certainty: "likely", relative: false };
   }
+  const short = isMonthAndShortYear(line, at) ? century(line.tokens[at + 2]?.number ?? 0, line) : null;
+  if (short !== null)
+    return { end: at + 3, edtf: `${short}-${two(token?.number ?? 1)}`, certainty: "doubtful", relative: false };
   if (token?.kind === "date") return readWrittenDate(line, at, token.text);
   const season = seasonAt(line, ["early", "late", "mid"].includes(low(line, at)) ? at + 1 : at);
   if (season !== null) {
@@ -180,6 +196,19 @@ function readDated(line: Line, at: number): YearRead | null {
   if (year === null) return null;
   const edtf = day.day === null ? `${year.year}-${two(day.month)}` : `${year.year}-${two(day.month)}-${two(day.day)}`;
   return parseDate(edtf).ok ? { end: year.end, edtf, certainty: year.certainty, relative: false } : null;
+}
+
+/** Numbers of seeds that people test; "12/50" is then a test and no December. */
+const TESTED_OF = new Set([40, 48, 50, 60, 70, 75, 80, 90, 96]);
+
+/** "5/94": a month and a short year, where it can be neither a day nor a test of so many seeds. */
+export function isMonthAndShortYear(line: Line, at: number): boolean {
+  const [month, joint, year] = [line.tokens[at], low(line, at + 1), line.tokens[at + 2]];
+  if (joint !== "/" || month?.kind !== "number" || year?.kind !== "number" || !isAdjacent(line.tokens, at + 2))
+    return false;
+  if (!/^\d{1,2}$/.test(month.text) || !/^\d{2}$/.test(year.text)) return false;
+  const [first, second] = [Number(month.text), Number(year.text)];
+  return first >= 1 && first <= 12 && second >= 32 && !TESTED_OF.has(second);
 }
 
 function readWrittenDate(line: Line, at: number, text: string): YearRead | null {
@@ -235,7 +264,16 @@ export function plainYear(
 /** Two digits alone are a year before seed ("the 91 seed") and, where asked for, before an end ("94, from..."). */
 function canBeBareYear(line: Line, at: number, bare: boolean): boolean {
   if (SEED_NOUNS.has(low(line, at + 1))) return true;
-  return bare && (isClosed(line, at + 1) || (at === 0 && OPENINGS.has(low(line, 1))));
+  return bare && (isClosed(line, at + 1) || (at === 0 && (OPENINGS.has(low(line, 1)) || isSplitSeason(line, at))));
+}
+
+/** "92/3" and "92/93" at the head of a line: a season that runs into the next year; "11/12" can be a day as well. */
+function isSplitSeason(line: Line, at: number): boolean {
+  const [first, joint, second] = [line.tokens[at], low(line, at + 1), line.tokens[at + 2]];
+  if (at > 0 || joint !== "/" || first?.kind !== "number" || second?.kind !== "number") return false;
+  if (!/^\d{2}$/.test(first.text) || !/^\d{1,2}$/.test(second.text) || Number(first.text) < 12) return false;
+  const next = Number(first.text) + 1;
+  return next % 10 ** second.text.length === Number(second.text);
 }
 
 /** "next year", "the year after", "same year", "two years later": counted from the nearest earlier line with an exact year. */

@@ -4,8 +4,9 @@ import { readNotebookLine, readNotebookLines } from "@/lib/exchange/notebook-lin
 import type { LineReading } from "@/lib/exchange/notebook-lines/reading";
 import { factInShort } from "./fact-in-short";
 import { EVENTS, GROW_OUTS, type Line, NOT_OVER_READ, YEARS } from "./lines";
+import { IN_SHORT } from "./lines-in-short";
 
-const ALL: readonly Line[] = [...GROW_OUTS, ...EVENTS, ...YEARS, ...NOT_OVER_READ];
+const ALL: readonly Line[] = [...GROW_OUTS, ...EVENTS, ...YEARS, ...NOT_OVER_READ, ...IN_SHORT];
 
 describe("a notebook line is read as a grower means it", () => {
   it.each(ALL.map(([words, kind, read, left = []]) => ({ words, kind, read, left })))("$words", (line) => {
@@ -43,6 +44,18 @@ describe("what a line proposes", () => {
       failure: null,
       unknown: ["seedsSown", "rogues", "seedShares", "harvested", "foreignPollen", "lotYear"],
     });
+  });
+
+  it("books a test once that is told as a count and as a percentage", () => {
+    // 22 of 25 is 88 %
+    expect(line("2025 germ test, 22/25 (88%)").germination).toMatchObject([{ up: { value: 22 }, of: { value: 25 } }]);
+    expect(line("2025 germ test, 22/25 (80%)").germination).toHaveLength(2);
+  });
+
+  it("says that several years stand as one grow-out, and says nothing of a biennial's two", () => {
+    const assumed = (words: string) => line(words).assumed.map((one) => one.code);
+    expect(assumed("1988-92, about 50 plants each year, seed from 10")).toContain("years-as-one");
+    expect(assumed("1988-89, 50 roots replanted, seed from 10")).not.toContain("years-as-one");
   });
 
   it("never has foreign pollen in numbers, whatever is suspected", () => {

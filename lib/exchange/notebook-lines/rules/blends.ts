@@ -9,6 +9,13 @@ const withOwn = (found: Found): Reading | null => {
   return read({ kind: "blend", value: { parts: [{ lot, share: found.share() }], withOwn: true } });
 };
 
+/** "mixed '96, '97 and '98 seed". */
+const ofThree = (found: Found): Reading | null => {
+  const lots = [found.lot("loose"), found.lot("second"), found.lot("third")];
+  const parts = lots.flatMap((lot) => (lot === null ? [] : [{ lot, share: null }]));
+  return parts.length < 3 ? null : sure({ kind: "blend", value: { parts, withOwn: false } });
+};
+
 const ofTwo = (found: Found): Reading | null => {
   const [first, second] = [found.lot("loose") ?? found.lot(), found.lot("second")];
   if (first === null || second === null) return null;
@@ -37,6 +44,10 @@ export const blendRule = rule("blend", [
     ofTwo,
   ],
   ["(mixed|blended|bulked|combined) (together)? {loose} (and|with) {loose:second} (together|into one jar)?", ofTwo],
+  [
+    "(mixed|blended|bulked|combined|tipped) (together)? {loose} , {loose:second} ,? and ({lot:third}|{loose:third}) (together)?",
+    ofThree,
+  ],
   ["(a)? (mix|mixture|blend) of {loose} and {loose:second}", ofTwo],
   ["{share:one} (of)? {loose} (,|and|with|/)? (and)? {share:other} (of)? {loose:second}", ofTwo],
 ]);

@@ -1,5 +1,6 @@
 import type { Found } from "../pattern";
 import type { Count, FactOf } from "../reading";
+import { isMonthAndShortYear } from "../year";
 import { doubtful, likely, type Reading, rule, sure } from "./rule";
 
 type Germination = FactOf<"germination">["value"];
@@ -32,15 +33,26 @@ const written = (found: Found): Reading | null => {
   const [up, of] = [found.count("up"), found.count("of")];
   if (up?.value === null || up === null || of === null || of.value === null || !isPart(up, of)) return null;
   const fact = germination(found, { up, of, where: "test" });
-  // a half or three quarters of a thing, and days of a month, are written alike
-  if (of.value < 10) return null;
-  return of.value <= 12 || (of.value <= 31 && up.value <= 12) ? doubtful(fact) : likely(fact);
+  // a half or three quarters of a thing, and days of a month, are written alike; so are "5/94" and a month of a year
+  if (of.value < 10 || isMonthAndShortYear(found.line, found.from)) return null;
+  return of.value <= 12 || (up.value <= 12 && of.value < 100) || (of.value <= 31 && up.value <= 12)
+    ? doubtful(fact)
+    : likely(fact);
 };
 
 const percent = (found: Found): Reading | null => {
   const count = found.count();
   if (count === null || (count.high ?? 0) > 100) return null;
   return sure(germination(found, { percent: count }));
+};
+
+const TEST_BEFORE =
+  /^(?:[\s\d'’~?.,:;()/×–—-]|x|ca?\b|about|the|old|new|own|seeds?|jar|on|damp|wet|paper|towel|lot|test(?:ed)?|germ(?:ination)?|jan\w*|feb\w*|mar\w*|apr\w*|may|jun\w*|jul\w*|aug\w*|sep\w*|oct\w*|nov\w*|dec\w*|spring|summer|autumn|fall|winter|of|in|from)*$/i;
+
+/** "2023: 90 %" is a test; behind anything else ("some yellow kernels, about 2 %") nobody knows what it is of. */
+const aPercentAlone = (found: Found): Reading | null => {
+  const first = found.line.tokens[found.from];
+  return first !== undefined && TEST_BEFORE.test(found.line.text.slice(0, first.from)) ? percent(found) : null;
 };
 
 const bad = (found: Found): Reading => sure(germination(found, { how: "badly" }));
@@ -61,20 +73,17 @@ function shareOf(found: Found, value: number): Reading {
 
 /** How the seed came up: "18 of 20 came up", "18/20", "90 %", "half came up", "came up badly", "tested 50, 41 up after 8 days". */
 export const germinationRule = rule("germination", [
+  ["(only|just)? {count:up} (of|out of|in|from|/) (the)? {count:of} (<seeds>|sown)? <up> <days-later>?", ofMany],
   [
-    "(only|just)? {count:up} (of|out of|in|from|/) (the)? {count:of} (<seeds>|sown)? <up> (<after> {count:days} days)?",
+    "(tested|test|germination|germination test|germ test|on paper|on a towel|on wet paper|tried) (:|,|-|was|at|gave)? (only|just)? {count:up} (of|out of|in|from|/) {count:of} <up>? <days-later>?",
     ofMany,
   ],
   [
-    "(tested|test|germination|germination test|germ test|on paper|on a towel|on wet paper|tried) (:|,|-|was|at|gave)? (only|just)? {count:up} (of|out of|in|from|/) {count:of} <up>? (<after> {count:days} days)?",
+    "(tested|put|tried|set) {count:of} (<seeds>)? <wetted>? (,|:|;|and|-)? (only|just)? {count:up} <up> <days-later>?",
     ofMany,
   ],
   [
-    "(tested|put|tried|set) {count:of} (<seeds>)? (on paper|on wet paper|on a towel|in a towel|in a pot|on a saucer)? (,|:|;|and|-)? (only|just)? {count:up} <up> (<after> {count:days} days)?",
-    ofMany,
-  ],
-  [
-    "(tried|tested|test of|testing) {lot} (:|,|-|gave|and)? (only|just)? {count:up} (of|out of|in|/) {count:of} <up>? (<after> {count:days} days)?",
+    "(tried|tested|test of|testing) {lot} (:|,|-|gave|and)? (only|just)? {count:up} (of|out of|in|/) {count:of} <up>? <days-later>?",
     ofMany,
   ],
   [
@@ -82,12 +91,22 @@ export const germinationRule = rule("germination", [
     percent,
   ],
   ["(came up|up|sprouted|germinated) (:)? {count:up} (of|out of|/) {count:of}", ofMany],
-  ["(of|out of|from) (the)? {count:of} (<seeds>)? (sown|sowed|tested)? (,)? (only|just)? {count:up} <up>", ofMany],
-  ["^ {count:up} / {count:of} (on paper|on a towel|in a towel|on wet paper)?", written],
-  ["(only|just)? {number:count} (%|percent|per cent|pct) (germination|germ|up|came up|germinated|sprouted)", percent],
-  ["^ (only|just)? {number:count} (%|percent|per cent|pct) (good)? $", percent],
   [
-    "(germination|germ|germinated|tested|test|tested at|came up) (:|was|at|about|gave|still)? {number:count} (%|percent|per cent|pct)",
+    "{count:of} <seeds>? (tested|on test|put to test) (,|:|;|and|-)? (only|just)? {count:up} <up> <days-later>?",
+    ofMany,
+  ],
+  // the day of the test before what it gave: "germ test 3/15: 22 of 25"
+  [
+    "(tested|test|germination test|germ test) (on|of)? {number:one} / {number:other} (:|,|-) {count:up} (of|out of|from|/) {count:of} <up>?",
+    ofMany,
+  ],
+  ["no germination (at all)? $", nothing],
+  ["(of|out of|from) (the)? {count:of} (<seeds>)? (sown|sowed|tested)? (,)? (only|just)? {count:up} <up>", ofMany],
+  ["^ {count:up} / {count:of} <wetted>?", written],
+  ["(only|just)? {number:count} (%|percent|per cent|pct) (germination|germ|up|came up|germinated|sprouted)", percent],
+  ["^ (only|just)? {number:count} (%|percent|per cent|pct) (good)? $", aPercentAlone],
+  [
+    "(germination|germ|germinated|tested|test|tested at|came up|viability) (:|was|at|about|gave|still|now|down to|fell to|dropped to|only|just)? {number:count} (%|percent|per cent|pct)",
     percent,
   ],
   ["(it|they|seed|the seed)? (came up|came|germinated|sprouted|emerged|started) <badly>", bad],

@@ -9,7 +9,9 @@ const taken =
   (kind: Kind, read: typeof sure) =>
   (found: Found): Reading | null => {
     const amount = found.amount();
-    return amount === null ? null : read({ kind, value: { amount } });
+    // "mice got in the jar": that jar was there before
+    if (amount === null || (kind === "harvested" && /^the\b/i.test(amount.words))) return null;
+    return read({ kind, value: { amount } });
   };
 
 /** A weight or a count of seed; a bare one ("300 g") doesn't say whether it was sown, saved or found in the jar. */
@@ -19,7 +21,8 @@ export const harvestRule = rule("harvested", [
     taken("harvested", sure),
   ],
   ["(gave|gave me|gave us) (only|just)? {amount} $", taken("harvested", likely)],
-  ["(a)? (harvest|yield|crop) (of|was|:) {amount}", taken("harvested", sure)],
+  ["(a)? (harvest|yield|crop) (of|was|:)? {amount}", taken("harvested", sure)],
+  ["(harvested|harvest|picked|threshed) (on|in)? (the)? {day} (,|:|-|/) {amount}", taken("harvested", sure)],
   [
     "{amount} (harvested|threshed|cleaned|saved|gathered|in the end|in all|altogether|from the lot)",
     taken("harvested", sure),
@@ -47,6 +50,8 @@ export const onHandRule = rule("on-hand", [
     taken("on-hand", sure),
   ],
   ["(none|nothing|no seed) left", empty],
+  ["(none|nothing|no seed) left (but|except|bar|save) {amount}", taken("on-hand", sure)],
+  ["(jar|seed|stock|lot) (is|was)? (now)? down to {amount}", taken("on-hand", sure)],
   ["(the)? (jar|tin|packet) (is|was)? (empty|finished|used up)", empty],
   ["(the)? last of it (sown|gone|used|given away)", empty],
 ]);
@@ -86,6 +91,18 @@ function thrown(found: Found): Reading {
 /** Seeds counted and weighed: "100 seeds weighed 31 g", "100 weigh 31 g". */
 export const seedWeightRule = rule("seed-weight", [
   [
+    "(tsw|tgw|tkw|thousand-seed weight|thousand seed weight|thousand-grain weight|thousand grain weight|thousand-kernel weight|weight of a thousand seeds|weight of 1000 seeds) (:|=|was|is|of)? {amount}",
+    (found) => ofThousand(found.amount()?.grams?.value ?? null),
+  ],
+  // it is told in grams everywhere
+  [
+    "(tsw|tgw|tkw|thousand-seed weight|thousand seed weight|thousand-grain weight) (:|=|was|is|of)? {number} $",
+    (found) => {
+      const reading = ofThousand(found.count("number")?.value ?? null);
+      return reading === null ? null : { ...reading, certainty: "likely" };
+    },
+  ],
+  [
     "{count} (<seeds>)? (weighed|weigh|weighs) {amount}",
     (found) => {
       const [seeds, grams] = [found.count()?.value ?? null, found.amount()?.grams?.value ?? null];
@@ -94,3 +111,7 @@ export const seedWeightRule = rule("seed-weight", [
     },
   ],
 ]);
+
+function ofThousand(grams: number | null): Reading | null {
+  return grams === null || grams <= 0 ? null : sure({ kind: "seed-weight", value: { seeds: 1000, grams } });
+}

@@ -7,7 +7,9 @@ const lost = (found: Found): Reading => sure({ kind: "lost", value: { count: fou
 
 /** The words that stand where the cause does: after "to" or "by", or before "had it". */
 function causeOf(found: Found): string | null {
-  const after = /\b(?:to|by|in|with|for)\s+(.+)$/i.exec(found.words)?.[1];
+  const after =
+    /\b(?:to|by|in|with|for|of|from|after|through)\s+(.+)$/i.exec(found.words)?.[1] ??
+    / [-–—,:] ?(.+)$|, (.+)$/.exec(found.words)?.[1];
   const before = /^(.+?)\s+(?:had|took|got|ate|killed|destroyed|finished|stripped|flattened|cleared)\b/i.exec(
     found.words,
   )?.[1];
@@ -30,6 +32,10 @@ export const failedRule = rule("failed", [
   ],
   [
     "(no|no ripe|not a single) (seed|seeds|harvest|crop) (came|set|ripened|at all|that year|this year|to keep|saved)? $",
+    failed,
+  ],
+  [
+    "(no|not a single) (seed|seeds|harvest|crop) (-|–|—|,|:|due to|owing to|because of|after|through) (the|a)? <cause>",
     failed,
   ],
   ["(kept|saved) (none|nothing|no seed)", failed],
@@ -56,6 +62,15 @@ export const lostRule = rule("lost", [
   [
     "(the rest|rest|some|half|most|many|a few|several|{count}) (of it|of them|<plants>)? (was|were)? (lost|eaten|killed|taken|flattened|destroyed|ruined) (to|by|in) (the|a)? <cause>",
     lost,
+  ],
+  ["(only|just)? {count} (<plants>|of them)? (died|dead|died off|rotted|damped off|drowned) $", lost],
+  [
+    "(half|a third|a quarter|most|some|many|several|a few|{count}) (of them|of it|<plants>)? (died|rotted|dead) (of|from|to|in) (the|a)? <cause>",
+    (found) => (found.count() === null ? partly(found) : lost(found)),
+  ],
+  [
+    "lost (about|nearly|over|at least)? (half|most|some|many|a third|two thirds|a quarter|a few|part|the best) (of it|of them|of the crop|of the plants)? (to|by|in) (the|a)? <cause>",
+    partly,
   ],
   ["lost {bare}", (found) => likely({ kind: "lost", value: { count: found.count(), cause: null } })],
   [

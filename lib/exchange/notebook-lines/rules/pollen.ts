@@ -70,7 +70,7 @@ export const isolationRule = rule("isolation", [
     kept("distance"),
   ],
   [
-    "(isolated|well isolated|isolation good|good isolation|on its own|all alone|alone in the valley) (by {distance})? $",
+    "(isolated|well isolated|isolation good|good isolation|on its own|all alone|alone in the valley) ((by)? {distance})? $",
     kept(null),
   ],
 ]);

@@ -49,7 +49,10 @@ export const seedParentsRule = rule("seed-parents", [
   ["<seed> (from|off) (only|just|all)? (the)? <best>? {bare}", plants(likely)],
   ["<choose> (only|just)? (the)? <best>? {bare}", plants(likely)],
   ["<keep> (only|just)? (the)? <best>? {count} <best>? (<plants>|<mothers>|plants for seed)", plants(sure)],
-  ["(only|just)? {count} (<mothers>|seed bearers) (kept)?", plants(sure)],
+  ["(only|just)? {count} (<mothers>|seed bearers) (kept)? $", plants(sure)],
+  ["(only|just)? {count} <best> <plants>? (kept|saved|selected|chosen) (for seed)? $", plants(sure)],
+  ["(only|just)? {count} <plants>? for seed $", plants(sure)],
+  ["(only|just)? {count} <plants>? (seeded|set seed|made seed|gave seed|ripened seed|bore seed) $", plants(likely)],
   ["(only|just)? {count} <plants>? (kept|saved|selected|chosen|left) for seed", plants(sure)],
   ["<choose> {count} for seed", plants(sure)],
   ["(only|just)? {count} <plants>? (kept|saved|selected|chosen) $", plants(sure)],
@@ -61,13 +64,16 @@ export const seedParentsRule = rule("seed-parents", [
   ["<keep> (the)? <best>? {count} <plants> (of|out of|from) (the)? {count:of} <plants>?", plants(sure)],
   ["<seed> (from|off) {count} <plants>? (of|out of) (the)? {count:of} <plants>?", plants(sure)],
   [
-    "^ (kept|saved|took|gathered|collected|got) (some|the|some of the|a little)? seed (again|as usual|for next year|from them|off them|of it)? $",
+    "^ (kept|saved|took|gathered|collected|got) (some|the|some of the|a little)? seed (again|as usual|anyway|all the same|too|as well|for next year|from them|off them|of it|from those|off those)? $",
     () => someKept,
   ],
   ["^ (saved|kept some|saved some|saved again|seed saved|seed kept) $", () => someKept],
   ["<keep> (from|off) the rest $", () => someKept],
   ["<keep> (from)? (all|every one|every plant|all of them|all the plants) (but|except|save) {count}", () => someKept],
-  ["<keep> (from)? {count} (of|out of|from|/) (the|my|about)? {count:of} <plants>?", plants(sure)],
+  [
+    "<keep> (from)? {count} (of|out of|from|/) (the|my|about)? {count:of} <plants>?",
+    (found) => (isShare(found) ? null : plants(sure)(found)),
+  ],
   ["(from|seed from) {count} (of|out of) (the)? {count:of} <plants>", plants(sure)],
   ["{count} (of|out of) (the)? {count:of} <plants>? (kept|saved|selected) (for seed)?", plants(sure)],
   ["(<seed>)? (from|off) one single <plants>?", () => oneOnly],
@@ -75,10 +81,11 @@ export const seedParentsRule = rule("seed-parents", [
     "<keep> (from)? (all|every one|every plant|each plant|all of them|them all|all the plants|all plants|the whole row|the whole plot|everything) (for seed)? $",
     all,
   ],
-  ["<keep> (from|off) all {count} <plants>?", all],
+  ["<keep> (from|off)? all {count} <plants>?", all],
   ["all (of them)? (kept|saved) (for seed)? $", all],
   ["(<keep>|<seed>)? (from|off) (only|just)? (the)? <best>? {count} <best>? <ears>", parts("ears")],
   ["<choose> (only|just)? (the)? <best>? {count} <best>? <ears>", parts("ears")],
+  ["(picked|took|harvested) (only|just)? (the)? <best> {count} <ears> (of {number:whole})?", parts("ears")],
   ["{count} <ears> (kept|saved|selected|chosen) (for seed)?", parts("ears")],
   ["(<keep>|<seed>)? (from|off) (only|just)? (the)? <best>? {count} <best>? <heads>", parts("heads")],
   ["<choose> (only|just)? (the)? <best>? {count} <best>? <heads>", parts("heads")],
@@ -87,6 +94,11 @@ export const seedParentsRule = rule("seed-parents", [
   ["(<keep>|<seed>)? (from|off) (only|just)? (the)? <best>? {count} <best>? <fruits>", parts("fruits")],
   ["<choose> (only|just)? (the)? <best>? {count} <best>? <fruits>", parts("fruits")],
 ]);
+
+/** "kept 1/2" is half of it. */
+function isShare(found: Found): boolean {
+  return found.words.includes("/") && (found.count("of")?.value ?? 0) <= 4;
+}
 
 const oneOnly = sure({
   kind: "seed-parents",
@@ -110,7 +122,7 @@ export const sharesRule = rule("shares", [
   ],
   ["(the)? (same|equal) weight (of seed)? (from|of|off) (each|every) (<plants>|<ears>)?", () => equal("equal weight")],
   [
-    "(equal|even) (shares|parts|lots|seeds|seed|numbers|amounts) (from each|from every one|each|of each)? $",
+    "(equal|even) (shares|parts|lots|seeds|seed|numbers|amounts) ((from|of|off) (each|every) (one|<plants>|<ears>)?|from every one|each)? $",
     () => equal(null),
   ],
   [

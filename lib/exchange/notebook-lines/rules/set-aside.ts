@@ -38,6 +38,18 @@ export const setAsideRule: Rule = rule("set-aside", [
     "(gave|sold|swapped|sent|ate|bought|got|given|fetched) (only|just)? {number} <plants> (to {name}|from {name}|away)?",
     aside,
   ],
+  // a cross made on purpose, a spacing: no years and no counts
+  ["(crossed|cross)? {number} (x|×) {number}", aside],
+  // all but so many of what is not said; "5 of them from Osk's seed" tells of a part of the plants
+  ["(lost <all>|<cause> <ate> <all>|all died|all dead) (but|except|bar|save) {rest}", aside],
+  ["{number} (of them|of these|of those|of which) (from|were) {rest}", aside],
+  [
+    "(only|just)? {number} mother? (roots|bulbs|corms|tubers) (stored|lifted|dug|sound|kept over winter|clamped)",
+    aside,
+  ],
+  ["(roguing|off-types|off types|rogues|crosses) (:)? (about)? {number} (%|percent|per cent)", aside],
+  ["{number} (%|percent|per cent) (off-type|off-types|off type|off types|rogues|crossed|dead|lost|loss)", aside],
+  ["{number} (%|percent|per cent) / {number} (%|percent|per cent)", aside],
   ["{number} (st|nd|rd|th)", aside],
   ["{number} (°|degrees) (c|f)?", aside],
   ["(kept|saved|stored) {number} (back|hens|chickens)", aside],

@@ -17,7 +17,7 @@ export const seedsSownRule = rule("seeds-sown", [
     (found) => withCount(found, (count) => likely({ kind: "seeds-sown", value: { count } })),
   ],
   [
-    "(only|just)? {count} <seeds-many>? (sown|sowed|drilled|planted) $",
+    "(only|just)? {count} (<seeds-many>? (sown|sowed|drilled)|<seeds-many> planted) $",
     (found) => withCount(found, (count) => sure({ kind: "seeds-sown", value: { count } })),
   ],
   ["(<sow>|put in) {part}", sownAmount],

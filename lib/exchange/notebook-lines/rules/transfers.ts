@@ -28,9 +28,13 @@ export const givenRule = rule("given", [
   ["(gave|sent|handed|posted|passed) (it|some|seed|them|a few)? (on)? to {name}", given("gift")],
   ["{part} (went|sent|given|passed|posted)? (on)? to {owner}", given("gift")],
   ["{name} (has|took|had) {part} (of it|off me)?", (found) => (isPerson(found) ? likelyGift(found) : null)],
-  ["lent {part} to {name}", given("loan")],
-  ["lent {name} {part}", given("loan")],
+  ["^ (to|->|=>|→) {owner} (:|,|-)? {part}", given("gift")],
+  ["<give> {part} (at|into) {owner}", given("gift")],
+  ["(lent|loaned) {part} (of {lot})? to {name}", given("loan")],
+  ["(lent|loaned) {lot} to {name}", given("loan")],
+  ["(lent|loaned) {name} {part}", given("loan")],
   ["(gave|sent) {part} back to {name}", given("return")],
+  ["(returned|gave back|sent back) {part} to {name}", given("return")],
   ["(swapped|exchanged|traded) {part} with {name}", given("exchange")],
   ["sold {part} to {name}", given("sale")],
   ["(gave|sent|put|took) {part} (to|in|into|on) (the)? (shelf|library|swap table)", shelved],
@@ -75,6 +79,10 @@ export const receivedRule = rule("received", [
   ],
   ["(got|had|received|fetched|brought|took) (only|just)? {part} (from|off) {owner}", received("given")],
   ["{part} (from|off) {owner}", received("given", likely)],
+  ["(got|received) (:)? {amount} {owner}", received("given", likely)],
+  ["(got|received|had) from {owner} (:|,)? {amount}", received("given")],
+  // "from Wend's '88 seed" is one lot
+  ["(from|off|out of) {owner} {lot}", heldBy],
   [
     "(seed|the seed|jar)? (a gift|gift|present|a present|given|given to me|given to us|sent|passed on|handed on|inherited|left to me) (of|from|by) {owner}",
     received("given"),
@@ -95,6 +103,12 @@ export const receivedRule = rule("received", [
   ["{owner} $", (place) => (SOMEBODYS_SEED.test(place.words) ? received("not-said", likely)(place) : null)],
   ["(found|turned up|discovered) (it|them|a jar|an old jar|some|seed|{part})? (in|under|behind|among) {rest}", found],
 ]);
+
+function heldBy(place: Found): Reading | null {
+  const [owner, lot] = [place.name("owner"), place.lot()];
+  if (owner === null || lot === null || !/(?:['’]s|s['’])$/.test(owner)) return null;
+  return likely({ kind: "received", value: { amount: null, from: `${owner} ${lot.words}`, how: "not-said" } });
+}
 
 function found(place: Found): Reading | null {
   const from = place.name("rest");

@@ -50,6 +50,13 @@ export const dayRule = rule("day", [
     },
   ],
   [
+    "(harvested|harvest|picked|threshed|up|came up|in flower|flowered) (on)? (the)? {day}",
+    (found) => {
+      const day = found.day();
+      return day === null ? null : sure({ kind: "day", value: { month: day.month, day: day.day } });
+    },
+  ],
+  [
     "{day} (<sow>|planted|planted out)",
     (found) => {
       const day = found.day();
