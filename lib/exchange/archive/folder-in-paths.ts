@@ -29,7 +29,7 @@ function folderOf(path: string): string {
 }
 
 function isNotebookFile(path: string): boolean {
-  return notebookFiles.includes(path.slice(path.lastIndexOf("/") + 1));
+  return notebookFiles.includes(path.slice(path.lastIndexOf("/") + 1).toLowerCase());
 }
 
 /** What computers leave in a folder by themselves. */

@@ -15,6 +15,7 @@ import { furtherSpecs } from "@/lib/registry/notebook/further/specs";
 import { linkTransfers } from "@/lib/registry/notebook/link-transfers";
 import { readNotebook } from "@/lib/registry/notebook/read-notebook";
 import { accepted, type Outcome, type Refusal, refused } from "@/lib/science/outcome";
+import { byKnownNames, hasTables } from "../notebook-folder/files-by-name";
 import { compareFindings, type Finding } from "../notebook-folder/finding";
 import { type FurtherReading, readFurtherFiles } from "../notebook-folder/read-further-files";
 import { readNotebookFolder } from "../notebook-folder/read-notebook-folder";
@@ -47,8 +48,9 @@ export async function checkFolder(
   files: Files,
   pictures: PictureSource = picturesAmong(files),
 ): Promise<FolderCheck> {
-  const further = await withPictures(db, readFurtherFiles(files), pictures, false);
-  const { difference: _difference, further: _further, ...check } = await checked(db.read, files, further);
+  const named = byKnownNames(files);
+  const further = await withPictures(db, readFurtherFiles(named), pictures, false);
+  const { difference: _difference, further: _further, ...check } = await checked(db.read, named, further);
   return check;
 }
 
@@ -66,10 +68,11 @@ export async function importFolder(
   const allowed = may(actor, "import");
   if (!allowed.ok) return allowed;
   // Pictures take their time: they stand in their places before the transaction begins, and a file that no row comes to name harms nothing.
-  const reading = await withPictures(db, readFurtherFiles(files), pictures, true);
+  const named = byKnownNames(files);
+  const reading = await withPictures(db, readFurtherFiles(named), pictures, true);
   const operation = { action: "import" as const, kind: "import" as const, title: "Brought in" };
   return perform(db, actor, operation, async (change, tx) => {
-    const check = await checked(tx, files, reading);
+    const check = await checked(tx, named, reading);
     if (!check.difference) return refused(...check.faults.map(asRefusal));
     if (check.nothingNew) return accepted(check);
     change.title = `Brought in: ${titleOf(check.difference) || "further records"}`;
@@ -117,8 +120,9 @@ async function withPictures(
 async function checked(db: Client | Transaction, files: Files, further: FurtherReading): Promise<Checked> {
   const existing = await readNotebook(db);
   const reading = readNotebookFolder(files, { existing, crops: await cropProfiles(db) });
+  const none = hasTables(files) ? [] : [noTables];
   const inFurther = reading.notebook ? await checkFurther(db, reading.notebook, further.tables) : [];
-  const faults = [...reading.faults, ...further.faults, ...inFurther.map(asFinding)].sort(compareFindings);
+  const faults = [...none, ...reading.faults, ...further.faults, ...inFurther.map(asFinding)].sort(compareFindings);
   const warnings = [...reading.warnings, ...further.warnings].sort(compareFindings);
   if (faults.length > 0 || !reading.notebook) {
     return {
@@ -146,6 +150,16 @@ async function checked(db: Client | Transaction, files: Files, further: FurtherR
     further: further.tables,
   };
 }
+
+const noTables: Finding = {
+  severity: "fault",
+  code: "no-tables",
+  file: "the folder",
+  line: null,
+  column: null,
+  sentence:
+    "none of the files of a notebook stands in it; name the one in which varieties.csv, lots.csv and the others lie",
+};
 
 function furtherTally({ spec, added, changed, same }: FurtherDifference): Tally {
   const noun = spec.identity.by === "details" ? `more of ${many(spec.noun)}` : many(spec.noun);

@@ -1,5 +1,6 @@
 import { foldName } from "@/lib/registry/names/fold-name";
 import { type CropProfile, cropList, emptyProfile } from "@/lib/science/crops/crop-profile";
+import { cropsByWord } from "@/lib/science/crops/crops-by-word";
 import { NearNames } from "./near-miss";
 
 const listed: ReadonlySet<string> = new Set(cropList().map(({ key }) => key));
@@ -36,8 +37,11 @@ export class CropBook {
     return listed.has(profile.key) ? profile.key : profile.commonName;
   }
 
-  suggestion(name: string): string | null {
+  /** The keys or names that may be meant: the one that differs by a slip, else those that are so called in everyday words. */
+  suggestions(name: string): readonly string[] {
     this.#near ??= new NearNames(this.#names);
-    return this.#near.nearest(name);
+    const slip = this.#near.nearest(name);
+    if (slip !== null) return [slip];
+    return cropsByWord(name, cropList()).map((crop) => crop.key);
   }
 }

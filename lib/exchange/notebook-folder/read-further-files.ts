@@ -8,7 +8,7 @@ import { type Finding, Findings } from "./finding";
 import { nearMiss } from "./near-miss";
 import { readFurtherHeader } from "./read-further-header";
 import { splitRecords } from "./split-records";
-import { checkWidth, decimalMarkOf, delimiterIn, OPEN_QUOTE, semicolonSentence } from "./table-shape";
+import { checkWidth, decimalMarkOf, delimiterIn, OPEN_QUOTE, partedOtherwise } from "./table-shape";
 
 export interface FurtherReading {
   readonly tables: readonly FurtherTable[];
@@ -32,15 +32,17 @@ export function readFurtherFiles(files: ReadonlyMap<string, Uint8Array>): Furthe
   for (const file of files.keys()) {
     // Photos and whatever else a folder holds are no tables; a table that goes unread is worth a word.
     if (known.includes(file) || notebookFiles.includes(file) || !isTable(file)) continue;
-    const meant = nearMiss(file, [...notebookFiles, ...known]);
-    const sentence = "is no file of a notebook folder; it was not read";
-    findings.warn(
-      { file, line: null },
-      "file-unknown",
-      meant === null ? sentence : `${sentence}: did you mean ${meant}?`,
-    );
+    findings.warn({ file, line: null }, "file-unknown", unread(file, [...notebookFiles, ...known]));
   }
   return { tables, ...findings.sorted() };
+}
+
+function unread(file: string, known: readonly string[]): string {
+  const sentence = "is no file of a notebook folder; it was not read";
+  const asCsv = `${file.slice(0, file.lastIndexOf("."))}.csv`;
+  const meant = nearMiss(asCsv, known);
+  if (asCsv !== file && !/\.csv$/i.test(file)) return `${sentence}: save it as ${meant ?? "a CSV file for each table"}`;
+  return meant === null ? sentence : `${sentence}: did you mean ${meant}?`;
 }
 
 function isTable(file: string): boolean {
@@ -63,7 +65,8 @@ function readFurther(spec: FurtherSpec, bytes: Uint8Array, findings: Findings): 
   const [header, ...rest] = records;
   if (header === undefined) return null;
   const mark = decimalMarkOf(rest, delimiter);
-  if (delimiter === ";") findings.warn({ file, line: null }, "read-semicolons", semicolonSentence(mark));
+  const parted = partedOtherwise(delimiter, mark);
+  if (parted) findings.warn({ file, line: null }, parted.code, parted.sentence);
   const { positions, unnamed } = readFurtherHeader(spec, header, findings);
   const rows = rest.flatMap((record): FurtherRow[] => {
     const spot = { file, line: record.line };

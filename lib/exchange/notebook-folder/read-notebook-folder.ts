@@ -103,9 +103,9 @@ function readCrops(entries: NamedEntries, book: CropBook, findings: Findings): M
     if (variety === null) continue;
     const known = crop === null ? null : book.find(crop);
     if (crop !== null && known === undefined && entry.draft) {
-      const meant = book.suggestion(crop);
+      const meant = book.suggestions(crop);
       const sentence = `"${crop}" is not in the crop list; it becomes a crop of your own, of which nothing is known yet`;
-      const whole = meant === null ? sentence : `${sentence}: did you mean ${meant}?`;
+      const whole = meant.length === 0 ? sentence : `${sentence}: did you mean ${meant.join(" or ")}?`;
       findings.warn({ ...entry.draft.origin, column: "crop" }, "crop-of-own", whole);
     }
     const profile = crop === null ? null : (known ?? book.add(crop));

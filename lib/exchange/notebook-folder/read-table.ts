@@ -7,14 +7,7 @@ import { type DraftRow, type DraftRowOf, type DraftTable, unreadTable } from "./
 import type { Findings } from "./finding";
 import { columnsOf, isScore, readHeader } from "./read-header";
 import { type CsvRecord, splitRecords } from "./split-records";
-import {
-  type ColumnPlaces,
-  checkWidth,
-  decimalMarkOf,
-  delimiterIn,
-  OPEN_QUOTE,
-  semicolonSentence,
-} from "./table-shape";
+import { type ColumnPlaces, checkWidth, decimalMarkOf, delimiterIn, OPEN_QUOTE, partedOtherwise } from "./table-shape";
 
 const NOTHING_MORE: Readonly<Record<string, string>> = Object.freeze({});
 
@@ -48,7 +41,8 @@ export function readTable<Table extends TableName>(
     return unreadTable();
   }
   const mark = decimalMarkOf(rest, delimiter);
-  if (delimiter === ";") findings.warn({ file, line: null }, "read-semicolons", semicolonSentence(mark));
+  const parted = partedOtherwise(delimiter, mark);
+  if (parted) findings.warn({ file, line: null }, parted.code, parted.sentence);
   const header = readHeader(table, first, findings);
   const reader = rowReader(table, header, mark, findings);
   const rows = rest.map((record) => reader(record, first.cells.length));

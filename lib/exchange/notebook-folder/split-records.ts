@@ -12,7 +12,7 @@ export interface SplitText {
   readonly broken: readonly number[];
 }
 
-export type Delimiter = "," | ";";
+export type Delimiter = "," | ";" | "\t";
 
 /**
  * Splits CSV text (RFC 4180, any of the three line ends) into its records. A record with nothing in it is left out but

@@ -20,22 +20,29 @@ export function columnName(cell: string): string {
     .replace(/^score\s*:\s*/, "score:");
 }
 
-/** Comma or semicolon: whichever parts the first line into more of the columns that the file should have. */
+/** Comma, semicolon or tab: whichever parts the first line into most of the columns that the file should have. */
 export function delimiterIn(text: string, isColumn: (name: string) => boolean): Delimiter {
   const firstLine = /[^\r\n]+/.exec(text)?.[0] ?? "";
   const known = (delimiter: Delimiter) =>
     (splitRecords(firstLine, delimiter).records[0]?.cells ?? []).filter((cell) => isColumn(columnName(cell))).length;
-  return known(";") > known(",") ? ";" : ",";
+  return (["\t", ";"] as const).reduce<Delimiter>((best, other) => (known(other) > known(best) ? other : best), ",");
 }
 
-/** A table parted by semicolons writes decimal commas if any cell does. */
+/** A table parted by semicolons or tabs writes decimal commas if any cell does. */
 export function decimalMarkOf(records: readonly CsvRecord[], delimiter: Delimiter): DecimalMark {
   const writesComma = (cell: string) => /^\s*-?\d*,\d+\s*$/.test(cell);
-  return delimiter === ";" && records.some(({ cells }) => cells.some(writesComma)) ? "," : ".";
+  return delimiter !== "," && records.some(({ cells }) => cells.some(writesComma)) ? "," : ".";
 }
 
-export function semicolonSentence(mark: DecimalMark): string {
-  return `is parted by semicolons${mark === "," ? ", with decimal commas" : ""}; it was read so`;
+/** The notice of a file that is not parted by commas; null for one that is. */
+export function partedOtherwise(delimiter: Delimiter, mark: DecimalMark): { code: string; sentence: string } | null {
+  if (delimiter === ",") return null;
+  const [code, by] = delimiter === ";" ? ["read-semicolons", "semicolons"] : ["read-tabs", "tabs"];
+  return { code, sentence: partedSentence(by, mark) };
+}
+
+function partedSentence(by: string, mark: DecimalMark): string {
+  return `is parted by ${by}${mark === "," ? ", with decimal commas" : ""}; it was read so`;
 }
 
 /** Where each column stands in a header. */

@@ -1,5 +1,7 @@
 import { uuidv7 } from "uuidv7";
 import type { Transaction } from "@/lib/db";
+import { cropList } from "@/lib/science/crops/crop-profile";
+import { cropsByWord } from "@/lib/science/crops/crops-by-word";
 import { accepted, type Outcome, refusal, refused } from "@/lib/science/outcome";
 import type { RowOf } from "../change-set/records";
 import type { ChangeWriter } from "../change-set/writer";
@@ -26,11 +28,12 @@ export async function cropNamedOrOwn(
   if (found) return accepted(found);
   if (!own) {
     const names = await tx.crop.findMany({ select: { commonName: true } });
-    const near = nearest(
+    const slips = nearest(
       foldName(name),
       names.map((crop) => crop.commonName),
       foldName,
     );
+    const near = slips.length > 0 ? slips : cropsByWord(name, cropList()).map((crop) => crop.commonName);
     const meant = near.length > 0 ? `did you mean ${near.map((each) => `"${each}"`).join(" or ")}? ` : "";
     const needed = `${meant}choose one of the list, or say that it is a crop of your own`;
     return refused(refusal("unknown-crop", ["crop"], name, "is no crop of the list", needed));

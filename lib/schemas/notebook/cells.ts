@@ -51,8 +51,8 @@ export function readDecimalWithin(limits: DecimalLimits): CellReader<number> {
   };
 }
 
-/** A count of plants or seeds: whole, not below `atLeast`. */
-export function readCount(atLeast: 0 | 1): CellReader<number> {
+/** A count of plants or seeds: whole, not below `atLeast`; `mayBeEmpty`: whether a cell without one may stand. */
+export function readCount(atLeast: 0 | 1, mayBeEmpty = true): CellReader<number> {
   return (text, mark) => {
     const read = readDecimal(text, mark);
     if (!read.ok) return read;
@@ -61,7 +61,10 @@ export function readCount(atLeast: 0 | 1): CellReader<number> {
       return refused(refusal("count-not-whole", [], value, "is not a whole number", "write a count, as 40"));
     }
     if (value < atLeast) {
-      const needed = atLeast === 0 ? "write 0 or more" : "write 1 or more, or leave it empty where it is not known";
+      const needed =
+        atLeast === 1 && mayBeEmpty
+          ? "write 1 or more, or leave it empty where it is not known"
+          : `write ${atLeast} or more`;
       return refused(refusal("count-too-small", [], value, "is too small", needed));
     }
     if (value > LARGEST_COUNT) {

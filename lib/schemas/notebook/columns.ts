@@ -90,7 +90,7 @@ export const testColumns = {
   lot: needed(readName),
   date: needed(readDay),
   replicate: needed(readName),
-  sown: needed(readCount(1)),
+  sown: needed(readCount(1, false)),
   day: open(grams),
   normal: needed(readCount(0)),
   abnormal: open(readCount(0)),

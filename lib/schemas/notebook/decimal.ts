@@ -35,7 +35,8 @@ function notPlain(written: string, mark: DecimalMark) {
   }
   if (WITH_UNIT.test(written)) {
     const alone = /^-?\d+(?:[.,]\d+)?/.exec(written)?.[0] ?? example;
-    return refusal("number-with-unit", [], given, "has a unit", `write the number alone, as ${alone}`);
+    const right = mark === "." ? alone.replace(",", ".") : alone;
+    return refusal("number-with-unit", [], given, "has a unit", `write the number alone, as ${right}`);
   }
   if (THOUSANDS.test(written)) {
     return refusal(

@@ -98,6 +98,18 @@ onEveryEngine(
       expect(await db.read.steward.count()).toBe(0);
     });
 
+    it("that has none of a notebook's files is told so; its files are known in any letter case", async () => {
+      const db = await fresh();
+      const faultsOf = async (files: Map<string, Uint8Array>) =>
+        (await checkFolder(db, files)).faults.map((fault) => fault.code);
+      expect(await faultsOf(new Map())).toEqual(["no-tables"]);
+      expect(await faultsOf(new Map([["Lots.xlsx", new Uint8Array()]]))).toEqual(["no-tables"]);
+      expect((await importFolder(db, owner, new Map())).ok).toBe(false);
+      const capital = new Map([["Varieties.CSV", new TextEncoder().encode("variety,crop\nBent Pea,pea\n")]]);
+      const { tally } = await checkFolder(db, capital);
+      expect(tally.filter((each) => each.added > 0)).toMatchObject([{ file: "varieties.csv", added: 1 }]);
+    });
+
     it("is taken back whole, and stands again when that is taken back", async () => {
       const db = await fresh();
       const done = granted(await importFolder(db, owner, folder("notebook")));

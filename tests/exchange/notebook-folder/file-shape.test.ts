@@ -160,6 +160,12 @@ describe("a file", () => {
     );
   });
 
+  it("with tabs is read, with a notice", () => {
+    const tabbed = { ...small, "stewards.csv": (small["stewards.csv"] ?? "").replaceAll(",", "\t") };
+    expect(cellsOf(tabbed)).toEqual(cellsOf(small));
+    expect(warningsOf(tabbed)).toContain("warning: stewards.csv: is parted by tabs; it was read so");
+  });
+
   it("with semicolons alone keeps its decimal points", () => {
     const texts = { ...small, "plants.csv": (small["plants.csv"] ?? "").replaceAll(",", ";").replace("4.5", "4.125") };
     expect(read(texts).notebook?.plants[0]?.cells.seed_grams).toBe(4.125);

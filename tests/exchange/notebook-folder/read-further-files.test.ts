@@ -52,6 +52,10 @@ describe("a file of further records", () => {
     expect(read({ "lot.csv": "lot\n", "photos/1a.jpg": "", "stewards.csv": "steward\n" }).warnings).toEqual([
       "warning: lot.csv: is no file of a notebook folder; it was not read: did you mean lots.csv?",
     ]);
+    expect(read({ "Lots.xlsx": "", "Heft 3.ods": "" }).warnings).toEqual([
+      "warning: Heft 3.ods: is no file of a notebook folder; it was not read: save it as a CSV file for each table",
+      "warning: Lots.xlsx: is no file of a notebook folder; it was not read: save it as lots.csv",
+    ]);
   });
 });
 

@@ -86,5 +86,7 @@ describe("a warning, never a fault, is given where", () => {
     expect(notebookOf(texts).varieties[1]?.cells.crop).toBe("hedge-foot vetch");
     const slip = changed("varieties.csv", "Marsh Spinach,spinach", "Marsh Spinach,spinnach");
     expect(warningsOf(slip)[0]).toMatch(/did you mean spinach\?$/);
+    const everyday = changed("varieties.csv", "Bent Pea,pea", "Bent Pea,wheat");
+    expect(warningsOf(everyday)[0]).toMatch(/did you mean wheat-bread or wheat-durum\?$/);
   });
 });

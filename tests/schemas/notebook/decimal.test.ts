@@ -56,6 +56,8 @@ describe("a plain decimal", () => {
   it("says how it would be right", () => {
     const read = readDecimal("12 g");
     expect(!read.ok && read.refusals[0]?.sentence).toBe('"12 g" has a unit; write the number alone, as 12');
+    const comma = readDecimal("0,5 kg");
+    expect(!comma.ok && comma.refusals[0]?.needed).toBe("write the number alone, as 0.5");
   });
 });
 
