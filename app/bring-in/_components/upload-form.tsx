@@ -7,6 +7,15 @@ import styles from "./bring-in.module.css";
 
 const largest = 64 * 1024 * 1024;
 
+/** What the registry answered; nothing where it is no answer of this page, as when one is signed out meanwhile. */
+function answerOf(text: string): { upload?: string; refused?: string } {
+  try {
+    return JSON.parse(text) as { upload?: string; refused?: string };
+  } catch {
+    return {};
+  }
+}
+
 /** Chooses files and sends them, with a count of what has gone. Without script the form sends itself. */
 export function UploadForm({ refused }: { refused?: string }) {
   const input = useRef<HTMLInputElement>(null);
@@ -38,11 +47,11 @@ export function UploadForm({ refused }: { refused?: string }) {
     request.upload.onprogress = ({ loaded, total: of }) =>
       setSent({ done: Math.round(loaded / 1024), of: Math.round(of / 1024) });
     request.onload = () => {
-      const answer = JSON.parse(request.responseText) as { upload?: string; refused?: string };
+      const answer = answerOf(request.responseText);
       if (answer.upload) window.location.assign(`/bring-in/${answer.upload}`);
       else {
         setSent(null);
-        setTrouble(answer.refused ?? "The files did not arrive; send them again.");
+        setTrouble(answer.refused ?? "The files did not arrive; open this page anew and send them again.");
       }
     };
     request.onerror = () => {

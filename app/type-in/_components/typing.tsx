@@ -136,7 +136,7 @@ export function Typing({ today, draftKey, crops, varieties, holders, variety }: 
         <VarietyChoice
           typed={draft.variety}
           holder={draft.holder}
-          crops={crops.map((crop) => crop.name)}
+          crops={crops.map(({ key, name: commonName }) => ({ key, commonName }))}
           varieties={varieties}
           holders={holders}
           refusals={places.ofField}

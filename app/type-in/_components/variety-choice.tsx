@@ -1,6 +1,8 @@
 "use client";
 
+import { Button } from "@/components/ui";
 import { Way } from "@/components/ui/offered";
+import { cropsByWord } from "@/lib/science/crops/crops-by-word";
 import type { VarietyTyped } from "../_lines/draft-of-lines";
 import styles from "./typing.module.css";
 
@@ -17,7 +19,7 @@ export function VarietyChoice({
 }: {
   typed: VarietyTyped;
   holder: string;
-  crops: readonly string[];
+  crops: readonly { readonly key: string; readonly commonName: string }[];
   varieties: readonly { id: string; name: string; crop: string }[];
   holders: readonly string[];
   refusals: Readonly<Record<string, readonly string[]>>;
@@ -26,7 +28,9 @@ export function VarietyChoice({
 }) {
   const same = varieties.find((variety) => variety.name.toLowerCase() === typed.name.trim().toLowerCase());
   const cropIsOwn =
-    typed.crop.trim() !== "" && !crops.some((crop) => crop.toLowerCase() === typed.crop.trim().toLowerCase());
+    typed.crop.trim() !== "" &&
+    !crops.some((crop) => crop.commonName.toLowerCase() === typed.crop.trim().toLowerCase());
+  const meant = cropIsOwn ? cropsByWord(typed.crop, crops) : [];
   const refusal = (name: string) =>
     refusals[name]?.map((sentence) => (
       <span key={sentence} className={styles.refusal} role="alert">
@@ -71,9 +75,19 @@ export function VarietyChoice({
         />
         <datalist id="known-crops">
           {crops.map((crop) => (
-            <option key={crop} value={crop} />
+            <option key={crop.key} value={crop.commonName} />
           ))}
         </datalist>
+        {meant.length > 0 ? (
+          <p className={styles.meant}>
+            <span className="quiet">Perhaps</span>
+            {meant.map((crop) => (
+              <Button key={crop.key} kind="quiet" onClick={() => onTyped({ ...typed, crop: crop.commonName })}>
+                {crop.commonName}
+              </Button>
+            ))}
+          </p>
+        ) : null}
         {cropIsOwn ? (
           <label className={styles.tick}>
             <input

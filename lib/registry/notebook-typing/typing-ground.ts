@@ -8,6 +8,7 @@ import { foldName } from "../names/fold-name";
 
 /** A crop to choose from, with who mates how in it. */
 export interface CropToType {
+  readonly key: string;
   readonly name: string;
   readonly mates: Pick<PlotParents, "sexes" | "selfIncompatible" | "selfingRate">;
 }
@@ -39,7 +40,7 @@ const noPlants = {
 /** The crops of the list, by name. */
 export async function cropsToType(db: Database): Promise<CropToType[]> {
   const crops = await db.read.crop.findMany({ include: { overrides: true }, orderBy: { commonNameKey: "asc" } });
-  return crops.map((crop) => ({ name: crop.commonName, mates: matesOf(crop) }));
+  return crops.map((crop) => ({ key: crop.key, name: crop.commonName, mates: matesOf(crop) }));
 }
 
 function matesOf(crop: RowOf<"Crop"> & { overrides: readonly RowOf<"CropOverride">[] }): CropToType["mates"] {
@@ -107,7 +108,7 @@ export async function varietyToGoOn(db: Database, varietyId: string): Promise<Va
     }),
   );
   const { id, name, crop } = variety;
-  return { id, name, crop: { name: crop.commonName, mates: matesOf(crop) }, lots };
+  return { id, name, crop: { key: crop.key, name: crop.commonName, mates: matesOf(crop) }, lots };
 }
 
 /** Lot numbers that begin with a word, whoever's they are: a number is given once. */

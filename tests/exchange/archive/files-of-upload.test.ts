@@ -1,5 +1,6 @@
 import { zipSync } from "fflate";
 import { describe, expect, it } from "vitest";
+import { archiveLimits } from "@/lib/exchange/archive/archive-limits";
 import { filesOfUpload } from "@/lib/exchange/archive/files-of-upload";
 
 const text = (words: string) => new TextEncoder().encode(words);
@@ -48,6 +49,17 @@ describe("an upload", () => {
     expect(await namesOf({ "a.zip": zipSync({ "lots.csv": text("") }), "lots.csv": text("") })).toBe(
       "archive-among-files",
     );
+  });
+
+  it("is refused where its tables have more rows than a page looks through", async () => {
+    const limits = { ...archiveLimits, rows: 4 };
+    const code = async (uploaded: Record<string, Uint8Array>) => {
+      const files = await filesOfUpload(new Map(Object.entries(uploaded)), limits);
+      return files.ok ? "taken" : files.refusals[0]?.code;
+    };
+    expect(await code({ "lots.csv": text("lot\na\nb\n"), "note.txt": text("\n".repeat(9)) })).toBe("taken");
+    expect(await code({ "lots.csv": text("lot\na\nb\n"), "ledger.csv": text("lot\na\n") })).toBe("too-many-rows");
+    expect(await code({ "a.zip": zipSync({ "lots.csv": text("lot\ra\rb\rc\rd\r") }) })).toBe("too-many-rows");
   });
 
   it("is refused where the zip holds nothing", async () => {
