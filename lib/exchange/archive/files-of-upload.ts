@@ -11,7 +11,8 @@ export async function filesOfUpload(
   uploaded: ReadonlyMap<string, Uint8Array>,
   limits: ArchiveLimits = archiveLimits,
 ): Promise<Outcome<Map<string, Uint8Array>>> {
-  const archives = [...uploaded].filter(([, bytes]) => isArchive(bytes));
+  // A spreadsheet's own file is packed like a zip; it is no folder of files, and is told of as what it is.
+  const archives = [...uploaded].filter(([name, bytes]) => isArchive(bytes) && !/\.(xlsx|ods|docx|odt)$/i.test(name));
   const [archive] = archives;
   if (archive === undefined) return withinRows(folderInPaths(uploaded), limits.rows);
   if (uploaded.size > 1) {
@@ -40,7 +41,7 @@ function withinRows(folder: Outcome<Map<string, Uint8Array>>, most: number): Out
   for (const [name, bytes] of folder.value) {
     if (/\.csv$/i.test(name)) rows += lineBreaks(bytes, most - rows);
     if (rows <= most) continue;
-    const needed = `bring at most ${most} in at once, or use npm run import`;
+    const needed = `bring at most ${most.toLocaleString("en-GB")} rows in at once, or use npm run import`;
     return refused(refusal("too-many-rows", ["files"], name, "has more rows than a page can look through", needed));
   }
   return folder;

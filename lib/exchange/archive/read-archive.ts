@@ -24,8 +24,7 @@ export async function readArchive(
     const zip = await fromBufferPromise(Buffer.from(bytes.buffer, bytes.byteOffset, bytes.length));
     return await unpacked(zip, limits);
   } catch (error) {
-    // The reader says in words what is wrong: a path with "..", a checksum, a size that was not true.
-    const wrong = `cannot be unpacked (${error instanceof Error ? error.message : String(error)})`;
+    const wrong = `cannot be unpacked (${whyNot(error)})`;
     return refused(refusal("archive-damaged", [], "the archive", wrong, "pack the folder again as a zip"));
   }
 }
@@ -82,4 +81,10 @@ function tooLarge(given: number | string, wrong: string, most: number): Refusal 
     wrong,
     `at most ${most}: bring the files in by parts, or from a folder`,
   );
+}
+
+/** The reader says in words what is wrong: a path with "..", a checksum, a size that was not true; where its end is missing, in words of its own trade. */
+function whyNot(error: unknown): string {
+  const said = error instanceof Error ? error.message : String(error);
+  return /central directory|truncated|unexpected end/i.test(said) ? "it is damaged, or did not come whole" : said;
 }

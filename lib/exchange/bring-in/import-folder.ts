@@ -158,7 +158,7 @@ const noTables: Finding = {
   line: null,
   column: null,
   sentence:
-    "none of the files of a notebook stands in it; name the one in which varieties.csv, lots.csv and the others lie",
+    "none of the files of a notebook stands in it; take the one in which varieties.csv, lots.csv and the others lie",
 };
 
 function furtherTally({ spec, added, changed, same }: FurtherDifference): Tally {

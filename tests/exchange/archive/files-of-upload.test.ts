@@ -62,6 +62,12 @@ describe("an upload", () => {
     expect(await code({ "a.zip": zipSync({ "lots.csv": text("lot\ra\rb\rc\rd\r") }) })).toBe("too-many-rows");
   });
 
+  it("may hold a spreadsheet's own file, which is no zip of a folder", async () => {
+    const sheet = zipSync({ "xl/workbook.xml": text("") });
+    expect(await namesOf({ "lots.xlsx": sheet, "ledger.csv": text("lot") })).toEqual(["lots.xlsx", "ledger.csv"]);
+    expect(await namesOf({ "lots.xlsx": sheet })).toEqual(["lots.xlsx"]);
+  });
+
   it("is refused where the zip holds nothing", async () => {
     expect(await namesOf({ "a.zip": zipSync({ "__MACOSX/a": text("") }) })).toBe("archive-empty");
   });
