@@ -6,7 +6,7 @@ import { SimpleTable } from "@/components/tables/simple-table";
 import { percent } from "@/lib/display/numbers";
 import styles from "./over-years.module.css";
 import { PointMarks } from "./point-marks";
-import { inOrder, type YearSeries, yearTicks } from "./points";
+import { inOrder, type YearSeries, yearAxis } from "./points";
 
 const shares = [0, 0.25, 0.5, 0.75, 1];
 
@@ -32,11 +32,7 @@ export function OverYears({
   const points = useMemo(() => inOrder(series.flatMap((each) => each.points)), [series]);
   const first = points[0]?.year ?? 0;
   const last = points.at(-1)?.year ?? 0;
-  const ticks = yearTicks(first, last, 7);
-  const domain: [number, number] = [
-    Math.min(first, ticks[0] ?? first) - 0.6,
-    Math.max(last, ticks.at(-1) ?? last) + 0.6,
-  ];
+  const { ends, ticks } = yearAxis(first, last, 7);
   if (points.length === 0) return null;
   return (
     <figure className={styles.figure}>
@@ -57,7 +53,7 @@ export function OverYears({
           <XAxis
             dataKey="year"
             type="number"
-            domain={domain}
+            domain={ends}
             ticks={ticks}
             tickFormatter={String}
             tickLine={{ stroke: "var(--ink)" }}

@@ -4,8 +4,9 @@ import { useId } from "react";
 import { usePlotArea, useXAxisScale, useYAxisScale } from "recharts";
 import { Hatch } from "@/components/doubt/hatch";
 import { uprightSpindle } from "@/components/doubt/spindle";
+import { type Box, placedNames } from "./name-places";
 import styles from "./over-years.module.css";
-import { strokes, type YearPoint, type YearSeries } from "./points";
+import { inOrder, strokes, type YearPoint, type YearSeries } from "./points";
 
 /** The marks of doubt on the chart's own scales: spans as soft-ended bars, values as dots, unknown as open rings. */
 export function PointMarks({ series, named }: { series: readonly YearSeries[]; named: boolean }) {
@@ -46,9 +47,9 @@ export function PointMarks({ series, named }: { series: readonly YearSeries[]; n
               hatch={hatch}
             />
           ))}
-          {named ? <Name series={each} x={x} y={y} right={area.x + area.width} /> : null}
         </g>
       ))}
+      {named ? <Names series={series} x={x} y={y} area={area} /> : null}
     </g>
   );
 }
@@ -104,28 +105,42 @@ function Mark({
 }
 
 /** A series is named at its last value, so that no key and no colour is needed. */
-function Name({
+function Names({
   series,
   x,
   y,
-  right,
+  area,
 }: {
-  series: YearSeries;
+  series: readonly YearSeries[];
   x: (point: YearPoint) => number;
   y: (value: number) => number;
-  right: number;
+  area: { readonly x: number; readonly y: number; readonly width: number; readonly height: number };
 }) {
-  const last = [...series.points].filter((point) => point.value !== null).sort((a, b) => b.year - a.year)[0];
-  if (!last || last.value === null) return null;
-  const left = x(last) + 12 + series.name.length * 7.4 > right;
-  return (
-    <text
-      className={styles.name}
-      x={left ? right : x(last) + 12}
-      y={y(last.value) - (left ? 22 : -4)}
-      textAnchor={left ? "end" : "start"}
-    >
-      {series.name}
-    </text>
+  const wanted = series.flatMap(({ name, points }) => {
+    const last = inOrder(points).findLast((point) => point.value !== null);
+    return last?.value == null ? [] : [{ name, x: x(last), y: y(last.value) }];
+  });
+  const marks = series.flatMap(({ points }) =>
+    points.flatMap(({ value, low, high, ...point }): Box[] => {
+      const ends = [value, low, high].filter((each) => each != null).map(y);
+      if (ends.length === 0) return [];
+      const at = x({ ...point, value });
+      return [{ left: at - 7, right: at + 7, top: Math.min(...ends) - 5, bottom: Math.max(...ends) + 5 }];
+    }),
   );
+  // names may stand a little over the topmost line, where full marks are
+  const room = { left: area.x, right: area.x + area.width, top: area.y - 12, bottom: area.y + area.height };
+  return placedNames(wanted, marks, room).map(({ name, at, moved, ...value }) => (
+    <g key={name}>
+      {moved ? (
+        <path
+          className={styles.leader}
+          d={`M${value.x} ${value.y}L${at.x + (at.anchor === "start" ? -3 : 3)} ${at.y - 4}`}
+        />
+      ) : null}
+      <text className={styles.name} x={at.x} y={at.y} textAnchor={at.anchor}>
+        {name}
+      </text>
+    </g>
+  ));
 }

@@ -50,3 +50,13 @@ export function yearTicks(first: number, last: number, most: number): number[] {
   for (let year = start; year <= to; year += step) ticks.push(year);
   return ticks.length > 0 ? ticks : [from];
 }
+
+/** The axis of years for marks from `first` to `last`: its ends, with a little room beside the marks, and at least one year shown. */
+export function yearAxis(first: number, last: number, most: number): { ends: [number, number]; ticks: number[] } {
+  const room = Math.max(0.35, (last - first) * 0.03);
+  const [from, to] = [first - room, last + room];
+  const within = yearTicks(first - room, last + room, most).filter((year) => year >= from && year <= to);
+  if (within.length > 0) return { ends: [from, to], ticks: within };
+  const nearest = Math.round((first + last) / 2);
+  return { ends: [Math.min(from, nearest - 0.1), Math.max(to, nearest + 0.1)], ticks: [nearest] };
+}

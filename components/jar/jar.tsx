@@ -7,6 +7,8 @@ import { type JarContents, type JarLevels, jarLevels, partLabels } from "./jar-l
 import { amountInWords, jarInWords } from "./jar-words";
 
 const { top, bottom, left, right } = glass;
+/** So many letters stand beside the glass in one line; of more, the figure takes the next. */
+const longestLabel = 21;
 
 /**
  * The jar: what is on hand, what of it is alive, what is kept back, what is free, and until when. Full is alive and tested,
@@ -64,7 +66,12 @@ export function Jar({ until, ...contents }: JarContents & { until?: string | nul
             {label.drawn ? <path className={styles.leader} d={`M154 ${label.at}L172 ${y - 4}H178`} /> : null}
             <text x="184" y={y}>
               {label.name}{" "}
-              <tspan className={label.words === "unknown" ? styles.unknown : styles.figure}>{label.words}</tspan>
+              <tspan
+                className={label.words === "unknown" ? styles.unknown : styles.figure}
+                {...(label.name.length + label.words.length > longestLabel ? { x: 184, dy: 17 } : {})}
+              >
+                {label.words}
+              </tspan>
               {label.under ? (
                 <tspan className={styles.under} x="184" dy="17">
                   {label.under}

@@ -7,6 +7,8 @@ import type { Cell } from "./cells";
 import styles from "./table.module.css";
 
 const longestDay = "30 September 2026".length;
+/** A longer name may take two lines, or one such row would push the other columns out of sight. */
+const longestOnOneLine = 28;
 
 /** A cell as it is drawn. An unknown is an open stroke, and heard as "unknown". */
 export function CellContent({ cell }: { cell: Cell | undefined }) {
@@ -21,7 +23,12 @@ export function CellContent({ cell }: { cell: Cell | undefined }) {
   if (typeof cell === "string") return cell;
   if (cell.kind === "link") {
     return (
-      <Link href={cell.href} className={styles.lead} prefetch={false}>
+      <Link
+        href={cell.href}
+        className={styles.lead}
+        data-long={cell.words.length > longestOnOneLine || undefined}
+        prefetch={false}
+      >
         {cell.mark ? <SeedCoat name={cell.mark.name} crop={cell.mark.crop} coat={cell.mark.coat} size={22} /> : null}
         <span>{cell.words}</span>
       </Link>

@@ -117,7 +117,7 @@ export function DataTable({
           />
         </form>
         <p className={styles.count} role="status">
-          {sorted.length === all ? counted(all, noun) : `${wholeNumber(sorted.length)} of ${counted(all, noun)}`}
+          {rowsInWords(sorted.length, all, noun, by)}
         </p>
         <SortChoice columns={shown} sort={state.sort} choose={(sort) => change({ ...state, sort })} />
         <ColumnChooser
@@ -148,4 +148,12 @@ export function DataTable({
       ) : null}
     </div>
   );
+}
+
+/** How many rows fit what was typed; where the server gives a part of them, how many of them are drawn. */
+function rowsInWords(drawn: number, all: number, noun: string, by: "here" | "server"): string {
+  if (drawn === all) return counted(all, noun);
+  return by === "server"
+    ? `${counted(all, noun)}, ${wholeNumber(drawn)} of them here`
+    : `${wholeNumber(drawn)} of ${counted(all, noun)}`;
 }

@@ -6,7 +6,9 @@ import { Cautions } from "@/components/cautions";
 import { Section } from "@/components/frame";
 import type { SearchParameters } from "@/components/tables";
 import { Way } from "@/components/ui/offered";
-import { readLot } from "@/lib/registry/lots/read-lot";
+import { dateInWords } from "@/lib/display/dates";
+import { kOfN } from "@/lib/display/numbers";
+import { type LotRead, readLot } from "@/lib/registry/lots/read-lot";
 import { isEmpty } from "@/lib/registry/transfers/after-giving";
 import { current } from "../../_session/current";
 import { Pictures } from "../../pictures/_parts/pictures";
@@ -94,7 +96,7 @@ export default async function LotPage(props: Props) {
         {read.tests.length > 0 ? (
           <TestsOfLot read={read} settings={settings} />
         ) : (
-          <p className="quiet">Never tested. Twenty seeds in a damp cloth would tell.</p>
+          <NeverTested before={read.testedBefore} />
         )}
       </Section>
       <Section
@@ -152,6 +154,19 @@ export default async function LotPage(props: Props) {
         </div>
       </Section>
     </div>
+  );
+}
+
+function NeverTested({ before }: { before: LotRead["testedBefore"] }) {
+  const would = "Twenty seeds in a damp cloth would tell.";
+  if (before === null) return <p className="quiet">Never tested. {would}</p>;
+  const { number, test } = before;
+  return (
+    <p className="quiet measure">
+      Not tested under this number. Of {number}, from which it was split,{" "}
+      <Link href={`/tests/${test.testId}`}>{kOfN(test.normal, test.sown)}</Link> came up, {dateInWords(test.date)}.{" "}
+      {would}
+    </p>
   );
 }
 

@@ -12,6 +12,7 @@ export function ContainersOfLot({ read, units }: { read: LotRead; units: UnitSet
   if (containers.length === 0) return <p className="quiet">Nobody wrote down where it stands.</p>;
   return (
     <SimpleTable
+      entries
       columns={[
         { key: "container", name: "Container" },
         { key: "place", name: "Stands in" },

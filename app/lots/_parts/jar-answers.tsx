@@ -9,7 +9,6 @@ import { kOfN, percent } from "@/lib/display/numbers";
 import { counted } from "@/lib/display/plurals";
 import { type UnitSettings, weight } from "@/lib/display/units";
 import type { LastTest } from "@/lib/registry/figures/read-figures";
-import type { SeedCount } from "@/lib/registry/lots/live-seeds";
 import type { LotRead } from "@/lib/registry/lots/read-lot";
 import { isEmpty } from "@/lib/registry/transfers/after-giving";
 import type { Settings } from "@/lib/schemas/settings";
@@ -23,7 +22,8 @@ import {
 } from "../_words/explain-keeping";
 import { sowExplanation } from "../_words/explain-reserve";
 import { liveExplanation, onHandExplanation } from "../_words/explain-seeds";
-import { seedsInWords, seedsOfRule } from "../_words/seeds-in-words";
+import { neverTestedInWords } from "../_words/give-in-words";
+import { seedsInJar, seedsInWords, seedsOfRule } from "../_words/seeds-in-words";
 import styles from "./answers.module.css";
 
 /** The jar, and what it answers: what is left, what of it lives, until when it is good, what to sow. */
@@ -46,10 +46,10 @@ export function JarAnswers({
       <div className={styles.jar}>
         <Jar
           grams={figures?.gramsOnHand ?? null}
-          seeds={wholeSeeds(seeds)}
-          alive={wholeSeeds(live)}
+          seeds={seedsInJar(seeds)}
+          alive={seedsInJar(live)}
           reserved={give.keptBack ?? (reserve.good.length <= 1 ? (reserve.reserve?.seeds ?? null) : null)}
-          free={wholeSeeds(give.free)}
+          free={seedsInJar(give.free)}
           until={empty ? undefined : untilInWords(read.keeping)}
         />
       </div>
@@ -65,7 +65,7 @@ export function JarAnswers({
             <Answer
               question="What of it lives?"
               explanation={liveExplanation(read, units)}
-              after={lastTest ? <p>{livingSentence(lastTest, read.aged)}</p> : null}
+              after={<p>{lastTest ? livingSentence(lastTest, read.aged) : sentence(neverTestedInWords(read))}</p>}
             >
               {live === null ? "unknown" : seedsInWords(live)}
             </Answer>
@@ -78,17 +78,19 @@ export function JarAnswers({
   );
 }
 
-/** Seeds are drawn and named whole: at least, and at most. */
-function wholeSeeds(count: SeedCount | null): SeedCount | null {
-  if (count === null) return null;
-  const { low, high } = count;
-  if (low === high) return { ...count, low: Math.round(low), high: Math.round(high) };
-  return { ...count, low: Math.floor(low), high: Math.ceil(high) };
-}
-
 function livingSentence({ normal, sown, date }: LastTest, aged: boolean): string {
   const tested = `By the test of ${dateInWords(date)}: ${kOfN(normal, sown)}.`;
   return aged ? `${tested} That is longer ago than its seed usually lives: test it again.` : tested;
+}
+
+/** That what would have to be sown is not in the jar. */
+function moreThanThereIs({ sow, seeds }: LotRead): string {
+  if (!sow?.sowing || seeds === null || sow.sowing.seeds <= seeds.high) return "";
+  return " That is more than the jar holds: sow another lot with it, or ask for fewer plants.";
+}
+
+function sentence(words: string): string {
+  return `${words.charAt(0).toUpperCase()}${words.slice(1)}.`;
 }
 
 /** A question to the jar, its answer, and how that came about. */
@@ -164,8 +166,8 @@ function WhatToSow({ read, units }: { read: LotRead; units: UnitSettings }) {
               {sow.sowing === null
                 ? read.figures?.lastTest
                   ? "So few came up in the last test that no number of seeds can promise it."
-                  : "Nobody has tested whether it lives: lay out twenty seeds first."
-                : `For ${counted(sow.plants, "plant")} (${from[sow.from]} that), enough in 9 of 10 sowings.`}
+                  : `${sentence(neverTestedInWords(read))} Lay out twenty seeds first.`
+                : `For ${counted(sow.plants, "plant")} (${from[sow.from]} that), enough in 9 of 10 sowings.${moreThanThereIs(read)}`}
             </p>
           ) : (
             <p>How many plants this crop wants is not known; ask for a number.</p>

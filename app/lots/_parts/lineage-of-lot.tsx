@@ -21,7 +21,9 @@ export async function LineageOfLot({ read }: { read: LotRead }) {
     <div className="stack">
       {diversity ? (
         <Explained explanation={diversity}>
-          {diversityInWords(read)} {counted ? diversitySentence(read) : "what is kept of the diversity"}
+          {counted
+            ? `${diversityInWords(read)} ${diversitySentence(read)}`
+            : `What is kept of the diversity: ${diversityInWords(read)}.`}
         </Explained>
       ) : null}
       {counted ? null : <p>{diversitySentence(read)}</p>}

@@ -67,7 +67,10 @@ export function ReserveParts({ read, settings }: { read: LotRead; settings: Sett
         </>
       ) : (
         <Explained explanation={reserveExplanation(read, settings)}>
-          unknown until {reserve.wanted === null ? "somebody says how many plants a grow-out wants" : "a lot is tested"}
+          unknown until{" "}
+          {reserve.wanted === null
+            ? "somebody says how many plants a grow-out wants"
+            : "a lot is tested and found good"}
         </Explained>
       )}
       <LotsCounted read={read} />

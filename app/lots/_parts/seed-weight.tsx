@@ -1,4 +1,4 @@
-import { plainNumber } from "@/lib/display/numbers";
+import { plainNumber, significant } from "@/lib/display/numbers";
 import type { LotRead } from "@/lib/registry/lots/read-lot";
 import { weighingsInWords } from "./told-of-lot";
 
@@ -10,7 +10,7 @@ export function SeedWeight({ read: { lot, notes } }: { read: LotRead }) {
       <p>
         {grams === null
           ? "Nobody has counted and weighed its seeds: grams cannot be turned into seeds exactly."
-          : `A thousand seeds weigh ${plainNumber(grams, 2)} g: ${plainNumber(1000 / grams, 2)} seeds in a gram.`}
+          : `A thousand seeds weigh ${plainNumber(grams, 2)} g: ${significant(1000 / grams, 3)} seeds in a gram.`}
       </p>
       {weighingsInWords(notes).map((weighing) => (
         <p key={weighing.id} className="counts quiet">

@@ -46,7 +46,10 @@ export function diversityExplanation(read: LotRead): Explanation | null {
       { name: "founder lots", value: listed(figures.founders) || "none" },
       { name: "coancestry θ", value: share(figures.coancestry) },
       { name: "inbreeding F", value: share(figures.inbreeding) },
-      { name: "effective size of its grow-out", value: effectiveSize(figures.effectiveSize) },
+      // seed that was received, mixed or parted was not harvested as this lot: no grow-out is behind it alone
+      ...(lot.kind === "harvest"
+        ? [{ name: "effective size of its grow-out", value: effectiveSize(figures.effectiveSize) }]
+        : []),
       { name: "generations", value: figures.generations === null ? "unknown" : plainNumber(figures.generations, 1) },
       { name: "from foreign pollen", value: percent(figures.foreignAncestry) },
     ],

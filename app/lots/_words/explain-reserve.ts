@@ -1,6 +1,6 @@
 import { dateInWords } from "@/lib/display/dates";
 import type { Explanation, ExplanationInput } from "@/lib/display/explanation";
-import { percent, plainNumber, wholeNumber } from "@/lib/display/numbers";
+import { kOfN, percent, percentSpan, plainNumber, probability, wholeNumber } from "@/lib/display/numbers";
 import { counted, listed } from "@/lib/display/plurals";
 import type { LotRead } from "@/lib/registry/lots/read-lot";
 import type { ReserveOfVariety } from "@/lib/registry/reserve/reserve-of-variety";
@@ -58,8 +58,10 @@ export function giveExplanation(read: LotRead, settings: Settings): Explanation 
   return {
     title: `What may be given of lot ${lot.number}`,
     answer: give.free === null ? give.answer : seedsInWords(give.free),
-    formula: "the least of: the seeds in this jar; the seeds of all good lots of its holder, less the reserve",
+    formula:
+      "the least of: the seeds in this jar; the seeds of all good lots of its holder, less the reserve. A good lot is free to be given, tested within its usual life, and not below the lines for renewing",
     inputs: [
+      ...whatStandsAgainst(read, settings),
       { name: "seeds in this jar", value: seedsInWords(seeds) },
       { name: "good lots together", value: goodLotsInWords(reserve) },
       { name: "the reserve", value: whole.answer, href: "#reserve" },
@@ -69,6 +71,31 @@ export function giveExplanation(read: LotRead, settings: Settings): Explanation 
     sources,
     method: "reserve",
   };
+}
+
+/** What of the lot itself decides that no number is given: its test, or its age, held against the line of the settings. */
+function whatStandsAgainst({ give, figures, keeping }: LotRead, settings: Settings): ExplanationInput[] {
+  const test = figures?.lastTest;
+  const tested: ExplanationInput[] = test
+    ? [
+        {
+          name: `last test, ${dateInWords(test.date)}`,
+          value: `${kOfN(test.normal, test.sown)}, ${percentSpan(test.low, test.high)}`,
+          href: `/tests/${test.testId}`,
+        },
+      ]
+    : [];
+  const line = (name: string, at: number) => ({ name, value: percent(at, 0), href: "/settings" });
+  if (give.why === "tests too low")
+    return [...tested, line("line where renewing is urgent (setting)", settings.renewalUrgent)];
+  if (give.why === "tested too long ago") return tested;
+  if (give.why !== "likely below the line" || "why" in keeping) return [];
+  return [
+    ...tested,
+    line("line for renewing (setting)", settings.renewalPlan),
+    { name: "it likely passes that line", value: `about ${keeping.until.likely.slice(0, 4)}`, href: "#jar" },
+    { name: "chance that the last test was below it", value: probability(keeping.forecast.probabilityBelowNow) },
+  ];
 }
 
 /** How many seeds to sow for the plants that are wanted. */

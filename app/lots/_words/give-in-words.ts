@@ -1,4 +1,5 @@
-import { percent } from "@/lib/display/numbers";
+import { dateInWords } from "@/lib/display/dates";
+import { kOfN, percent } from "@/lib/display/numbers";
 import { counted, countedInWords } from "@/lib/display/plurals";
 import type { LotRead } from "@/lib/registry/lots/read-lot";
 import type { GiveVerdict } from "@/lib/registry/reserve/may-give";
@@ -14,7 +15,8 @@ export interface GiveInWords {
 }
 
 /** The answer at the head of a lot's page. */
-export function giveInWords({ give, lot, reserve }: LotRead, settings: Settings): GiveInWords {
+export function giveInWords(read: LotRead, settings: Settings): GiveInWords {
+  const { give, lot, reserve } = read;
   const kept = reserve.reserve ? seedsOfRule(reserve.reserve.seeds) : "the reserve";
   const over = reserve.good.length > 1 ? ` They lie in ${countedInWords(reserve.good.length, "lot")} together.` : "";
   switch (give.why) {
@@ -46,7 +48,7 @@ export function giveInWords({ give, lot, reserve }: LotRead, settings: Settings)
     case "amount not known":
       return say("Unknown", "how much is left: weigh the jar, and it can be told what may be given.", true);
     case "never tested":
-      return say("Unknown", "what may be given: nobody has tested whether it lives. Lay out twenty seeds.", true);
+      return say("Unknown", `what may be given: ${neverTestedInWords(read)}. Lay out twenty seeds.`, true);
     case "tested too long ago":
       return say(
         "Unknown",
@@ -56,7 +58,7 @@ export function giveInWords({ give, lot, reserve }: LotRead, settings: Settings)
     case "likely below the line":
       return say(
         "Unknown",
-        `what may be given: by its age it is likely below ${percent(settings.renewalPlan, 0)}, the line for renewing (setting). Test it.`,
+        `what may be given: by its ${isTested(read) ? "tests and its age" : "age"} it is likely below ${percent(settings.renewalPlan, 0)} by now, the line for renewing (setting). Renew it, or test it again.`,
         true,
       );
     case "plants not known":
@@ -64,6 +66,18 @@ export function giveInWords({ give, lot, reserve }: LotRead, settings: Settings)
     case "seeds not known":
       return say("Unknown", "what may be given: count out and weigh 100 seeds, and grams become seeds.", true);
   }
+}
+
+/** Whether the lot's own tests speak in the forecast. */
+function isTested({ keeping }: LotRead): boolean {
+  return !("why" in keeping) && keeping.used.length > 0;
+}
+
+/** That nobody tested a lot; of one that was split off, how the seed that it was parted from came up. */
+export function neverTestedInWords({ testedBefore }: LotRead): string {
+  if (testedBefore === null) return "nobody has tested whether it lives";
+  const { number, test } = testedBefore;
+  return `it was not tested under this number; of ${number}, from which it was split, ${kOfN(test.normal, test.sown)} came up, ${dateInWords(test.date)}`;
 }
 
 function freeInWords(free: GiveVerdict["free"]): string {

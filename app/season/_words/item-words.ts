@@ -144,7 +144,8 @@ export function itemWords(item: Waiting, records: NamedRecords): ItemWords {
     case "holder-not-confirmed": {
       const { holder, name } = item.facts;
       const heard = holder.last === null ? "nothing was ever heard" : `last heard ${dayInWords(holder.last.day)}`;
-      const words = `${name ?? "a steward"} has ${counted(holder.lots.length, "lot")}; ${heard}`;
+      const has = holder.lots.length === 0 ? "no lot on record" : counted(holder.lots.length, "lot");
+      const words = `${name ?? "a steward"} has ${has}; ${heard}`;
       const href = `/varieties/${item.varietyId}/add/word?steward=${holder.stewardId}`;
       return made(words, { words: "Write their word down", href }, `${item.varietyId}:${holder.stewardId}`);
     }

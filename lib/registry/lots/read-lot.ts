@@ -4,7 +4,7 @@ import type { CivilDay } from "@/lib/science/dates/civil-day";
 import type { Assumption } from "@/lib/science/outcome";
 import type { SowingCount } from "@/lib/science/sowing/sowing-count";
 import { claimsOfLot, type StandingClaim, standingClaims } from "../claims/read-claims";
-import type { LotFigures } from "../figures/read-figures";
+import type { LastTest, LotFigures } from "../figures/read-figures";
 import type { TestOfLot } from "../germination-tests/tests-of-lot";
 import { type Balance, balanceOf } from "../ledger/balance";
 import { entryWarnings } from "../ledger/entry-warnings";
@@ -47,6 +47,8 @@ export interface LotRead {
   readonly entries: readonly LedgerRow[];
   readonly warnings: ReadonlyMap<string, readonly Assumption[]>;
   readonly tests: readonly TestOfLot[];
+  /** of a lot that was split off and never tested itself: the last test of the seed it was parted from */
+  readonly testedBefore: { readonly lotId: string; readonly number: string; readonly test: LastTest } | null;
   readonly kin: readonly KinOfLot[];
   /** what is told of where it is from, and the claims of others that name it */
   readonly claims: readonly StandingClaim[];
@@ -94,6 +96,7 @@ export async function readLot(
     entries,
     warnings: entryWarnings(balance, lot, today),
     tests,
+    testedBefore: figures?.lastTest ? null : testBeforeSplit(kin, allFigures),
     kin,
     claims: standingClaims(claims),
     otherRecords,
@@ -105,6 +108,12 @@ export async function readLot(
     keeping: jar.keeping,
     sow: whatToSow(lot, figures, reserve, plants),
   };
+}
+
+function testBeforeSplit(kin: readonly KinOfLot[], figures: ReadonlyMap<string, LotFigures>): LotRead["testedBefore"] {
+  const from = kin.find((each) => each.kinship === "split from");
+  const test = figures.get(from?.lotId ?? "")?.lastTest;
+  return from?.lotId && from.number && test ? { lotId: from.lotId, number: from.number, test } : null;
 }
 
 function whatToSow(

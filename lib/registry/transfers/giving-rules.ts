@@ -128,7 +128,7 @@ const unsure: Readonly<Partial<Record<GiveReason, string>>> = {
   "never tested": "nobody has tested whether it lives",
   "tests too low": "it tests so low that renewing is urgent",
   "tested too long ago": "its last test is older than its seed usually lives",
-  "likely below the line": "by its age it is likely below the line for renewing",
+  "likely below the line": "by its tests and its age it is likely below the line for renewing by now",
   "plants not known": "how many plants a grow-out wants is not known, so neither is the reserve",
   "seeds not known": "how many seeds are in a gram is not known, so nobody can tell what the reserve leaves",
   "reserve may not be met": "the reserve may not be met: how many seeds there are is not sure",

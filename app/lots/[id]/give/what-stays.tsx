@@ -6,7 +6,7 @@ import type { SeedCount } from "@/lib/registry/lots/live-seeds";
 import { afterGiving, type JarBefore } from "@/lib/registry/transfers/after-giving";
 import type { GivingRule } from "@/lib/registry/transfers/giving-rules";
 import type { FieldOf } from "../../_form/lot-form";
-import { seedsInWords } from "../../_words/seeds-in-words";
+import { seedsInJar, seedsInWords } from "../../_words/seeds-in-words";
 import styles from "./give.module.css";
 import type { GivingTyped } from "./giving-typed";
 
@@ -36,10 +36,10 @@ export function WhatStays({
       <div className={styles.jar}>
         <Jar
           grams={after.grams}
-          seeds={whole(after.seeds)}
-          alive={whole(after.live)}
+          seeds={seedsInJar(after.seeds)}
+          alive={seedsInJar(after.live)}
           reserved={reserved}
-          free={whole(after.free)}
+          free={seedsInJar(after.free)}
           until={until}
         />
       </div>
@@ -100,12 +100,4 @@ function Against({ rules, field }: { rules: readonly GivingRule[]; field: FieldO
 
 function sentence(words: string): string {
   return `${words.charAt(0).toUpperCase()}${words.slice(1)}.`;
-}
-
-/** Seeds are drawn and named whole: at least, and at most. */
-function whole(count: SeedCount | null): SeedCount | null {
-  if (count === null) return null;
-  const { low, high } = count;
-  if (low === high) return { ...count, low: Math.round(low), high: Math.round(high) };
-  return { ...count, low: Math.floor(low), high: Math.ceil(high) };
 }

@@ -6,7 +6,6 @@ import { Way } from "@/components/ui/offered";
 import { dateInWords } from "@/lib/display/dates";
 import { effectiveSize, wholeNumber } from "@/lib/display/numbers";
 import type { VarietyRead } from "@/lib/registry/varieties/read-variety";
-import narrow from "./narrow-tables.module.css";
 
 const columns = [
   { key: "growOut", name: "Grow-out" },
@@ -37,36 +36,35 @@ export function GrowOutsSection({ read }: { read: VarietyRead }) {
       {growOuts.length === 0 ? (
         <p className="quiet">No grow-out of it is on record.</p>
       ) : (
-        <div className={narrow.growOuts}>
-          <SimpleTable
-            columns={columns}
-            rows={growOuts.map((growOut) => ({
-              id: growOut.id,
-              cells: {
-                growOut: <Link href={`/grow-outs/${growOut.id}`}>{growOut.name}</Link>,
-                sown: growOut.sown === null ? <Measured value={null} /> : dateInWords(growOut.sown),
-                steward: growOut.stewardId === null ? "" : (people.get(growOut.stewardId) ?? "a steward"),
-                standing: counted(growOut.plantsStanding),
-                parents: counted(growOut.seedParents),
-                size:
-                  crop.clonal || growOut.lots.length === 0 ? (
-                    ""
-                  ) : (
-                    <Size size={growOut.effectiveSize} floor={crop.plantsMin} />
-                  ),
-                gave:
-                  growOut.lots.length > 0
-                    ? growOut.lots.map((lot, index) => (
-                        <span key={lot.id}>
-                          {index > 0 ? ", " : ""}
-                          <Link href={`/lots/${lot.id}`}>{lot.number}</Link>
-                        </span>
-                      ))
-                    : (growOut.outcome ?? "no lot on record"),
-              },
-            }))}
-          />
-        </div>
+        <SimpleTable
+          entries
+          columns={columns}
+          rows={growOuts.map((growOut) => ({
+            id: growOut.id,
+            cells: {
+              growOut: <Link href={`/grow-outs/${growOut.id}`}>{growOut.name}</Link>,
+              sown: growOut.sown === null ? <Measured value={null} /> : dateInWords(growOut.sown),
+              steward: growOut.stewardId === null ? "" : (people.get(growOut.stewardId) ?? "a steward"),
+              standing: counted(growOut.plantsStanding),
+              parents: counted(growOut.seedParents),
+              size:
+                crop.clonal || growOut.lots.length === 0 ? (
+                  ""
+                ) : (
+                  <Size size={growOut.effectiveSize} floor={crop.plantsMin} />
+                ),
+              gave:
+                growOut.lots.length > 0
+                  ? growOut.lots.map((lot, index) => (
+                      <span key={lot.id}>
+                        {index > 0 ? ", " : ""}
+                        <Link href={`/lots/${lot.id}`}>{lot.number}</Link>
+                      </span>
+                    ))
+                  : (growOut.outcome ?? "no lot on record"),
+            },
+          }))}
+        />
       )}
     </Section>
   );

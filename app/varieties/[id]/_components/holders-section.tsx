@@ -8,7 +8,6 @@ import { mayHoldSeed } from "@/lib/registry/varieties/holders";
 import type { VarietyRead } from "@/lib/registry/varieties/read-variety";
 import type { Settings } from "@/lib/schemas/settings";
 import { holderName, unconfirmedWords } from "../../_words/explanations";
-import narrow from "./narrow-tables.module.css";
 
 const columns = [
   { key: "holder", name: "Holder" },
@@ -32,8 +31,9 @@ export function HoldersSection({ read, settings }: { read: VarietyRead; settings
       {holders.length === 0 ? (
         <p className="quiet">Nobody has seed of it on record.</p>
       ) : (
-        <div className={`stack-near ${narrow.holders}`}>
+        <div className="stack-near">
           <SimpleTable
+            entries
             columns={columns}
             rows={holders.map((holder) => ({
               id: holder.stewardId ?? "here",

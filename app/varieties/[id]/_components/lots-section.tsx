@@ -43,13 +43,15 @@ export function LotsSection({ read, units, renewal }: { read: VarietyRead; units
       ) : (
         <LotTable lots={held} read={read} units={units} renewal={renewal} />
       )}
-      <FoundersLine read={read} />
-      {gone.length > 0 ? (
-        <details>
-          <summary>{counted(gone.length, "lot")} used up</summary>
-          <LotTable lots={gone} read={read} units={units} renewal={renewal} />
-        </details>
-      ) : null}
+      <div className="stack-near">
+        <FoundersLine read={read} />
+        {gone.length > 0 ? (
+          <details>
+            <summary>{counted(gone.length, "lot")} used up</summary>
+            <LotTable lots={gone} read={read} units={units} renewal={renewal} />
+          </details>
+        ) : null}
+      </div>
     </Section>
   );
 }
@@ -62,9 +64,9 @@ function FoundersLine({ read: { variety, crop, lots, kinships } }: { read: Varie
   return (
     <p className="measure">
       {open === 0
-        ? `How its ${founders.length} founder lots are related is written down: `
+        ? `How its ${founders.length} founder lots are related is written down. `
         : `It has ${founders.length} founder lots, and of ${open === 1 ? "one pair" : `${open} pairs`} nobody has written how they are related: the span of what descends from both stays open. `}
-      <Link href={`/varieties/${variety.id}/kinship`}>how its founders are related</Link>
+      <Link href={`/varieties/${variety.id}/kinship`}>How its founders are related</Link>
     </p>
   );
 }
@@ -93,6 +95,7 @@ function LotTable({
   return (
     <div className={narrow.lots}>
       <SimpleTable
+        entries
         columns={columns}
         rows={lots.map((lot) => ({
           id: lot.id,
@@ -143,7 +146,7 @@ function TestCell({ lot, renewal }: { lot: LotOfVariety; renewal: number }) {
   const { germination, low, high, normal, sown, date } = test;
   const words = `${kOfN(normal, sown)}, ${percentSpan(low, high)}, ${dateInWords(date)}`;
   return (
-    <Link href={`/tests/${test.testId}`} className="row">
+    <Link href={`/tests/${test.testId}`} className={`row ${narrow.germination}`}>
       <span>{percent(germination, 0)}</span>
       <SpanBar
         value={germination}

@@ -14,8 +14,12 @@ export function NamesSection({ read: { variety, otherNames, possiblySame, ofCrop
       title="Other names"
       aside={
         <>
-          <Way href={`/varieties/${variety.id}/add/name`}>Add a name</Way>{" "}
-          {ofCrop.length === 0 ? null : <Way href={`/varieties/${variety.id}/add/same`}>Possibly the same as …</Way>}
+          <Way href={`/varieties/${variety.id}/add/name`}>Add a name</Way>
+          {ofCrop.length === 0 ? null : (
+            <Way before=", " href={`/varieties/${variety.id}/add/same`}>
+              Possibly the same as …
+            </Way>
+          )}
         </>
       }
     >

@@ -31,7 +31,7 @@ export function TypeSection({ read: { variety, traits } }: { read: VarietyRead }
               <div key={line.id} className={styles.line}>
                 <dt>
                   {line.trait}
-                  {line.part ? `, ${line.part}` : ""}
+                  {line.part && line.part !== line.trait ? `, ${line.part}` : ""}
                 </dt>
                 <dd>
                   {line.allowed}
