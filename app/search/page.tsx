@@ -59,6 +59,11 @@ export default async function Search({ searchParams }: { searchParams: Promise<{
               The first {lines.length} of {counted(shown, "find")}; another word narrows them.
             </p>
           ) : null}
+          <p className="counts not-on-paper">
+            <a href={href(kind).replace("/search", "/search/csv")} download>
+              {shown === 1 ? "The find" : "All finds"} as CSV
+            </a>
+          </p>
         </>
       )}
     </div>

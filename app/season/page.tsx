@@ -92,9 +92,18 @@ export default async function Season({
             </Section>
           ))}
         </div>
-        <Section id="progress" title="How far it has come">
-          <ProgressBars progress={progress} />
-        </Section>
+        <div className="stack">
+          <Section id="progress" title="How far it has come">
+            <ProgressBars progress={progress} />
+          </Section>
+          {items.length > 0 ? (
+            <p className="counts not-on-paper">
+              <a href="/season/csv" download>
+                All that waits, as CSV
+              </a>
+            </p>
+          ) : null}
+        </div>
       </div>
     </div>
   );

@@ -55,8 +55,8 @@ export function yearTicks(first: number, last: number, most: number): number[] {
 export function yearAxis(first: number, last: number, most: number): { ends: [number, number]; ticks: number[] } {
   const room = Math.max(0.35, (last - first) * 0.03);
   const [from, to] = [first - room, last + room];
-  const within = yearTicks(first - room, last + room, most).filter((year) => year >= from && year <= to);
-  if (within.length > 0) return { ends: [from, to], ticks: within };
+  const [earliest, latest] = [Math.ceil(from), Math.floor(to)];
+  if (earliest <= latest) return { ends: [from, to], ticks: yearTicks(earliest, latest, most) };
   const nearest = Math.round((first + last) / 2);
   return { ends: [Math.min(from, nearest - 0.1), Math.max(to, nearest + 0.1)], ticks: [nearest] };
 }

@@ -1,6 +1,6 @@
 import { useId } from "react";
 import type { Column } from "./cells";
-import styles from "./table.module.css";
+import styles from "./tools.module.css";
 
 /** Which columns are shown: a list of ticks over the page. The first column always stands. */
 export function ColumnChooser({

@@ -20,6 +20,7 @@ import styles from "./table.module.css";
 import { type SearchParameters, shownColumns, type TableAddress, tableHref } from "./table-address";
 import { TableBody } from "./table-body";
 import { TableHead } from "./table-head";
+import tools from "./tools.module.css";
 import { useTableState } from "./use-table-state";
 
 const features = tableFeatures({ rowSortingFeature, columnVisibilityFeature, sortedRowModel: createSortedRowModel() });
@@ -104,8 +105,9 @@ export function DataTable({
   const all = total ?? rows.length;
   return (
     <div className={styles.frame}>
-      <div className={styles.tools}>
-        <form className={styles.filter} action={path} onSubmit={(event) => event.preventDefault()}>
+      <div className={tools.tools}>
+        <form className={tools.filter} action={path} onSubmit={(event) => event.preventDefault()}>
+          <KeptOnSubmit href={tableHref(path, { ...state, filter: "" }, others)} />
           <label htmlFor={filterId}>{filterLabel}</label>
           <input
             id={filterId}
@@ -116,7 +118,7 @@ export function DataTable({
             onChange={(event) => change({ ...state, filter: event.target.value }, "typing")}
           />
         </form>
-        <p className={styles.count} role="status">
+        <p className={tools.count} role="status">
           {rowsInWords(sorted.length, all, noun, by)}
         </p>
         <SortChoice columns={shown} sort={state.sort} choose={(sort) => change({ ...state, sort })} />
@@ -126,7 +128,7 @@ export function DataTable({
           choose={(keys) => change({ ...state, columns: keys })}
         />
         {csv ? (
-          <a className={styles.tool} href={tableHref(csv, state, others)} download>
+          <a className={tools.tool} href={tableHref(csv, state, others)} download>
             As CSV
           </a>
         ) : null}
@@ -156,4 +158,10 @@ function rowsInWords(drawn: number, all: number, noun: string, by: "here" | "ser
   return by === "server"
     ? `${counted(all, noun)}, ${wholeNumber(drawn)} of them here`
     : `${wholeNumber(drawn)} of ${counted(all, noun)}`;
+}
+
+/** What else stands in the address, for a browser that sends the form itself. */
+function KeptOnSubmit({ href }: { href: string }) {
+  const kept = new URLSearchParams(href.split("?")[1] ?? "");
+  return [...kept].map(([name, value]) => <input key={`${name} ${value}`} type="hidden" name={name} value={value} />);
 }

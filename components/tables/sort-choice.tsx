@@ -1,7 +1,7 @@
 import { useId } from "react";
 import type { Column } from "./cells";
-import styles from "./table.module.css";
 import type { TableAddress } from "./table-address";
+import styles from "./tools.module.css";
 
 /** Sorting on a phone, where the heads of the columns are not drawn. */
 export function SortChoice({

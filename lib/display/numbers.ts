@@ -95,12 +95,14 @@ export function kOfN(count: number, of: number): string {
   return of > 0 ? `${counts} (${percent(count / of)})` : counts;
 }
 
-/** A weight in grams: "0.84 g", "6.8 g", "168.8 g", "2,400 g". */
+/** A weight in grams: "0.0042 g", "0.84 g", "6.8 g", "168.8 g", "2,400 g". */
 export function grams(value: number | null): string {
   if (value === null) return unknown;
-  if (value > 0 && value < 0.005) return `below${blank}0.01${blank}g`;
+  if (value > 0 && value < 0.00005) return `below${blank}0.0001${blank}g`;
   const size = Math.abs(value);
-  return `${plainNumber(value, size < 10 ? 2 : size < 1000 ? 1 : 0)}${blank}g`;
+  // of dust-fine seed a hundredth of a gram is many hundred seeds
+  const places = size < 0.01 ? 4 : size < 0.1 ? 3 : size < 10 ? 2 : size < 1000 ? 1 : 0;
+  return `${plainNumber(value, places)}${blank}g`;
 }
 
 /** Seeds that were counted one by one: "1,236 seeds", "1 seed". */

@@ -103,7 +103,9 @@ describe("weights and seeds", () => {
     expect(shown(grams(168.84))).toBe("168.8_g");
     expect(shown(grams(2400.4))).toBe("2,400_g");
     expect(shown(grams(0))).toBe("0_g");
-    expect(shown(grams(0.001))).toBe("below_0.01_g");
+    expect(shown(grams(0.0421))).toBe("0.042_g");
+    expect(shown(grams(0.0001))).toBe("0.0001_g");
+    expect(shown(grams(0.00004))).toBe("below_0.0001_g");
     expect(grams(null)).toBe("unknown");
   });
 

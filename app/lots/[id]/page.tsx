@@ -124,7 +124,18 @@ export default async function LotPage(props: Props) {
       <Section
         id="containers"
         title="Containers and places"
-        aside={<Way href={`${at}/containers/new`}>one more container</Way>}
+        aside={
+          <>
+            <Way href={`${at}/containers/new`} after={read.containers.length > 0 ? ", " : ""}>
+              one more container
+            </Way>
+            {read.containers.length > 0 ? (
+              <a href={`${at}/containers/csv`} download>
+                as CSV
+              </a>
+            ) : null}
+          </>
+        }
       >
         <ContainersOfLot read={read} units={units} />
       </Section>

@@ -35,6 +35,9 @@ export interface Balance<E extends BookedEntry = BookedEntry> {
 /** A debt of this many grams is within weighing error. */
 export const tolerableDebtGrams = 0.5;
 
+/** 138.1 − 80.4 − 57.7 leaves 7e-15 in binary: an empty jar. */
+const binaryDustGrams = 1e-9;
+
 const incoming: ReadonlySet<string> = new Set<LedgerKind>(["received", "harvested", "blended-in"]);
 
 /** Whether a kind of entry brings seed into the jar. */
@@ -92,6 +95,7 @@ function booked<E extends BookedEntry>(
     weighedOnce = true;
     const before = balance;
     balance = entry.kind === "weighed" ? grams : bringsIn(entry.kind) ? balance + grams : balance - grams;
+    if (Math.abs(balance) < binaryDustGrams) balance = 0;
     each(entry, before, balance);
   }
   return weighedOnce ? balance : null;

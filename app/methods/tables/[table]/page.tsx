@@ -40,7 +40,15 @@ export default async function Table({ params }: Params) {
         </p>
       </PageHead>
       {own.length > 0 ? <OwnValues table={table} own={own} /> : null}
-      <Section id="rows" title="The table">
+      <Section
+        id="rows"
+        title="The table"
+        aside={
+          <a href={`/methods/tables/${table.key}/csv`} download>
+            as CSV
+          </a>
+        }
+      >
         <SimpleTable
           entries
           columns={[
