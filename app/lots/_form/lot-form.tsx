@@ -5,6 +5,7 @@ import type { ReactNode } from "react";
 import { DraftLine } from "@/components/drafts";
 import { Button, FormRefusals } from "@/components/ui";
 import { refusalsForSummary } from "@/lib/display/refusals";
+import { stoodAs, stoodField } from "@/lib/schemas/written-meanwhile";
 import type { FormDeed } from "./form-answer";
 import styles from "./lot-form.module.css";
 import { type FieldOf, useFormAnswer } from "./use-form-answer";
@@ -23,6 +24,7 @@ export function LotForm({
   submit,
   back,
   standing,
+  corrects = false,
   children,
 }: {
   draft: string;
@@ -33,6 +35,8 @@ export function LotForm({
   /** where one goes without storing anything */
   back: string;
   standing: ReactNode;
+  /** it changes what is written: then it says what stood there when it was opened, so that nothing written meanwhile is lost */
+  corrects?: boolean;
   children: (field: FieldOf) => ReactNode;
 }) {
   const { answer, send, sending, field, keep, kept, restored, again } = useFormAnswer(draftKey, deed, start);
@@ -48,6 +52,7 @@ export function LotForm({
       <FormRefusals refusals={refusalsForSummary(answer.refusals, labels)} />
       <div key={restored ? "restored" : "begun"} className={styles.fields}>
         {children(field)}
+        {corrects ? <input type="hidden" name={stoodField} value={field(stoodField).value || stoodAs(start)} /> : null}
       </div>
       <p className={styles.standing}>{standing}</p>
       <div className="row">

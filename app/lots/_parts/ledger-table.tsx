@@ -82,13 +82,28 @@ function What({
       </Way>
       {other ? <>, {entry.otherLotId ? <Link href={`/lots/${entry.otherLotId}`}>{other}</Link> : other}</> : null}
       {entry.writtenUnder ? <span className={styles.note}>written under {entry.writtenUnder}</span> : null}
-      {entry.notes ? <span className={styles.note}>{entry.notes}</span> : null}
+      {entry.notes ? <Note words={entry.notes} /> : null}
       {warnings.map((warning) => (
         <span key={warning.code} className={styles.odd}>
           {warning.text}
         </span>
       ))}
     </>
+  );
+}
+
+/** So many letters of a note stand in the ledger; of more, the rest is folded behind them. */
+const longestNote = 240;
+
+function Note({ words }: { words: string }) {
+  if (words.length <= longestNote) return <span className={styles.note}>{words}</span>;
+  const end = words.lastIndexOf(" ", longestNote / 2);
+  const cut = end > 0 ? end : longestNote / 2;
+  return (
+    <details className={`${styles.note} whole-on-paper`}>
+      <summary>{words.slice(0, cut)} …</summary>
+      {words.slice(cut)}
+    </details>
   );
 }
 

@@ -6,16 +6,22 @@ import { chooseSeedCoat } from "@/lib/registry/varieties/choose-seed-coat";
 import { correctStrain } from "@/lib/registry/varieties/correct-strain";
 import { correctTypeTrait } from "@/lib/registry/varieties/correct-type-trait";
 import { correctVariety } from "@/lib/registry/varieties/correct-variety";
+import { varietyOf } from "@/lib/registry/varieties/variety-of";
 import { textsOfForm } from "@/lib/schemas/varieties/form-texts";
+import { joinedWithMeanwhile } from "@/lib/schemas/written-meanwhile";
 import { current } from "../../_session/current";
 import { refusedForm } from "../_forms/answer";
-import type { FormAnswer } from "../_forms/field-spec";
+import { type FormAnswer, textsOfFields } from "../_forms/field-spec";
+import { varietyFields } from "../_words/variety-fields";
 
 /** Stores what was corrected of a variety. */
 export async function storeCorrection(varietyId: string, _before: FormAnswer, form: FormData): Promise<FormAnswer> {
-  const typed = textsOfForm(form);
   const { db, actor } = await current("record");
-  const stored = await correctVariety(db, actor, varietyId, typed);
+  const found = await varietyOf(db.read, varietyId);
+  const now = found.ok ? textsOfFields(varietyFields(found.value)) : {};
+  const { typed, texts, refusals } = joinedWithMeanwhile(textsOfForm(form), now);
+  if (refusals.length > 0) return refusedForm(refusals, typed);
+  const stored = await correctVariety(db, actor, varietyId, texts);
   if (!stored.ok) return refusedForm(stored.refusals, typed);
   revalidatePath("/", "layout");
   redirect(`/varieties/${varietyId}`);

@@ -25,3 +25,10 @@ export interface FormAnswer {
 }
 
 export const unanswered: FormAnswer = { refusals: [], typed: {} };
+
+/** What stands in the fields of a form that a person fills in. */
+export function textsOfFields(fields: readonly FieldSpec[]): Record<string, string> {
+  return Object.fromEntries(
+    fields.flatMap((field) => (field.kind === "hidden" ? [] : [[field.name, field.value ?? ""] as const])),
+  );
+}

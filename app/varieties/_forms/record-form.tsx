@@ -2,8 +2,8 @@
 
 import { useActionState } from "react";
 import { Button, ButtonLink, FormRefusals } from "@/components/ui";
-import type { FieldSpec, FormAnswer } from "./field-spec";
-import { unanswered } from "./field-spec";
+import { stoodAs, stoodField } from "@/lib/schemas/written-meanwhile";
+import { type FieldSpec, type FormAnswer, textsOfFields, unanswered } from "./field-spec";
 import { FormField } from "./form-field";
 import styles from "./record-form.module.css";
 
@@ -16,12 +16,15 @@ export function RecordForm({
   action,
   confirm,
   back,
+  corrects = false,
 }: {
   fields: readonly FieldSpec[];
   action: (before: FormAnswer, form: FormData) => Promise<FormAnswer>;
   confirm: string;
   /** where to go without storing anything */
   back: { href: string; words: string };
+  /** it changes what is written: then it says what stood there when it was opened, so that nothing written meanwhile is lost */
+  corrects?: boolean;
 }) {
   const [answer, send, storing] = useActionState(action, unanswered);
   const labels = Object.fromEntries(
@@ -43,6 +46,9 @@ export function RecordForm({
           refusals={answer.refusals.filter((each) => each.field === field.name).map((each) => each.sentence)}
         />
       ))}
+      {corrects ? (
+        <input type="hidden" name={stoodField} value={answer.typed[stoodField] ?? stoodAs(textsOfFields(fields))} />
+      ) : null}
       <div className={styles.actions}>
         <Button type="submit" kind="chief" disabled={storing}>
           {storing ? "Storing" : confirm}

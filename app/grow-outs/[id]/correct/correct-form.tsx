@@ -26,6 +26,7 @@ export function CorrectForm({
       labels={{ ...planLabels, sown: "Sown", seedsSown: "Seeds sown", reason: "What was wrong" }}
       submit="Put it right"
       back={`/grow-outs/${growOutId}`}
+      corrects
       standing="This is an entry in the records: what stood there before stays in the history, and History can take it back."
     >
       {(field) => (

@@ -3,8 +3,8 @@ import { notFound } from "next/navigation";
 import { readPlanGround } from "@/lib/registry/grow-outs/read-plan-ground";
 import { current } from "../../../_session/current";
 import { unitsOf } from "../../../lots/_words/units-of";
+import { fieldsOfGrowOut } from "../../_form/fields-of-grow-out";
 import { offersOf } from "../../_form/plan-offers";
-import { textsOfParents } from "../../_form/typed-parents";
 import { GrowOutPageHead } from "../_components/grow-out-page-head";
 import { growOutOfPage } from "../read";
 import { CorrectForm } from "./correct-form";
@@ -16,18 +16,7 @@ export default async function CorrectGrowOut({ params }: { params: Promise<{ id:
   const read = await growOutOfPage((await params).id);
   const ground = read && (await readPlanGround(db, read.variety.id, { settings, today }));
   if (!read || !ground) notFound();
-  const { growOut, variety, parents, steward } = read;
-  const start = {
-    name: growOut.name,
-    purpose: growOut.purpose ?? "",
-    steward: steward ?? "",
-    plantsPlanned: growOut.plantsPlanned?.toString() ?? "",
-    seedParentsPlanned: growOut.seedParentsPlanned?.toString() ?? "",
-    sown: growOut.sown ?? "",
-    seedsSown: growOut.seedsSown?.toString() ?? "",
-    note: growOut.note ?? "",
-    ...textsOfParents(parents),
-  };
+  const { growOut, variety } = read;
   const sown = growOut.sown !== null;
   return (
     <div className="sheet stack">
@@ -40,7 +29,12 @@ export default async function CorrectGrowOut({ params }: { params: Promise<{ id:
           ? "This puts right what is written. It moves no seed: an amount in a ledger is put right in that ledger."
           : "Nothing is sown yet, so everything of the plan may change."}
       </GrowOutPageHead>
-      <CorrectForm growOutId={growOut.id} start={start} offers={offersOf(ground, unitsOf(settings))} sown={sown} />
+      <CorrectForm
+        growOutId={growOut.id}
+        start={fieldsOfGrowOut(read)}
+        offers={offersOf(ground, unitsOf(settings))}
+        sown={sown}
+      />
     </div>
   );
 }

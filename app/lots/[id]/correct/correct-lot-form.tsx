@@ -39,6 +39,7 @@ export function CorrectLotForm({
       labels={labels}
       submit="Put it right"
       back={`/lots/${lotId}`}
+      corrects
       standing="What stood here before stays in the lot's history, and History can put it back."
     >
       {(field) => (

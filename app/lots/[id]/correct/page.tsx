@@ -3,6 +3,7 @@ import { notFound } from "next/navigation";
 import { namesForForms } from "@/lib/registry/lots/names-for-forms";
 import { readHead } from "@/lib/registry/lots/read-head";
 import { current } from "../../../_session/current";
+import { fieldsOfLot } from "../../_form/fields-of-lot";
 import { LotPageHead } from "../../_parts/lot-page-head";
 import { CorrectLotForm } from "./correct-lot-form";
 
@@ -13,23 +14,6 @@ export default async function CorrectLot({ params }: { params: Promise<{ id: str
   const lot = await readHead(db.read, (await params).id);
   if (!lot) notFound();
   const { stewards } = await namesForForms(db);
-  const start = {
-    year: lot.year ?? "",
-    yearWords: lot.yearWords ?? "",
-    holder: lot.holder ?? "",
-    status: lot.status ?? "",
-    statusReason: lot.statusReason ?? "",
-    notes: lot.notes ?? "",
-    thousandSeedGrams: lot.thousandSeedGrams === null ? "" : String(lot.thousandSeedGrams),
-    identityGrade: lot.identityGrade ?? "",
-    treatment: lot.treatment ?? "",
-    treatmentSubstance: lot.treatmentSubstance ?? "",
-    donorNumber: lot.donorNumber ?? "",
-    founderLines: lot.founderLines ?? "",
-    inbreeding: lot.inbreeding === null ? "" : String(lot.inbreeding),
-    isolationGrade: lot.isolationGrade ?? "",
-    isolationReasons: lot.isolationReasons ?? "",
-  };
   return (
     <div className="sheet stack">
       <LotPageHead lot={lot} title="Put it right">
@@ -38,7 +22,7 @@ export default async function CorrectLot({ params }: { params: Promise<{ id: str
       <CorrectLotForm
         lotId={lot.id}
         founder={lot.kind === "founder"}
-        start={start}
+        start={fieldsOfLot(lot)}
         stewards={stewards.map((name) => ({ value: name, words: name }))}
       />
     </div>

@@ -22,6 +22,7 @@ export default async function CorrectSteward({ params }: { params: Promise<{ id:
       <PageHead title={steward.name ?? "A steward"} kind="Steward" />
       <RecordForm
         fields={stewardFields(steward)}
+        corrects
         action={storeStewardCorrection.bind(null, id)}
         confirm="Store the correction"
         back={{ href: "/stewards", words: "Back to the stewards" }}

@@ -34,16 +34,16 @@ export function LotsSection({ read, units, renewal }: { read: VarietyRead; units
   );
   return (
     <Section id="lots" title="Lots" aside={read.lots.length > 0 ? all : undefined}>
-      {held.length === 0 ? (
-        <p className="quiet">
-          {read.lots.length === 0
-            ? "No lot of it is on record yet: enter the jar that you have."
-            : "No seed is left on record."}
-        </p>
-      ) : (
-        <LotTable lots={held} read={read} units={units} renewal={renewal} />
-      )}
       <div className="stack-near">
+        {held.length === 0 ? (
+          <p className="quiet">
+            {read.lots.length === 0
+              ? "No lot of it is on record yet: enter the jar that you have."
+              : "No seed is left on record."}
+          </p>
+        ) : (
+          <LotTable lots={held} read={read} units={units} renewal={renewal} />
+        )}
         <FoundersLine read={read} />
         {gone.length > 0 ? (
           <details>
@@ -146,7 +146,7 @@ function TestCell({ lot, renewal }: { lot: LotOfVariety; renewal: number }) {
   const { germination, low, high, normal, sown, date } = test;
   const words = `${kOfN(normal, sown)}, ${percentSpan(low, high)}, ${dateInWords(date)}`;
   return (
-    <Link href={`/tests/${test.testId}`} className={`row ${narrow.germination}`}>
+    <Link href={`/tests/${test.testId}`} className={narrow.germination}>
       <span>{percent(germination, 0)}</span>
       <SpanBar
         value={germination}
