@@ -6,7 +6,7 @@ import { Button, type ButtonKind } from "./button";
 
 const standing = {
   entry: "This is an entry in the records: History can take it back.",
-  act: "This is an act with the seed itself: nothing here can take it back.",
+  act: "This is an act with the seed itself: nothing here can take it back. Only a record that was written by mistake can be, in History.",
   forgetting: "This is for good: nothing here brings it back.",
   phone: "It is stored on this phone, and goes into the registry by itself; there History can take it back.",
   people: "This is about who may come in: it touches no record, and is changed on this page alone.",
