@@ -9,6 +9,7 @@ import {
   plainNumber,
   seedsAbout,
   seedsCounted,
+  significant,
   span,
   wholeNumber,
 } from "@/lib/display/numbers";
@@ -67,7 +68,7 @@ export async function enterFounder(walk: Walk): Promise<void> {
 export async function weighAndTestFounder(walk: Walk): Promise<void> {
   const { page, at } = walk;
   await weighSeeds(page, founder.weighed, "2024-02-11");
-  const perGram = plainNumber(1 / first.seed, 2);
+  const perGram = significant(1 / first.seed, 3);
   const weight = `A thousand seeds weigh ${plainNumber(1000 * first.seed, 2)} g: ${perGram} seeds in a gram.`;
   await says(section(page, "Seed weight"), weight);
   await follow(page, "a new test");
