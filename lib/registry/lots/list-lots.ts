@@ -3,7 +3,7 @@ import { type LotListQuery, lotsOnPage } from "@/lib/schemas/lots/list-query";
 import { compareCodePoints } from "@/lib/science/code-point-order";
 import { allRows } from "./all-rows";
 import { filterRows, type RenewalLines, seedOf } from "./filter-rows";
-import { findRows } from "./find-rows";
+import { findRows, namedFirst } from "./find-rows";
 import type { LotRow } from "./lot-row";
 import { sortRows } from "./sort-rows";
 
@@ -65,7 +65,8 @@ export async function lotsAskedFor(db: Database, query: LotListQuery, lines: Ren
 
 function foundRows(all: readonly LotRow[], query: LotListQuery, lines: RenewalLines) {
   const { rows, near } = findRows(filterRows(all, query, lines), query.filter);
-  return { rows: sortRows(rows, query.sort), near };
+  const sorted = sortRows(rows, query.sort);
+  return { rows: query.sort === null ? namedFirst(sorted, query.filter) : sorted, near };
 }
 
 // What stands in the filters follows from the rows alone, which are kept until something changes.

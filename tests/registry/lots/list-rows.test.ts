@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { filterRows } from "@/lib/registry/lots/filter-rows";
-import { findRows } from "@/lib/registry/lots/find-rows";
+import { findRows, namedFirst } from "@/lib/registry/lots/find-rows";
 import type { LotRow } from "@/lib/registry/lots/lot-row";
 import { sortRows } from "@/lib/registry/lots/sort-rows";
 import { LotListQuerySchema } from "@/lib/schemas/lots/list-query";
@@ -66,6 +66,19 @@ test("words of a search are found begun and in any order, in names, numbers, hol
   expect(numbers(findRows(rows, " q 4").rows)).toEqual(["Q 4"]);
   expect(numbers(findRows(rows, "zoe markel").rows)).toEqual(["Q 5"]);
   expect(findRows(rows, "  ").rows).toHaveLength(5);
+});
+
+test("a running number begins a word, and the lot of which the whole number was typed stands first", () => {
+  const rows = [
+    row("Kettle 10", { code: "9X9H29T49" }),
+    row("Kettle 90", { holder: "Osk", grams: 20 }),
+    row("Kettle 9", { grams: 0 }),
+    row("Kettle 19"),
+  ];
+  const found = findRows(rows, "kettle 9").rows;
+  expect(numbers(found)).toEqual(["Kettle 10", "Kettle 90", "Kettle 9"]);
+  expect(numbers(namedFirst(sortRows(found, null), "Kettle 9"))).toEqual(["Kettle 9", "Kettle 10", "Kettle 90"]);
+  expect(numbers(namedFirst(found, null))).toEqual(numbers(found));
 });
 
 test("a slip is forgiven only where nothing is written just so, and said", () => {

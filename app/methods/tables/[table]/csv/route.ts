@@ -16,7 +16,7 @@ export async function GET(request: Request, { params }: { params: Promise<{ tabl
     { key: "of", name: "Of", kind: "words" },
     { key: "detail", name: "Detail", kind: "words" },
     ...table.fields.map(({ key, name }) => ({ key: `field ${key}`, name, kind: "words" as const })),
-    { key: "source", name: "From", kind: "words" },
+    { key: "source", name: "Source", kind: "words" },
     { key: "mark", name: "How far checked", kind: "words" },
     { key: "own", name: "Your own values", kind: "words" },
   ];
