@@ -54,7 +54,7 @@ export function keepingExplanation({ lot }: LotRead, keeping: Forecast, settings
         ? [
             {
               name: `usual life of ${lot.crop.commonName}`,
-              value: `${plainNumber(usualLife.low, 1)} to ${plainNumber(usualLife.high, 1)} years`,
+              value: yearsInWords(usualLife),
               href: `/crops/${lot.crop.cropKey}`,
             },
           ]
@@ -85,6 +85,11 @@ export function keepingExplanation({ lot }: LotRead, keeping: Forecast, settings
     ],
     calc: `echo '${JSON.stringify(given)}' | npm run --silent calc -- viability-forecast`,
   };
+}
+
+function yearsInWords({ low, high }: { low: number; high: number }): string {
+  const years = `${plainNumber(high, 1)} ${high === 1 ? "year" : "years"}`;
+  return low === high ? years : `${plainNumber(low, 1)} to ${years}`;
 }
 
 const DOUBT_OF_CONSTANTS =

@@ -93,8 +93,8 @@ function whatStandsAgainst({ give, figures, keeping }: LotRead, settings: Settin
   return [
     ...tested,
     line("line for renewing (setting)", settings.renewalPlan),
-    { name: "it likely passes that line", value: `about ${keeping.until.likely.slice(0, 4)}`, href: "#jar" },
-    { name: "chance that the last test was below it", value: probability(keeping.forecast.probabilityBelowNow) },
+    { name: "when it likely passed that line", value: `about ${keeping.until.likely.slice(0, 4)}`, href: "#jar" },
+    { name: "chance that it was below at the last test", value: probability(keeping.forecast.probabilityBelowNow) },
   ];
 }
 
