@@ -17,7 +17,7 @@ export type TestColumn = (typeof testColumns)[number];
 
 const sortable: readonly TestColumn[] = ["test", "lot", "variety", "crop", "set-up", "sown", "germination"];
 
-export const testsAPage = 100;
+export const testsAPage = 60;
 
 const oneText = z
   .union([z.string(), z.array(z.string()).transform((texts) => texts[0] ?? "")])
