@@ -1,4 +1,4 @@
-import { effectiveSize } from "@/lib/science/effective-size/effective-size";
+import { sizeOfSoundParents } from "@/lib/science/effective-size/effective-size";
 import type { PlotParents } from "@/lib/science/effective-size/plot-parents";
 import { atOnce, ITEMS_A_STEP, type Steps } from "@/lib/science/in-steps";
 import { lineageInSteps } from "@/lib/science/lineage/lineage";
@@ -184,8 +184,7 @@ class Graph {
       const share = this.pedigree.parentShare[link] ?? 0;
       inbreeding += share * (figures[this.#parentRank(link)]?.inbreeding ?? 0);
     }
-    const size = effectiveSize({ inbreeding, ...plot });
-    return size.ok ? size.value.effectiveSize : null;
+    return sizeOfSoundParents(plot, inbreeding);
   }
 
   /** Places of a node and all its ancestors, the nearest first. */

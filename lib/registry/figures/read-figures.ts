@@ -177,7 +177,9 @@ class KeptFigures implements LotFigures {
 }
 
 function withCounts({ lastTest, tested }: LotFigure): LastTest | null {
-  return lastTest && tested && { ...lastTest, testId: tested.id, sown: tested.sown, normal: tested.normal };
+  if (!lastTest || !tested) return null;
+  const { test, date, germination, low, high } = lastTest;
+  return { test, date, germination, low, high, testId: tested.id, sown: tested.sown, normal: tested.normal };
 }
 
 /** Stored records were checked when they were stored; where they no longer fit together, the sentences say where. */

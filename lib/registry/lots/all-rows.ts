@@ -1,5 +1,4 @@
-import { type Database, readTogether, type Selection, sql } from "@/lib/db";
-import { grouped } from "../change-set/grouped";
+import { type Database, type Gathered, readTogether, type Selection, sql } from "@/lib/db";
 import { keptUntilChange } from "../change-set/kept-until-change";
 import { profileOfCrop } from "../crops/profile-of-crop";
 import { figuresOfAll, type LotFigures } from "../figures/read-figures";
@@ -21,6 +20,8 @@ interface CropProfile {
   readonly matingSystem: string | null;
 }
 
+type OfVariety = "variety" | "seedCoat" | "cropKey" | "crop";
+
 type Figured =
   | "grams"
   | "live"
@@ -31,23 +32,22 @@ type Figured =
   | "generations"
   | "usualLifeYears";
 
-interface LotSql extends Omit<LotRow, "otherNames" | "places" | "otherNumbers" | "otherCodes" | Figured>, CropProfile {
-  readonly cropId: string;
+interface LotSql extends Omit<LotRow, "otherNames" | "places" | "otherNumbers" | "otherCodes" | OfVariety | Figured> {
   readonly founderLines: string | null;
 }
 
-const lotsWithCrops: Selection<LotSql> = {
+interface VarietySql extends CropProfile, Pick<LotRow, OfVariety> {
+  readonly id: string;
+  readonly cropId: string;
+}
+
+const lotsOfAll: Selection<LotSql> = {
   columns: {
     id: "text",
     number: "text",
     code: "text",
     kind: "text",
     varietyId: "text",
-    variety: "text",
-    seedCoat: "text",
-    cropId: "text",
-    cropKey: "text",
-    crop: "text",
     holderId: "text",
     holder: "text",
     year: "text",
@@ -58,33 +58,45 @@ const lotsWithCrops: Selection<LotSql> = {
     notes: "text",
     thousandSeedGrams: "number",
     founderLines: "text",
+  },
+  rows: sql`
+    SELECT l."id", l."number", l."code", l."kind", l."varietyId", l."holderId", p."name" AS "holder", l."year", l."yearFirst", l."yearLast",
+      l."status", l."treatment", l."notes", l."thousandSeedGrams", l."founderLines"
+    FROM "Lot" l LEFT JOIN "Person" p ON p."stewardId" = l."holderId"
+    WHERE l."sameAsId" IS NULL ORDER BY l."id"`,
+};
+
+const varietiesOfLots: Selection<VarietySql> = {
+  columns: {
+    id: "text",
+    variety: "text",
+    seedCoat: "text",
+    cropId: "text",
+    cropKey: "text",
+    crop: "text",
     seedsPerGramMin: "number",
     seedsPerGramMax: "number",
     seedLifeYearsMax: "number",
     matingSystem: "text",
   },
   rows: sql`
-    SELECT l."id", l."number", l."code", l."kind", l."varietyId", v."name" AS "variety", v."seedCoat", c."id" AS "cropId", c."key" AS "cropKey",
-      c."commonName" AS "crop", l."holderId", p."name" AS "holder", l."year", l."yearFirst", l."yearLast", l."status", l."treatment", l."notes",
-      l."thousandSeedGrams", l."founderLines", c."seedsPerGramMin", c."seedsPerGramMax",
-      c."seedLifeYearsMax", c."matingSystem"
-    FROM "Lot" l JOIN "Variety" v ON v."id" = l."varietyId" JOIN "Crop" c ON c."id" = v."cropId"
-      LEFT JOIN "Person" p ON p."stewardId" = l."holderId"
-    WHERE l."sameAsId" IS NULL ORDER BY l."id"`,
+    SELECT v."id", v."name" AS "variety", v."seedCoat", c."id" AS "cropId", c."key" AS "cropKey", c."commonName" AS "crop",
+      c."seedsPerGramMin", c."seedsPerGramMax", c."seedLifeYearsMax", c."matingSystem"
+    FROM "Variety" v JOIN "Crop" c ON c."id" = v."cropId" ORDER BY v."id"`,
 };
 
 const ownFields = ["seedsPerGramMin", "seedsPerGramMax", "seedLifeYearsMax", "matingSystem"] as const;
 
 interface TextSql {
   readonly what: "name" | "place" | "record" | "code" | (typeof ownFields)[number];
-  /** the variety, lot or crop that it belongs to */
-  readonly of: string;
   readonly words: string;
 }
 
-/** Other names of varieties, places of lots, numbers and codes of their other records, and own values of crops. */
-const textsOfLots: Selection<TextSql> = {
-  columns: { what: "text", of: "text", words: "text" },
+/** Under the variety, lot or crop that they belong to: other names of varieties, places of lots, numbers and codes of their other records, and own values of crops. */
+const textsOfLots: Gathered<TextSql> = {
+  columns: { what: "text", words: "text" },
+  under: "of",
+  by: "id",
   rows: sql`
     SELECT 'name' AS "what", n."varietyId" AS "of", n."name" AS "words", n."id" FROM "VarietyName" n WHERE n."possiblySameAsId" IS NULL
     UNION ALL
@@ -95,48 +107,56 @@ const textsOfLots: Selection<TextSql> = {
     UNION ALL
     SELECT 'code', o."sameAsId", o."code", o."id" FROM "Lot" o WHERE o."sameAsId" IS NOT NULL
     UNION ALL
-    SELECT o."field", o."cropId", o."value", o."id" FROM "CropOverride" o WHERE o."field" IN ('seedsPerGramMin', 'seedsPerGramMax', 'seedLifeYearsMax', 'matingSystem')
-    ORDER BY "id"`,
+    SELECT o."field", o."cropId", o."value", o."id" FROM "CropOverride" o WHERE o."field" IN ('seedsPerGramMin', 'seedsPerGramMax', 'seedLifeYearsMax', 'matingSystem')`,
 };
 
+type Texts = ReadonlyMap<string, readonly TextSql[]>;
+
 async function readRows(db: Database): Promise<readonly LotRow[]> {
-  const { lots, texts } = await readTogether(db, { lots: lotsWithCrops, texts: textsOfLots });
+  const { lots, varieties, texts } = await readTogether(db, {
+    lots: lotsOfAll,
+    varieties: varietiesOfLots,
+    texts: textsOfLots,
+  });
   const figures = await figuresOfAll(db);
-  const byWhat = grouped(texts, (row) => `${row.what} ${row.of}`);
-  const told = (what: TextSql["what"], of: string) => (byWhat.get(`${what} ${of}`) ?? []).map((each) => each.words);
   const lines = founderLinesOf(lots);
-  const profiles = new Map<string, CropProfile>();
-  const profileOf = (lot: LotSql) => {
-    const known = profiles.get(lot.cropId) ?? ownProfile(lot, told);
-    profiles.set(lot.cropId, known);
-    return known;
-  };
-  return lots.map((lot) => {
-    const names = told("name", lot.varietyId);
-    const more = {
-      otherNames: names,
-      places: [...new Set(told("place", lot.id))],
-      otherNumbers: told("record", lot.id),
-      otherCodes: told("code", lot.id),
-    };
-    return rowOf(lot, more, profileOf(lot), figures.get(lot.id), lines);
+  const profiles = new Map(
+    varieties.map((of) => [of.id, { ...of, profile: ownProfile(of, texts), otherNames: told(texts, "name", of.id) }]),
+  );
+  return lots.flatMap((lot) => {
+    const variety = profiles.get(lot.varietyId);
+    return variety ? [rowOf(lot, variety, texts, figures.get(lot.id), lines)] : [];
   });
 }
 
-/** The crop of a lot with the steward's own values in place. */
-function ownProfile(lot: LotSql, told: (what: TextSql["what"], of: string) => string[]): CropProfile {
-  const { seedsPerGramMin, seedsPerGramMax, seedLifeYearsMax, matingSystem } = lot;
-  const own = ownFields.flatMap((field) => told(field, lot.cropId).map((value) => ({ field, value })));
+const nothing: readonly string[] = [];
+
+function told(texts: Texts, what: TextSql["what"], of: string): readonly string[] {
+  const own = texts.get(of);
+  return own ? own.filter((each) => each.what === what).map(({ words }) => words) : nothing;
+}
+
+/** The crop of a variety with the steward's own values in place. */
+function ownProfile(of: VarietySql, texts: Texts): CropProfile {
+  const { seedsPerGramMin, seedsPerGramMax, seedLifeYearsMax, matingSystem } = of;
+  const own = ownFields.flatMap((field) => told(texts, field, of.cropId).map((value) => ({ field, value })));
   return profileOfCrop({ seedsPerGramMin, seedsPerGramMax, seedLifeYearsMax, matingSystem }, own);
+}
+
+interface VarietyOfRow extends VarietySql {
+  readonly profile: CropProfile;
+  readonly otherNames: readonly string[];
 }
 
 function rowOf(
   lot: LotSql,
-  more: Pick<LotRow, "otherNames" | "places" | "otherNumbers" | "otherCodes">,
-  crop: CropProfile,
+  variety: VarietyOfRow,
+  texts: Texts,
   figures: LotFigures | undefined,
   lines: FounderLines,
 ): LotRow {
+  const crop = variety.profile;
+  const places = told(texts, "place", lot.id);
   const grams = figures?.gramsOnHand ?? null;
   const lastTest = figures?.lastTest ?? null;
   const standing = figures ? lineageStanding(figures, crop.matingSystem, lines) : "plants not known";
@@ -148,13 +168,13 @@ function rowOf(
     code: lot.code,
     kind: lot.kind,
     varietyId: lot.varietyId,
-    variety: lot.variety,
-    otherNames: more.otherNames,
-    otherNumbers: more.otherNumbers,
-    otherCodes: more.otherCodes,
-    seedCoat: lot.seedCoat,
-    cropKey: lot.cropKey,
-    crop: lot.crop,
+    variety: variety.variety,
+    otherNames: variety.otherNames,
+    otherNumbers: told(texts, "record", lot.id),
+    otherCodes: told(texts, "code", lot.id),
+    seedCoat: variety.seedCoat,
+    cropKey: variety.cropKey,
+    crop: variety.crop,
     holderId: lot.holderId,
     holder: lot.holder,
     year: lot.year,
@@ -163,7 +183,7 @@ function rowOf(
     status: lot.status,
     treatment: lot.treatment,
     notes: lot.notes,
-    places: more.places,
+    places: places.length > 1 ? [...new Set(places)] : places,
     grams,
     thousandSeedGrams: lot.thousandSeedGrams,
     live: liveSeeds(seedsIn(grams, lot.thousandSeedGrams, perGram), lastTest),

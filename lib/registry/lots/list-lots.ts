@@ -78,26 +78,30 @@ function choicesOf(rows: readonly LotRow[]): LotList["choices"] {
   return kept;
 }
 
+type Count = (value: string | null, words: string) => void;
+
 function counted(rows: readonly LotRow[]): LotList["choices"] {
   return {
-    variety: choices(rows, (row) => [[row.varietyId, row.variety]]),
-    crop: choices(rows, (row) => [[row.cropKey, row.crop]]),
-    holder: choices(rows, (row) => (row.holderId === null ? [] : [[row.holderId, row.holder ?? "a steward"]])),
-    status: choices(rows, (row) => (row.status === null ? [] : [[row.status, row.status]])),
-    kind: choices(rows, (row) => [[row.kind, row.kind]]),
-    place: choices(rows, (row) => row.places.map((place) => [place, place])),
+    variety: choices(rows, (row, count) => count(row.varietyId, row.variety)),
+    crop: choices(rows, (row, count) => count(row.cropKey, row.crop)),
+    holder: choices(rows, (row, count) => count(row.holderId, row.holder ?? "a steward")),
+    status: choices(rows, (row, count) => count(row.status, row.status ?? "")),
+    kind: choices(rows, (row, count) => count(row.kind, row.kind)),
+    place: choices(rows, (row, count) => {
+      for (const place of row.places) count(place, place);
+    }),
   };
 }
 
-function choices(rows: readonly LotRow[], of: (row: LotRow) => readonly (readonly [string, string])[]): FilterChoice[] {
+function choices(rows: readonly LotRow[], of: (row: LotRow, count: Count) => void): FilterChoice[] {
   const counts = new Map<string, { words: string; lots: number }>();
-  for (const row of rows) {
-    for (const [value, words] of of(row)) {
-      const choice = counts.get(value) ?? { words, lots: 0 };
-      choice.lots += 1;
-      counts.set(value, choice);
-    }
-  }
+  const count: Count = (value, words) => {
+    if (value === null) return;
+    const choice = counts.get(value);
+    if (choice) choice.lots += 1;
+    else counts.set(value, { words, lots: 1 });
+  };
+  for (const row of rows) of(row, count);
   return [...counts]
     .map(([value, choice]) => ({ value, ...choice }))
     .sort((a, b) => compareCodePoints(a.words.toLowerCase(), b.words.toLowerCase()));

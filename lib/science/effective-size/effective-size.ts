@@ -52,7 +52,7 @@ export function effectiveSize(input: EffectiveSizeInput): Outcome<EffectiveSize>
   const probability = sameParentProbability({ ...terms, seedParentTerm }, input.selfingRate ?? 0);
   const lost = probability * (1 + (input.inbreeding ?? 0));
   return accepted({
-    effectiveSize: lost === 0 ? null : 1 / lost,
+    effectiveSize: sizeThatLoses(lost),
     sameParentProbability: probability,
     seedParentTerm,
     pollenParentTerm: terms.pollenParentTerm,
@@ -60,6 +60,18 @@ export function effectiveSize(input: EffectiveSizeInput): Outcome<EffectiveSize>
     diversityLost: lost / 2,
     assumed: assumedOf(input, probability),
   });
+}
+
+/**
+ * Ne of parents that plotParentsFaults found sound, with inbreeding F: the same figure without its parts, for lineages of thousands of grow-outs.
+ * Null where no two genes can come from one plant.
+ */
+export function sizeOfSoundParents(plot: PlotParents, inbreeding: number): number | null {
+  return sizeThatLoses(sameParentProbability(sameParentTerms(plot), plot.selfingRate ?? 0) * (1 + inbreeding));
+}
+
+function sizeThatLoses(twice: number): number | null {
+  return twice === 0 ? null : 1 / twice;
 }
 
 function effectiveSizeFaults(input: EffectiveSizeInput): Refusal[] {

@@ -1,6 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { type EffectiveSizeInput, effectiveSize } from "@/lib/science/effective-size/effective-size";
+import {
+  type EffectiveSizeInput,
+  effectiveSize,
+  sizeOfSoundParents,
+} from "@/lib/science/effective-size/effective-size";
 import { answered, expectAgreement, pathsOf, referenceCases } from "../agreement";
 
 const ne = (input: EffectiveSizeInput) => answered(effectiveSize(input)).effectiveSize as number;
@@ -27,6 +31,16 @@ describe("published sizes", () => {
     expect(ne(selfer(0.5))).toBeCloseTo(22.5, 9);
     expect(ne(selfer(0.9))).toBeCloseTo(16.5, 9);
     expect(ne(selfer(1))).toBeCloseTo(15, 9);
+  });
+
+  it("the figure alone is the same (30 plants that self at 0.9: 16.5, Gale & Lawrence 1984; 23.364 by gene drop)", () => {
+    const selfer = { pollenParents: 30, seedParents: 30, selfingRate: 0.9 };
+    expect(sizeOfSoundParents(selfer, 0.9 / 1.1)).toBeCloseTo(16.5, 9);
+    expect(sizeOfSoundParents({ pollenParents: 40, seedParents: 10, selfIncompatible: true }, 0)).toBeCloseTo(
+      23.364,
+      3,
+    );
+    expect(sizeOfSoundParents({ pollenParents: 2, seedParents: 2, selfingRate: 1 }, 1)).toBeCloseTo(1, 9);
   });
 });
 
