@@ -2,19 +2,29 @@ import "server-only";
 import type { ReactNode } from "react";
 import { LessOffered } from "@/components/ui/offered";
 import { closedHere, closedOfLots, type RecordPage } from "@/lib/registry/ownership/offered-here";
+import { AnothersRecord } from "./anothers-record";
 import { current } from "./current";
 
-/** The pages of a record: what stands within offers nothing that would be refused because the record is another's. */
-async function OfRecord({ page, id, children }: { page: RecordPage; id: string; children: ReactNode }) {
+/**
+ * The pages of a record: what stands within offers nothing that would be refused because the record is another's, and a page that would only be refused says
+ * whose it is.
+ */
+export async function OfRecord({ page, id, children }: { page: RecordPage; id: string; children: ReactNode }) {
   const { db, actor } = await current();
   const closed = await closedHere(db, actor, page, id);
-  return closed === null ? children : <LessOffered closed={closed}>{children}</LessOffered>;
+  if (closed === null) return children;
+  return (
+    <LessOffered closed={closed} instead={<AnothersRecord closed={closed} page={page} id={id} role={actor.role} />}>
+      {children}
+    </LessOffered>
+  );
 }
 
 /** The layout of a record's pages. */
-export function layoutOf(page: RecordPage) {
-  return async ({ params, children }: { params: Promise<{ id: string }>; children: ReactNode }) => (
-    <OfRecord page={page} id={(await params).id}>
+export function layoutOf<Page extends RecordPage>(page: Page) {
+  const step = page.split("[")[1]?.split("]")[0] ?? "";
+  return async ({ params, children }: { params: Promise<object>; children: ReactNode }) => (
+    <OfRecord page={page} id={((await params) as Readonly<Record<string, string>>)[step] ?? ""}>
       {children}
     </OfRecord>
   );

@@ -1,6 +1,7 @@
 "use client";
 
 import Link from "next/link";
+import { usePathname, useSearchParams } from "next/navigation";
 import { type ComponentProps, createContext, type ReactNode, useContext } from "react";
 
 /** What is not for somebody: addresses, with changing steps as [step], and deeds by their name. Nothing, unless the layout says so. */
@@ -23,11 +24,23 @@ export function Offering({ closed, children }: { closed: Closed; children: React
   return <ClosedTo value={closed}>{children}</ClosedTo>;
 }
 
-/** Within it more is closed than around it: what is here is another's. */
-export function LessOffered({ closed, children }: { closed: Omit<Closed, "addresses">; children: ReactNode }) {
+/**
+ * Within it more is closed than around it: what is here is another's. At an address that is closed itself (typed in by hand, or kept from before) stands
+ * `instead` in the place of its form.
+ */
+export function LessOffered({
+  closed,
+  instead,
+  children,
+}: {
+  closed: Omit<Closed, "addresses">;
+  instead?: ReactNode;
+  children: ReactNode;
+}) {
   const { addresses, deeds, named = [] } = useContext(ClosedTo);
   const more = { addresses, deeds: [...deeds, ...closed.deeds], named: [...named, ...(closed.named ?? [])] };
-  return <ClosedTo value={more}>{children}</ClosedTo>;
+  const here = `${usePathname()}?${useSearchParams()}`;
+  return <ClosedTo value={more}>{instead && !isOffered(here, more) ? instead : children}</ClosedTo>;
 }
 
 /** What is not for the one who looks. */
@@ -76,7 +89,15 @@ export function FileWay(link: ComponentProps<"a"> & { href: string }) {
   return isOffered(link.href, useContext(ClosedTo)) ? <a {...link} /> : null;
 }
 
-/** What is there only for who may do the deed. */
-export function Offered({ deed, children }: { deed: string; children: ReactNode }) {
-  return useContext(ClosedTo).deeds.includes(deed) ? null : children;
+/** What is there only for who may do the deed; `otherwise` stands there for the others. */
+export function Offered({
+  deed,
+  otherwise = null,
+  children,
+}: {
+  deed: string;
+  otherwise?: ReactNode;
+  children: ReactNode;
+}) {
+  return useContext(ClosedTo).deeds.includes(deed) ? otherwise : children;
 }

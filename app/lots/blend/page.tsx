@@ -1,5 +1,6 @@
 import type { Metadata } from "next";
 import Link from "next/link";
+import type { ReactNode } from "react";
 import { Cautions } from "@/components/cautions";
 import { PageHead } from "@/components/frame";
 import { SeedCoat } from "@/components/seed-coat";
@@ -11,6 +12,7 @@ import { readBlendGround } from "@/lib/registry/lots/read-blend-ground";
 import { type BlendSubject, readBlendSubject } from "@/lib/registry/lots/read-blend-subject";
 import { storedSeedCoat } from "@/lib/schemas/varieties/seed-coat";
 import { current } from "../../_session/current";
+import { OfRecord } from "../../_session/of-record";
 import { unitsOf } from "../_words/units-of";
 import { Blending } from "./_components/blending";
 
@@ -30,7 +32,7 @@ export default async function BlendLots({ searchParams }: { searchParams: Promis
   const { head, cropId, asked, others } = subject;
   const ground = await readBlendGround(db, { varietyId: head.varietyId, cropId, asked });
   const { stewards } = await namesForForms(db);
-  return (
+  const page = (
     <div className="sheet stack">
       <Heading subject={subject} />
       {others.length > 0 ? (
@@ -65,6 +67,18 @@ export default async function BlendLots({ searchParams }: { searchParams: Promis
         />
       )}
     </div>
+  );
+  const records =
+    asked.length > 0
+      ? asked.map((id) => ({ page: "/lots/[id]" as const, id }))
+      : [{ page: "/varieties/[id]" as const, id: head.varietyId }];
+  return records.reduce<ReactNode>(
+    (inside, record) => (
+      <OfRecord key={record.id} {...record}>
+        {inside}
+      </OfRecord>
+    ),
+    page,
   );
 }
 

@@ -5,6 +5,7 @@ import type { SearchParameters } from "@/components/tables";
 import { readTakingIn } from "@/lib/registry/transfers/read-taking-in";
 import { takingKinds } from "@/lib/schemas/transfers/transfer";
 import { current } from "../../_session/current";
+import { OfRecord } from "../../_session/of-record";
 import { unitsOf } from "../../lots/_words/units-of";
 import { TakeInForm } from "./take-in-form";
 
@@ -17,7 +18,7 @@ export default async function TakeIn({ searchParams }: { searchParams: Promise<S
   const read = await readTakingIn(db, { answers: one("answers"), exchange: one("exchange"), variety: one("variety") });
   const { answered, start } = read;
   const kind = takingKinds.find((each) => each === one("kind")) ?? (answered ? "return" : "");
-  return (
+  const page = (
     <div className="sheet stack">
       <PageHead title="Take seed in">
         <p className="measure">
@@ -36,5 +37,13 @@ export default async function TakeIn({ searchParams }: { searchParams: Promise<S
         weightUnit={unitsOf(settings).weight}
       />
     </div>
+  );
+  const transferId = one("answers") ?? one("exchange");
+  return transferId === null ? (
+    page
+  ) : (
+    <OfRecord page="/sharing/[id]" id={transferId}>
+      {page}
+    </OfRecord>
   );
 }

@@ -10,6 +10,7 @@ import { storedTestsOfLot, summedUp } from "@/lib/registry/germination-tests/tes
 import { ownTableValues } from "@/lib/registry/tables/own-table-values";
 import { storedSeedCoat } from "@/lib/schemas/varieties/seed-coat";
 import { current } from "../../_session/current";
+import { OfRecord } from "../../_session/of-record";
 import { TestForm } from "../_forms/test-form";
 import { testInWords } from "../_words/reading-in-words";
 import { ChooseLot } from "./_components/choose-lot";
@@ -31,47 +32,49 @@ export default async function NewTest({ searchParams }: { searchParams: Promise<
   const last = stored.map(summedUp).findLast((test) => test.germination !== null);
   const { start, hints } = newTest({ today, cropKey: variety.crop.key, lastBasis: last?.basis ?? null, ownInTables });
   return (
-    <div className="sheet">
-      <PageHead
-        kind={`Germination test of lot ${lot.number}`}
-        title={`${variety.name}${lot.year ? `, harvest ${dateInWords(lot.year)}` : ""}`}
-        mark={
-          <SeedCoat name={variety.name} coat={storedSeedCoat(variety.seedCoat)} crop={variety.crop.key} size={44} />
-        }
-      >
-        {last?.germination ? (
-          <p className="quiet">
-            The last test, {dateInWords(last.on)}:{" "}
-            {testInWords({
-              sown: last.totals.sown,
-              normal: last.totals.sums.normal ?? 0,
-              basis: last.basis,
-              interval: last.germination,
-            })}
-            .
+    <OfRecord page="/lots/[id]" id={lotId}>
+      <div className="sheet">
+        <PageHead
+          kind={`Germination test of lot ${lot.number}`}
+          title={`${variety.name}${lot.year ? `, harvest ${dateInWords(lot.year)}` : ""}`}
+          mark={
+            <SeedCoat name={variety.name} coat={storedSeedCoat(variety.seedCoat)} crop={variety.crop.key} size={44} />
+          }
+        >
+          {last?.germination ? (
+            <p className="quiet">
+              The last test, {dateInWords(last.on)}:{" "}
+              {testInWords({
+                sown: last.totals.sown,
+                normal: last.totals.sums.normal ?? 0,
+                basis: last.basis,
+                interval: last.germination,
+              })}
+              .
+            </p>
+          ) : (
+            <p className="quiet">This lot was never tested. Take the seeds as they come, not the plump ones.</p>
+          )}
+        </PageHead>
+        <div className="stack">
+          <Cautions step="test" treatment={lot.treatment} substance={lot.treatmentSubstance} />
+          {lot.variety.crop.dryStorage ? null : (
+            <Notice title="Seed that may not dry out">
+              This crop’s seed dies when it dries: test it fresh and damp.
+            </Notice>
+          )}
+          <TestForm
+            lot={{ id: lot.id, number: lot.number, thousandSeedGrams: lot.thousandSeedGrams }}
+            start={start}
+            hints={hints}
+          />
+          <p>
+            <ButtonLink href="/tests/new" kind="quiet">
+              Another lot
+            </ButtonLink>
           </p>
-        ) : (
-          <p className="quiet">This lot was never tested. Take the seeds as they come, not the plump ones.</p>
-        )}
-      </PageHead>
-      <div className="stack">
-        <Cautions step="test" treatment={lot.treatment} substance={lot.treatmentSubstance} />
-        {lot.variety.crop.dryStorage ? null : (
-          <Notice title="Seed that may not dry out">
-            This crop’s seed dies when it dries: test it fresh and damp.
-          </Notice>
-        )}
-        <TestForm
-          lot={{ id: lot.id, number: lot.number, thousandSeedGrams: lot.thousandSeedGrams }}
-          start={start}
-          hints={hints}
-        />
-        <p>
-          <ButtonLink href="/tests/new" kind="quiet">
-            Another lot
-          </ButtonLink>
-        </p>
+        </div>
       </div>
-    </div>
+    </OfRecord>
   );
 }

@@ -104,15 +104,21 @@ const staysSent: ReadonlySet<TableName> = new Set(["FieldDevice", "FieldRecord"]
  * What becomes of a record from the field whose entry is taken back: it is set aside, so that it is not taken again when the phone is next heard.
  * Seed taken in waits for its harvest again; what a person had decided of it is open again.
  */
-function stateAfterUndo({ action, before, after }: Reversal): string | null {
+function stateAfterUndo({ id, action, before, after }: Reversal, askedAgain: ReadonlySet<unknown>): string | null {
   if (action === "create") return "set aside";
+  if (askedAgain.has(id)) return "question";
   if (before?.state === "question" && after?.state === "taken" && after.kind !== "taken") return "set aside";
   return typeof before?.state === "string" && before.state !== after?.state ? before.state : null;
 }
 
 async function setAsideWhatWasSent(change: ChangeWriter, reversals: readonly Reversal[]): Promise<void> {
+  // Where a person's answer goes, the question is open again: it needs a record that can be settled.
+  const asked = reversals.filter(
+    ({ table, before, after }) => table === "Question" && !before?.answeredAt && after?.answeredAt,
+  );
+  const askedAgain = new Set(asked.flatMap(({ before }) => before?.fieldRecordId ?? []));
   for (const each of reversals.filter(({ table }) => table === "FieldRecord")) {
-    const state = stateAfterUndo(each);
+    const state = stateAfterUndo(each, askedAgain);
     if (state !== null)
       await change.update("FieldRecord", each.id, {
         ...fieldsThatChanged(each, each.before),

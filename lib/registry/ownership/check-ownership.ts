@@ -31,7 +31,7 @@ export async function ownershipFaults(tx: Transaction, actor: Actor, notes: read
     if (faults.length === mostSaid) break;
     const row = (each.before ?? each.after) as Row;
     const name = `${nounOf(each.table)} ${await nameOfRecord(tx, each.table, row)}`;
-    const needed = await whoMay(tx, ground.handOf(each.table, row));
+    const needed = await whoMay(tx, handOf(rows, each.table, row));
     faults.push(refusal("not-yours", [each.table, each.id], name, "is not yours to write", needed));
   }
   return faults;
@@ -54,6 +54,14 @@ export async function mayWrite(tx: Transaction, actor: Actor, all: readonly Inte
   await rows.follow(all);
   const keepers = await keepersOf(tx, written);
   return written.map((each) => new Ground(actor, rows, [each], keepers).mayWrite(each));
+}
+
+/** In words, who may write of a row: the steward whose it is, where that is told, and the owner; of a variety whoever keeps it. */
+export async function whoMayWrite(tx: Transaction, table: TableName, row: Row): Promise<string> {
+  if (table === "Variety") return "whoever holds seed of it, grows it or keeps a strain of it may, and the owner";
+  const rows = new RowsAtHand(tx);
+  await rows.follow([{ table, row }]);
+  return whoMay(tx, handOf(rows, table, row));
 }
 
 /** Whose hands keep a variety, by its id: the holders of its lots, the stewards of its grow-outs and strains; nobody's is null. */
@@ -82,6 +90,18 @@ async function keepersOf(tx: Transaction, written: readonly Written[]): Promise<
   ];
   const of = grouped(hands, ({ varietyId }) => varietyId);
   return new Map([...ids].map((id) => [id, (of.get(id) ?? []).map(({ hand }) => hand)]));
+}
+
+/** The steward whose a row is, the first that is named on the way. */
+function handOf(rows: RowsAtHand, table: TableName, row: Row): string | null {
+  const { hands = [], through = {} } = ownership[table];
+  for (const column of hands) if (typeof row[column] === "string") return row[column];
+  for (const [column, to] of Object.entries(through)) {
+    const next = typeof row[column] === "string" && to !== table ? rows.get(to, row[column]) : null;
+    const hand = next && handOf(rows, to, next);
+    if (hand) return hand;
+  }
+  return null;
 }
 
 async function whoMay(tx: Transaction, hand: string | null): Promise<string> {
@@ -128,18 +148,6 @@ class Ground {
     if (rule.anybodyWrites || (rule.anybodyAdds && how === "added")) return true;
     if (this.passesOn(written)) return true;
     return [before, after].every((row) => row === null || this.isOwn(table, row));
-  }
-
-  /** The steward whose a row is, the first that is named on the way. */
-  handOf(table: TableName, row: Row): string | null {
-    const { hands = [], through = {} } = ownership[table];
-    for (const column of hands) if (typeof row[column] === "string") return row[column];
-    for (const [column, to] of Object.entries(through)) {
-      const next = typeof row[column] === "string" && to !== table ? this.rows.get(to, row[column]) : null;
-      const hand = next && this.handOf(to, next);
-      if (hand) return hand;
-    }
-    return null;
   }
 
   private mayWriteInField({ table, before, after }: Written): boolean {

@@ -2,8 +2,9 @@ import type { Actor } from "@/lib/access/actor";
 import { permissions, roleMay } from "@/lib/access/permissions";
 import { routes } from "@/lib/access/routes";
 import type { Database } from "@/lib/db";
+import { nameOfRecord, nounOf } from "../change-set/name-of-record";
 import { delegateOf, type TableName } from "../change-set/records";
-import { type Intended, mayWrite } from "./check-ownership";
+import { type Intended, mayWrite, whoMayWrite } from "./check-ownership";
 import type { Row } from "./rows-at-hand";
 
 /** The pages of records that are somebody's, and what is written from there. */
@@ -27,6 +28,11 @@ function ofRecord(table: TableName, page: string, ...beside: string[]): Asked {
     ways: (route) => (route.startsWith(`${page}/`) || beside.includes(route)) && route !== added,
     deeds: notPicture,
   };
+}
+
+/** The page itself may be looked at, and what is done on it is not offered. */
+function onItself(table: TableName): Asked {
+  return { intended: (row) => ({ table, how: "changed", row }), ways: () => false, deeds: notPicture };
 }
 
 /** A picture is put to it. */
@@ -68,6 +74,9 @@ const pages = {
     table: "Photo",
     asked: [{ ...ofRecord("Photo", "/pictures/[id]"), deeds: isPicture }],
   },
+  "/stewards/[id]": { table: "Steward", asked: [ofRecord("Steward", "/stewards/[id]")] },
+  "/field/came-home/[record]": { table: "FieldRecord", asked: [onItself("FieldRecord")] },
+  "/field/same-plant/[question]": { table: "Question", asked: [onItself("Question")] },
 } as const satisfies Readonly<Record<string, { readonly table: TableName; readonly asked: readonly Asked[] }>>;
 
 /** What is not offered, by whose the records are; as `closedTo` says it by the role. */
@@ -76,19 +85,34 @@ export interface ClosedHere {
   readonly named: readonly { readonly addresses: readonly string[]; readonly ids: readonly string[] }[];
 }
 
+/** The same on a record's page, with whose the record is. */
+export interface ClosedOfRecord extends ClosedHere {
+  /** the record by noun and name, and who may write of it */
+  readonly record: string;
+  readonly whoMay: string;
+}
+
 /**
  * What is not offered on the page of a record because of whose it is: of the ways and deeds there that a reader has not either, those that the one
  * table of owners would refuse. Null where everything of the role is offered. The owner is asked nothing.
  */
-export async function closedHere(db: Database, actor: Actor, page: RecordPage, id: string): Promise<ClosedHere | null> {
+export async function closedHere(
+  db: Database,
+  actor: Actor,
+  page: RecordPage,
+  id: string,
+): Promise<ClosedOfRecord | null> {
   if (asksNothing(actor)) return null;
-  const [record] = await delegateOf(db.read, pages[page].table).findMany({ where: { id: { in: [id] } } });
-  if (record === undefined) return null;
+  const [row] = await delegateOf(db.read, pages[page].table).findMany({ where: { id: { in: [id] } } });
+  if (row === undefined) return null;
   const { named, deeds } = await closedOf(db, actor, [
-    { page, records: [record], beside: false },
+    { page, records: [row], beside: false },
     ...(page === "/varieties/[id]" ? await seedOfVariety(db, id) : []),
   ]);
-  return named.length + deeds.length > 0 ? { deeds, named } : null;
+  if (named.length + deeds.length === 0) return null;
+  const { table } = pages[page];
+  const record = `${nounOf(table)} ${await nameOfRecord(db.read, table, row)}`;
+  return { deeds, named, record, whoMay: await whoMayWrite(db.read, table, row) };
 }
 
 /** The owner may write all, and a reader nothing that is not closed to the role. */

@@ -17,8 +17,9 @@ import { accepted } from "@/lib/science/outcome";
 import { granted } from "@/tests/setup/registry";
 import { aCircle, actor, type Circle } from "../../registry/privacy/a-circle";
 import { Interrupt, pageGot } from "./walk";
+import { nowhere } from "./what-is-told";
 
-const acting: { who: Actor | null } = { who: null };
+const acting: { who: Actor | null; at: string } = { who: null, at: "/" };
 
 vi.mock("server-only", () => ({}));
 vi.mock("next/cache", () => ({ revalidatePath: () => {} }));
@@ -35,9 +36,9 @@ vi.mock("next/navigation", () => {
     notFound: () => stop(404),
     redirect: (to: string) => stop(307, to),
     permanentRedirect: (to: string) => stop(308, to),
-    usePathname: () => "/",
+    usePathname: () => acting.at.split("?")[0],
     useRouter: () => ({ push: () => {}, replace: () => {}, refresh: () => {} }),
-    useSearchParams: () => new URLSearchParams(),
+    useSearchParams: () => new URLSearchParams(acting.at.split("?")[1] ?? ""),
   };
 });
 vi.mock("@/app/_session/signed-in", () => ({
@@ -90,7 +91,7 @@ async function drawnBy<T>(file: string): Promise<T> {
 
 /** What a page offers somebody that a reader could not do: addresses, with the record that they name as [id] and others by what they are. */
 async function offered(who: Actor, route: string, id: string): Promise<string[]> {
-  acting.who = who;
+  Object.assign(acting, { who, at: route.replace("[id]", id) });
   const top = route.split("/").slice(0, 3).join("/");
   const Page = await drawnBy<Page>(`${route}/page.tsx`);
   const Layout = modules[`../../../app${top}/layout.tsx`] ? await drawnBy<Layout>(`${top}/layout.tsx`) : null;
@@ -188,4 +189,68 @@ test("a hand-over is put right by the giver's desk, and answered there", async (
   expect(own).toEqual(expect.arrayContaining(["/sharing/[id]/correct", "/Write the answer down/"]));
   const bert = actor("steward", circle.stewards.bert);
   expect(await offered(bert, "/sharing/[id]", circle.transfers.lent)).toEqual([]);
+});
+
+/** A page that is asked for by its address: within its layout, which may stand something in its place. */
+async function asked(who: Actor, route: string, params: Record<string, string>, search = ""): Promise<string> {
+  const at = Object.entries(params).reduce((path, [step, value]) => path.replace(`[${step}]`, value), route);
+  Object.assign(acting, { who, at: `${at}?${search}` });
+  const Page = await drawnBy<Page>(`${route}/page.tsx`);
+  const top = pagesOfRecords.find((each) => route === each || route.startsWith(`${each}/`));
+  const Layout = top ? await drawnBy<Layout>(`${top}/layout.tsx`) : null;
+  const given = {
+    params: Promise.resolve(params),
+    searchParams: Promise.resolve(Object.fromEntries(new URLSearchParams(search))),
+  };
+  const drawn = async () => (
+    <Offering closed={closedTo(who.role)}>
+      {Layout ? await Layout({ params: given.params, children: <Page {...given} /> }) : <Page {...given} />}
+    </Offering>
+  );
+  return (await pageGot({ default: drawn }, params)).body;
+}
+
+const writtenOf = Object.entries(routes).flatMap(([route, action]) => {
+  const page = pagesOfRecords.find((each) => route.startsWith(`${each}/`));
+  const read = roleMay("reader", action) || action === "history";
+  return page && !read && modules[`../../../app${route}/page.tsx`] ? [[route, page, action] as const] : [];
+});
+
+test.each(writtenOf)(
+  "%s of another's record says whose it is in the place of its form",
+  async (route, page, action) => {
+    const id =
+      page === "/stewards/[id]" ? circle.stewards.anna : page === "/sharing/[id]" ? circle.transfers.lent : idOf(page);
+    const steps = [...route.matchAll(/\[(\w+)\]/g)].map((found) => [found[1] ?? "", nowhere]);
+    const bert = actor("steward", circle.stewards.bert);
+    // Anybody adds a strain of their own and their word as a holder.
+    for (const what of route.endsWith("[what]") ? ["name", "same", "trait", "story"] : [""]) {
+      const body = await asked(bert, route, { ...Object.fromEntries(steps), id, ...(what === "" ? {} : { what }) });
+      expect(body).toContain("Not yours to write");
+      expect(body).toMatch(/is not yours to write: .* the owner/);
+      expect(body).not.toContain("<form");
+      expect(roleMay("steward", action), action).toBe(true);
+    }
+  },
+);
+
+test("a form that takes its record from behind the question mark says whose it is, too, and one's own is there", async () => {
+  const bert = actor("steward", circle.stewards.bert);
+  const { lots } = circle;
+  const forms: readonly (readonly [string, (id: string) => string])[] = [
+    ["/tests/new", (id) => `lot=${id}`],
+    ["/pictures/new", (id) => `of=lot&id=${id}`],
+    ["/lots/blend", (id) => `lots=${id}`],
+  ];
+  for (const [route, search] of forms) {
+    expect(await asked(bert, route, {}, search(lots.annas)), route).toContain(
+      "Lot VELL-1 is not yours to write: Anna Vell or the owner may.",
+    );
+    expect(await asked(bert, route, {}, search(lots.berts)), route).not.toContain("Not yours to write");
+  }
+  expect(await asked(bert, "/sharing/take-in", {}, `answers=${circle.transfers.lent}`)).toContain("Not yours to write");
+  for (const route of ["/lots/[id]/split", "/lots/[id]/correct", "/lots/[id]/weigh"])
+    expect(await asked(bert, route, { id: lots.berts }), route).not.toContain("Not yours to write");
+  const strain = await asked(bert, "/varieties/[id]/add/[what]", { id: circle.varieties.open, what: "strain" });
+  expect(strain).not.toContain("Not yours to write");
 });

@@ -1,3 +1,4 @@
+import { appendFileSync } from "node:fs";
 import { numberStream } from "../protocol";
 
 /** Draws from one seed: the same seed draws the same. */
@@ -32,6 +33,12 @@ export function fuzzWanted(): { readonly cases: number; readonly seed: number } 
     cases: Number(process.env.KINROW_FUZZ_CASES ?? 1000),
     seed: Number(process.env.KINROW_FUZZ_SEED ?? 20_261_127),
   };
+}
+
+/** Writes how often each kind of form was taken and refused, and leaves it for `npm run fuzz` to add up. */
+export function tellKinds(byForm: ReadonlyMap<string, { accepted: number; refused: number }>): void {
+  const file = process.env.KINROW_FUZZ_KINDS;
+  if (file) appendFileSync(file, `${JSON.stringify(Object.fromEntries(byForm))}\n`);
 }
 
 /** Writes what a run counted where `npm run fuzz` shows it. */

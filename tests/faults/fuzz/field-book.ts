@@ -85,6 +85,11 @@ export class FieldBook {
     writeFileSync(file, JSON.stringify(Object.fromEntries(forms)));
   }
 
+  /** Ids of records of every kind that stand. */
+  get known(): readonly string[] {
+    return this.ids.flat();
+  }
+
   async learnRecords(db: Database): Promise<void> {
     const tables = await db.read.$queryRawUnsafe<{ name: string }[]>(
       "SELECT name FROM sqlite_master WHERE type = 'table' AND name NOT LIKE 'sqlite_%' AND name NOT LIKE '_prisma%' ORDER BY name",

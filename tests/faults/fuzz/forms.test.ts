@@ -10,9 +10,12 @@ import { emptyRegistry, granted } from "@/tests/setup/registry";
 import { Interrupt } from "../../app/session/walk";
 import { small } from "../../exchange/notebook-folder/small-notebook";
 import { base, csv, fillEveryTable } from "../../registry/notebook/further/fill-every-table";
-import { Drawn, fuzzWanted, tell } from "./drawn";
+import { Drawn, fuzzWanted, tell, tellKinds } from "./drawn";
 import { FieldBook } from "./field-book";
-import { hashOfTables, undone, wrongAfter, wrongInRoundTrip } from "./statement";
+import { layGround } from "./sound/ground";
+import { recipeOf, sentSoundly } from "./sound/sent-soundly";
+import { Here } from "./sound/sound-form";
+import { debts, hashOfTables, undone, wrongAfter, wrongInFigures, wrongInRoundTrip } from "./statement";
 import { type Deed, formsOfRecords, takenBy } from "./which-forms";
 
 /** What the action that runs now asked of its form: names of fields, as they are read. */
@@ -81,6 +84,7 @@ beforeAll(async () => {
   granted(await importFolder(db, owner, base));
   await fillEveryTable(db);
   granted(await importFolder(db, owner, csv(small)));
+  await layGround(db);
 });
 
 afterAll(async () => {
@@ -88,64 +92,108 @@ afterAll(async () => {
   rmSync(folder, { recursive: true, force: true });
 });
 
-interface Counted {
+interface Tried {
   accepted: number;
   refused: number;
+}
+
+interface Counted {
   brokenOff: number;
-  readonly byForm: Map<string, number>;
+  readonly byForm: Map<string, Tried>;
   readonly wrong: string[];
 }
 
+/** What a phone sent is never as if it had not come (enterHarvestOfField leaves it set aside). */
 const leave = { tables: ["Change", "ChangeSet"], columns: ["revision"] };
+const leaveSent = { ...leave, tables: [...leave.tables, "FieldRecord"] };
 
+/** What they did stays done, so they are sent about what was entered for it alone: the rest of the ground stands for all that follow. */
 const forGood = new Set(["forgetPerson", "erasePicture"]);
+const takenBackAgain = forms.filter(({ name }) => !forGood.has(name));
+const takesBack = new Set(["takeBack", "takeLinesBack"]);
+/** It only looks. */
+const asksOnly = new Set(["takenNumbers"]);
 
-/** What is sent: values that the form's own refusals named, values of the registry, and odd ones. */
-async function oneCase(number: number, book: FieldBook, before: string, counted: Counted): Promise<string> {
+interface Sending {
+  readonly form: (typeof forms)[number];
+  readonly deed: Deed;
+  readonly all: readonly unknown[];
+  readonly shown: string;
+  /** something that no page of ours would send: it may be broken off, and has to write nothing */
+  readonly forged: boolean;
+  /** filled in as it is right, with nothing spoiled */
+  readonly sound: boolean;
+}
+
+/**
+ * What is sent. Every other form is one that is filled in as it is right, kind by kind: in the first round of kinds and every third as it is, else with one
+ * thing spoiled. The rest is filled with what the form's own refusals named, values of the registry, and odd ones.
+ */
+async function sending(number: number, book: FieldBook): Promise<Sending> {
   const drawn = new Drawn(seed * 100_003 + number);
-  const { file, name } = drawn.one(forms);
-  const key = `${file} ${name}`;
-  const module = (await modules[`../../../${file}`]?.()) as Readonly<Record<string, Deed>> | undefined;
-  const deed = module?.[name];
+  const turn = number % 2 === 0 ? number / 2 : null;
+  const form = turn === null ? drawn.one(takenBackAgain) : forms[turn % forms.length];
+  if (!form) throw new Error("there is no such form");
+  const key = `${form.file} ${form.name}`;
+  const module = (await modules[`../../../${form.file}`]?.()) as Readonly<Record<string, Deed>> | undefined;
+  const deed = module?.[form.name];
   if (!deed) throw new Error(`${key} is not there`);
+  if (turn === null) return { form, deed, sound: false, ...book.argumentsOf(key, takenBy(deed), drawn) };
+  const sound = Math.floor(turn / forms.length) % 3 === 0;
+  const here = new Here(db, drawn, number);
+  const spoils = sound ? null : { ids: forGood.has(form.name) ? [""] : book.known, drawn };
+  const sent = await sentSoundly(recipeOf(form.file, form.name), here, takenBy(deed), spoils);
+  return { form, deed, sound, forged: false, ...sent };
+}
+
+async function oneCase(number: number, book: FieldBook, before: string, counted: Counted): Promise<string> {
+  const already = await db.lastChange();
+  const { form, deed, all: given, shown, forged, sound } = await sending(number, book);
+  const { name } = form;
+  const key = `${form.file} ${name}`;
   asked.fields = new Set();
-  const given = book.argumentsOf(key, takenBy(deed), drawn);
   const last = await db.lastChange();
+  // What a form wants to find may have been put there just now.
+  const left = name === "enterHarvestOfField" ? leaveSent : leave;
+  const stood = last === already && left === leave ? before : await hashOfTables(db, left);
+  const owed = await debts(db);
   const wrong: string[] = [];
   let answer: unknown = null;
   try {
-    answer = await deed(...given.all);
+    answer = await deed(...given);
   } catch (error) {
-    // What no page sends may be broken off: it has to write nothing.
-    if (given.forged) counted.brokenOff += 1;
+    if (forged) counted.brokenOff += 1;
     else if (!(error instanceof Interrupt))
       wrong.push(`broke: ${error instanceof Error ? error.stack : String(error)}`);
     else if (error.status >= 500) wrong.push(`ended with ${error.status}`);
   }
-  book.heard(key, asked.fields, answer, given.all);
+  if (!sound) book.heard(key, asked.fields, answer, given);
   const wrote = (await db.lastChange()) !== last;
+  const tried = counted.byForm.get(key) ?? { accepted: 0, refused: 0 };
+  counted.byForm.set(key, tried);
+  if (wrote || (asksOnly.has(name) && wrong.length === 0)) tried.accepted += 1;
+  else tried.refused += 1;
   if (wrote) {
-    counted.accepted += 1;
-    counted.byForm.set(key, (counted.byForm.get(key) ?? 0) + 1);
-    wrong.push(...(await wrongAfter(db)));
-    if (drawn.chance(0.2)) wrong.push(...(await wrongInRoundTrip(db, empty)));
+    wrong.push(...(await wrongAfter(db)), ...(await wrongInFigures(db)));
+    wrong.push(...(await debts(db)).filter((each) => !owed.includes(each)).map((each) => `new debt: ${each}`));
+    if (number % 7 === 0) wrong.push(...(await wrongInRoundTrip(db, empty)));
     const set = await db.read.changeSet.findFirstOrThrow({ orderBy: { number: "desc" } });
     const back = await undone(db, set.id);
     // A name or picture that is erased is forgotten for good, and what was taken back is not taken back again.
     if (set.kind !== "undo" && !forGood.has(name)) wrong.push(...back);
-  } else counted.refused += 1;
-  const after = await hashOfTables(db, leave);
-  if (after !== before && (!wrote || wrong.length > 0))
+  } else if (sound && !asksOnly.has(name)) tell(`${key} was refused: ${JSON.stringify(answer)}\n${shown}`);
+  const after = await hashOfTables(db, left);
+  if (after !== stood && (!wrote || wrong.length > 0))
     wrong.push(wrote ? "cannot be taken back whole" : "was refused and wrote all the same");
-  else if (after !== before && !forGood.has(name) && name !== "takeBack" && name !== "takeLinesBack")
+  else if (after !== stood && !forGood.has(name) && !takesBack.has(name))
     wrong.push("is not as before after it was taken back");
-  counted.wrong.push(...wrong.map((each) => `case ${number} ${key}: ${each}\n${given.shown}`));
-  for (const each of wrong) tell(`case ${number} ${key}: ${each}\n${given.shown}`);
-  return after;
+  counted.wrong.push(...wrong.map((each) => `case ${number} ${key}: ${each}\n${shown}`));
+  for (const each of wrong) tell(`case ${number} ${key}: ${each}\n${shown}`);
+  return left === leave ? after : hashOfTables(db, leave);
 }
 
 test(`${cases} posted forms (seed ${seed}) are taken in right, or refused and write nothing`, async () => {
-  const counted: Counted = { accepted: 0, refused: 0, brokenOff: 0, byForm: new Map(), wrong: [] };
+  const counted: Counted = { brokenOff: 0, byForm: new Map(), wrong: [] };
   const book = new FieldBook();
   const learnt = process.env.KINROW_FUZZ_BOOK;
   if (learnt) book.recall(learnt);
@@ -161,23 +209,22 @@ test(`${cases} posted forms (seed ${seed}) are taken in right, or refused and wr
     if (number % 1000 === 999) tell(`${number + 1} forms, ${counted.wrong.length} wrong`);
   }
   if (learnt) book.leave(learnt);
+  const kinds = forms.map(({ file, name }) => `${file} ${name}`);
+  const tried = kinds.map((key) => counted.byForm.get(key) ?? { accepted: 0, refused: 0 });
+  const sum = (of: keyof Tried) => tried.reduce((all, each) => all + each[of], 0);
+  tellKinds(counted.byForm);
   tell(
     JSON.stringify({
       forms: cases,
-      kinds: forms.length,
-      accepted: counted.accepted,
-      refused: counted.refused,
+      kinds: kinds.length,
+      accepted: sum("accepted"),
+      refused: sum("refused"),
       brokenOff: counted.brokenOff,
-      acceptedKinds: counted.byForm.size,
+      acceptedKinds: tried.filter((each) => each.accepted > 0).length,
       seed,
     }),
   );
-  tell(
-    `never accepted: ${forms
-      .map(({ file, name }) => `${file} ${name}`)
-      .filter((key) => !counted.byForm.has(key))
-      .join(", ")}`,
-  );
   expect(counted.wrong).toEqual([]);
-  expect(counted.accepted).toBeGreaterThan(cases / 50);
+  // In a first round each kind is sent as it is right.
+  if (cases >= 2 * kinds.length) expect(kinds.filter((_, at) => tried[at]?.accepted === 0)).toEqual([]);
 }, 36_000_000);

@@ -5,6 +5,9 @@ import type { Database } from "@/lib/db";
 import { importFolder } from "@/lib/exchange/bring-in/import-folder";
 import { exportFolder } from "@/lib/exchange/take-out/export-folder";
 import { undoChangeSet } from "@/lib/registry/change-set/undo-change-set";
+import { figuresOfRecords } from "@/lib/registry/figures/figures-of-records";
+import { readRecords } from "@/lib/registry/figures/read-records";
+import { checkLedgers } from "@/lib/registry/safe-keeping/verify/check-ledgers";
 import { verifyRegistry } from "@/lib/registry/safe-keeping/verify/verify-registry";
 
 const owner = ownerHere();
@@ -38,6 +41,30 @@ export async function wrongAfter(db: Database): Promise<string[]> {
   return report.findings
     .filter((each) => each.severity === "fault" && each.part !== "photos")
     .map((each) => `${each.part}: ${each.sentence}`);
+}
+
+/** The jars out of which more was taken than was in, as verifying tells them. */
+export async function debts(db: Database): Promise<string[]> {
+  const { findings } = await checkLedgers(db);
+  return findings.filter((each) => each.severity === "note").map((each) => each.sentence);
+}
+
+/** What is wrong with the figures: none is answered, or one is no number. */
+export async function wrongInFigures(db: Database): Promise<string[]> {
+  const crops = await db.read.crop.findMany({ where: { varieties: { some: {} } }, select: { id: true } });
+  const records = await readRecords(
+    db,
+    crops.map(({ id }) => id),
+  );
+  const figures = figuresOfRecords(records);
+  if (!figures.ok) return figures.refusals.map((each) => `figures do not answer: ${each.sentence}`);
+  const lots = new Set(records.lots.map((lot) => lot.id));
+  const odd = figures.value.flatMap((figure) =>
+    Object.entries(figure)
+      .filter(([, value]) => typeof value === "number" && !Number.isFinite(value))
+      .map(([name]) => `figure ${name} of ${JSON.stringify(figure)} is no number`),
+  );
+  return figures.value.length === lots.size ? odd : [...odd, `${lots.size} lots have ${figures.value.length} figures`];
 }
 
 /** Exports, brings that into an empty registry and exports again: what differs. The empty one is empty again after it. */

@@ -4,6 +4,7 @@ import sharp from "sharp";
 import { expect, test } from "vitest";
 import { ownerHere } from "@/lib/access/actor";
 import type { Database } from "@/lib/db";
+import { undoChangeSet } from "@/lib/registry/change-set/undo-change-set";
 import { settleFieldRecords, waysToSettle } from "@/lib/registry/field/settle-field-records";
 import { photoHasCome } from "@/lib/registry/field/take-again";
 import { plantsOfGrowOut } from "@/lib/registry/grow-outs/plants-of-grow-out";
@@ -53,6 +54,13 @@ onEveryEngine("a question of the field", (fresh) => {
     expect(states.map(({ state }) => state)).toEqual(["taken", "taken", "taken", "set aside"]);
     expect(await phone.sends(db, [wrong])).toEqual(["held"]);
     expect(await codes(settle(db, [wrong?.id ?? ""], { how: "keep" }))).toEqual(["settled-already"]);
+    // Taken back, what was decided is asked again, and can be decided otherwise.
+    const kept = await db.read.changeSet.findFirstOrThrow({ where: { reason: "ten were counted in the next row" } });
+    granted(await undoChangeSet(db, owner, kept.id));
+    expect(await openQuestions(db)).toHaveLength(1);
+    expect(await db.read.roguePass.count()).toBe(0);
+    granted(await settle(db, [walk.id], { how: "set aside", why: "another row after all" }));
+    expect(await openQuestions(db)).toEqual([]);
   });
 
   test("cannot be settled so that a value stands which its trait has not, nor on a day that has not come", async () => {

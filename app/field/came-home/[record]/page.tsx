@@ -5,6 +5,7 @@ import { notFound } from "next/navigation";
 import { PageHead, Section } from "@/components/frame";
 import { Icon } from "@/components/icons/icon";
 import { ButtonLink, Notice } from "@/components/ui";
+import { Offered } from "@/components/ui/offered";
 import { dayInWords } from "@/lib/display/dates";
 import { readSentRecord } from "@/lib/registry/field/read-sent-record";
 import { current } from "../../../_session/current";
@@ -88,15 +89,20 @@ export default async function SentRecord({ params }: { params: Promise<{ record:
                 ))}
               </Notice>
             ) : null}
-            {sent.kind === "harvest" && growOut ? (
-              <p className="row">
-                <ButtonLink href={`/grow-outs/${growOut.id}/harvest?sent=${read.id}`} kind="chief">
-                  Enter this harvest
-                </ButtonLink>
-                <span>The form stands filled in with what the phone recorded.</span>
-              </p>
-            ) : null}
-            <SettleForm recordId={read.id} alike={read.alike} ways={read.ways} back={home} />
+            <Offered
+              deed="correct-in-field"
+              otherwise={<p>Whose grow-out it is says what becomes of it, or the owner.</p>}
+            >
+              {sent.kind === "harvest" && growOut ? (
+                <p className="row">
+                  <ButtonLink href={`/grow-outs/${growOut.id}/harvest?sent=${read.id}`} kind="chief">
+                    Enter this harvest
+                  </ButtonLink>
+                  <span>The form stands filled in with what the phone recorded.</span>
+                </p>
+              ) : null}
+              <SettleForm recordId={read.id} alike={read.alike} ways={read.ways} back={home} />
+            </Offered>
           </div>
         </Section>
       ) : null}

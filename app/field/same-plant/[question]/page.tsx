@@ -4,6 +4,7 @@ import { notFound } from "next/navigation";
 import { PageHead, Section } from "@/components/frame";
 import { Icon } from "@/components/icons/icon";
 import { SimpleTable } from "@/components/tables";
+import { Offered } from "@/components/ui/offered";
 import { dateInWords } from "@/lib/display/dates";
 import { type PlantAsked, readSamePlant } from "@/lib/registry/field/read-same-plant";
 import { current } from "../../../_session/current";
@@ -49,13 +50,19 @@ export default async function SamePlant({ params }: { params: Promise<{ question
       </Section>
       {read.answer === null ? (
         <Section id="answer" title="What do you say?">
-          <SamePlantForm questionId={read.id} lead={lead.name} other={other.name} back={home} />
+          <Offered deed="correct-in-field" otherwise={<p>Whose grow-out it is says so, or the owner.</p>}>
+            <SamePlantForm questionId={read.id} lead={lead.name} other={other.name} back={home} />
+          </Offered>
         </Section>
       ) : (
         <Section id="answered" title={read.one ? "They are read as one plant" : "They are two plants"}>
           <div className="stack">
             <p className="told">{read.answer}</p>
-            {read.one ? <PlantAloneForm plantId={other.id} name={other.name} back={home} /> : null}
+            {read.one ? (
+              <Offered deed="correct-in-field">
+                <PlantAloneForm plantId={other.id} name={other.name} back={home} />
+              </Offered>
+            ) : null}
           </div>
         </Section>
       )}

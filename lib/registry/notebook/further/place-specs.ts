@@ -50,6 +50,7 @@ export const placeFiles: readonly FurtherSpec[] = [
     table: "Plot",
     noun: "plot",
     identity: { by: "keyed", columns: 2 },
+    byName: true,
     columns: [
       text("name", needed),
       nameOf("steward"),

@@ -1,8 +1,9 @@
 import type { Client, Transaction } from "@/lib/db";
+import { compareCodePoints } from "@/lib/science/code-point-order";
 import { delegateOf } from "../../change-set/records";
 import { writeCell } from "./cells";
 import type { FurtherTable } from "./further-table";
-import { type NameBook, nameBook } from "./names";
+import { joinedName, type NameBook, nameBook } from "./names";
 import type { FurtherSpec, Stored } from "./spec";
 import { furtherSpecs } from "./specs";
 
@@ -14,9 +15,16 @@ export async function readFurther(db: Client | Transaction): Promise<FurtherTabl
     const rows = (await storedRows(db, spec))
       .map((record) => ({ cells: cellsOf(spec, record, names) }))
       .filter((row) => says(spec, row.cells));
+    if (spec.byName) rows.sort((left, right) => compareCodePoints(nameIn(spec, left.cells), nameIn(spec, right.cells)));
     if (rows.length > 0) tables.push({ file: spec.file, columns: spec.columns.map((column) => column.column), rows });
   }
   return tables;
+}
+
+/** The cells by which a record of the file is known, as one text. */
+function nameIn({ columns, identity }: FurtherSpec, cells: Readonly<Record<string, string>>): string {
+  const known = columns.slice(0, identity.by === "keyed" ? identity.columns : undefined);
+  return joinedName(known.map(({ column }) => cells[column] ?? ""));
 }
 
 /** The records that belong into a file, in the order of entry. */

@@ -1,0 +1,3 @@
+import { layoutOf } from "../../../_session/of-record";
+
+export default layoutOf("/field/came-home/[record]");
