@@ -11,6 +11,7 @@ export const growOutFiles: readonly FurtherSpec[] = [
     table: "GrowOutPlot",
     noun: "plot of a grow-out",
     identity: { by: "keyed", columns: 2 },
+    inOrderOf: 1,
     columns: [nameOf("grow-out", needed), nameOf("plot", needed), day("from_on"), day("to_on")],
   },
   {
@@ -18,6 +19,7 @@ export const growOutFiles: readonly FurtherSpec[] = [
     table: "GrowOutParent",
     noun: "lot sown with an unknown share",
     identity: { by: "keyed", columns: 2 },
+    inOrderOf: 1,
     where: { share: null },
     columns: [nameOf("grow-out", needed), nameOf("lot", needed)],
     completes: parentsOfLines,
@@ -28,6 +30,7 @@ export const growOutFiles: readonly FurtherSpec[] = [
     table: "GrowOutParent",
     noun: "lot of a cross",
     identity: { by: "keyed", columns: 2 },
+    inOrderOf: 1,
     where: { role: { not: null } },
     columns: [
       nameOf("grow-out", needed),

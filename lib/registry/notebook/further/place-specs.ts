@@ -50,7 +50,7 @@ export const placeFiles: readonly FurtherSpec[] = [
     table: "Plot",
     noun: "plot",
     identity: { by: "keyed", columns: 2 },
-    byName: true,
+    inOrderOf: 2,
     columns: [
       text("name", needed),
       nameOf("steward"),

@@ -15,16 +15,12 @@ export async function readFurther(db: Client | Transaction): Promise<FurtherTabl
     const rows = (await storedRows(db, spec))
       .map((record) => ({ cells: cellsOf(spec, record, names) }))
       .filter((row) => says(spec, row.cells));
-    if (spec.byName) rows.sort((left, right) => compareCodePoints(nameIn(spec, left.cells), nameIn(spec, right.cells)));
+    const first = spec.columns.slice(0, spec.inOrderOf ?? 0).map(({ column }) => column);
+    const told = (cells: Readonly<Record<string, string>>) => joinedName(first.map((column) => cells[column] ?? ""));
+    if (first.length > 0) rows.sort((left, right) => compareCodePoints(told(left.cells), told(right.cells)));
     if (rows.length > 0) tables.push({ file: spec.file, columns: spec.columns.map((column) => column.column), rows });
   }
   return tables;
-}
-
-/** The cells by which a record of the file is known, as one text. */
-function nameIn({ columns, identity }: FurtherSpec, cells: Readonly<Record<string, string>>): string {
-  const known = columns.slice(0, identity.by === "keyed" ? identity.columns : undefined);
-  return joinedName(known.map(({ column }) => cells[column] ?? ""));
 }
 
 /** The records that belong into a file, in the order of entry. */

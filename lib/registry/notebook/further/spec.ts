@@ -90,8 +90,11 @@ export interface FurtherSpec {
   readonly events?: true;
   /** true where its records must stand before the plants and their scores do */
   readonly beforePlants?: true;
-  /** true where lines of other files make such records, too: its rows stand by their names, since the order of entry is another once the folder came back */
-  readonly byName?: true;
+  /**
+   * of a file whose records lines of other files make, too: its rows stand by so many of its first cells, and then by entry, since the order of entry is
+   * another once the folder came back
+   */
+  readonly inOrderOf?: number;
   /** which of the table's records belong into this file, where a condition on the record alone does not tell */
   readonly chosen?: (db: Client | Transaction) => Promise<(record: Stored) => boolean>;
   /** records that stand already and only get what a new row says besides: by the row's place, the id */
