@@ -6,6 +6,7 @@ import { settleSent } from "./settle-sent";
 import {
   clockAheadOf,
   isWaiting,
+  pictureErased,
   refusalsOf,
   refusalsStored,
   type StoredRecord,
@@ -45,6 +46,9 @@ const maySettle: ReadonlySet<string> = new Set([
   "noted-already",
   "out-of-order",
 ]);
+
+/** What stands against a record of which there is nothing to decide. */
+const asideAtOnce: ReadonlySet<string> = new Set([takenBack, superseded, pictureErased]);
 
 /** Takes records one after the other inside one change set; what is taken may free others that are stored and not settled. */
 export class Heap {
@@ -184,7 +188,7 @@ const backAgain: Refusal = {
 
 function stateOf(judged: Outcome<null>): "taken" | "set aside" | "question" {
   if (judged.ok) return "taken";
-  return judged.refusals.every(({ code }) => code === takenBack || code === superseded) ? "set aside" : "question";
+  return judged.refusals.every(({ code }) => asideAtOnce.has(code)) ? "set aside" : "question";
 }
 
 function isRefusedByTable(error: unknown): boolean {

@@ -20,6 +20,7 @@ import {
 } from "./stored-record";
 import { takingOf } from "./take-again";
 import type { Taking } from "./taking";
+import { withoutErasedWords } from "./without-erased-words";
 
 /** Records of one phone as they came, over the network or in a file. */
 export interface FieldArrival {
@@ -45,11 +46,12 @@ const CLOCK_MINUTES = 5;
 export async function receiveFieldRecords(
   db: Database,
   actor: Actor,
-  arrival: FieldArrival,
+  sent: FieldArrival,
   now: Date,
 ): Promise<Outcome<FieldAnswer>> {
   const allowed = may(actor, "record-in-field");
   if (!allowed.ok) return allowed;
+  const arrival = { ...sent, records: await withoutErasedWords(db, sent.records) };
   const { arrived, refusals } = await looked(db, actor, arrival);
   const clockAhead = clockAheadAt(arrival, now);
   const told = new Set<string>();

@@ -23,6 +23,9 @@ export const notTheirGrowOut = "not-their-grow-out";
 /** Another record of the phone stands in its place, for as long as that one is not taken back. */
 export const superseded = "superseded";
 
+/** Its picture was erased for good: nothing is made of it, and nobody is asked. */
+export const pictureErased = "picture-erased";
+
 /** True where a record was taken back or set aside for good. */
 export function isTakenBack(row: Pick<StoredRecord, "state" | "refusals">): boolean {
   return row.state === "set aside" && !refusalsOf(row).some(({ code }) => code === superseded);

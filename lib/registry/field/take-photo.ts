@@ -1,8 +1,8 @@
 import type { FieldRecordOf } from "@/lib/schemas/field/field-records";
-import { accepted, type Outcome, refusal, refused } from "@/lib/science/outcome";
+import { accepted, type Outcome, refused } from "@/lib/science/outcome";
 import type { RowOf } from "../change-set/records";
 import { photoArrived, photoErased } from "../photos/arriving";
-import { waitFor } from "./stored-record";
+import { pictureErased, waitFor } from "./stored-record";
 import { plantFor } from "./take-plant";
 import { commonFaults, fromPhone, type HowTaken, handOf, seenOn, type Taking } from "./taking";
 
@@ -19,7 +19,13 @@ export async function takePhoto(
   const stored = await photoArrived({ location: taking.location }, hash);
   if (!stored) return refused(waitFor(hash, "its file"));
   if (await photoErased({ location: taking.location }, hash))
-    return refused(refusal("picture-erased", ["hash"], caption, "is a picture that was erased", "set it aside"));
+    return refused({
+      code: pictureErased,
+      path: ["hash"],
+      given: null,
+      needed: "",
+      sentence: "its picture was erased",
+    });
   const plant = sent ? await plantFor(taking, record, sent, how) : accepted(null);
   if (!plant.ok) return plant;
   const trait = traitId === null ? null : await taking.ground.trait(traitId);

@@ -36,17 +36,24 @@ export async function photoArrived({ location }: Place, sentHash: string): Promi
 
 /** Whether what a phone sent under this hash was erased since: it is taken from no phone again. */
 export async function photoErased({ location }: Place, sentHash: string): Promise<boolean> {
+  if (!isPhotoHash(sentHash)) return false;
   const note = await noteOf({ location }, sentHash);
   return note !== null && erased.safeParse(note).success;
+}
+
+/** The hashes under which phones sent a picture that is stored. */
+export async function hashesSentOf({ location }: Place, hash: string): Promise<string[]> {
+  const sent: string[] = [];
+  for (const name of await readdir(path.join(folderOfPhotos(location), arrivingFolder)).catch(() => []))
+    if ((await photoArrived({ location }, name))?.hash === hash) sent.push(name);
+  return sent;
 }
 
 /** Notes of a stored picture that it was erased, under every hash by which a phone sent it. */
 export async function noteErased({ location }: Place, hash: string): Promise<void> {
   const folder = path.join(folderOfPhotos(location), arrivingFolder);
-  for (const name of await readdir(folder).catch(() => [])) {
-    const facts = await photoArrived({ location }, name);
-    if (facts?.hash !== hash) continue;
-    const note = JSON.stringify({ ...facts, erased: true });
+  for (const name of await hashesSentOf({ location }, hash)) {
+    const note = JSON.stringify({ ...(await photoArrived({ location }, name)), erased: true });
     await putWhole(location.folder, path.join(folder, name), new TextEncoder().encode(note));
   }
 }

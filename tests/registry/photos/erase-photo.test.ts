@@ -11,6 +11,7 @@ import { takePhotoAway } from "@/lib/registry/photos/correct-photo";
 import { erasePhoto } from "@/lib/registry/photos/erase-photo";
 import { verifyRegistry } from "@/lib/registry/safe-keeping/verify/verify-registry";
 import type { Outcome } from "@/lib/science/outcome";
+import { Phone } from "@/tests/registry/field/a-phone";
 import { aCircle, actor } from "@/tests/registry/privacy/a-circle";
 import { onEveryEngine } from "@/tests/setup/engines";
 import { granted } from "@/tests/setup/registry";
@@ -22,7 +23,7 @@ const said = (outcome: Outcome<unknown>) => (outcome.ok ? "done" : outcome.refus
 onEveryEngine("A picture that is erased", (fresh) => {
   it("is gone from its folder, its records and the history, for good; that there was one, and who erased it, stays", async () => {
     const db = await fresh();
-    const { lots, stewards } = await aCircle(db);
+    const { lots, stewards, growOuts } = await aCircle(db);
     const [first, other] = [await withPlace(60, 40), await withPlace(30, 20)];
     const hashOf = (bytes: Uint8Array) => createHash("sha256").update(bytes).digest("hex");
     const sent = () => Readable.from([Buffer.from(first)]);
@@ -34,6 +35,10 @@ onEveryEngine("A picture that is erased", (fresh) => {
     const annas = granted(await addPhotos(db, owner, of(lots.annas), told, [facts]));
     const taken = granted(await takePhotoAway(db, owner, annas.value.photoIds[0] ?? "", { why: "wrong lot" }));
     const [id = ""] = berts.value.photoIds;
+    const phone = new Phone(growOuts.berts);
+    const picture = { plant: null, traitId: null, hash: hashOf(first), caption: "Bert, in his old hat" };
+    const recorded = phone.makes("photo", picture);
+    expect(await phone.sends(db, [recorded])).toEqual(["taken"]);
 
     expect(said(await erasePhoto(db, actor("steward", stewards.bert), id, { why: "I want it gone" }))).toBe(
       "not-allowed",
@@ -44,12 +49,27 @@ onEveryEngine("A picture that is erased", (fresh) => {
     expect(existsSync(file(facts.hash))).toBe(true);
 
     const erased = granted(await erasePhoto(db, owner, id, { why: "Bert asked for it" }));
-    expect(erased.value.records).toBe(1);
+    expect(erased.value.records).toBe(2);
     expect([existsSync(file(facts.hash)), existsSync(file(kept.hash))]).toEqual([false, true]);
     expect((await db.read.photo.findMany()).map((each) => each.hash)).toEqual([kept.hash]);
     const history = JSON.stringify(await db.read.change.findMany({ where: { tableName: "Photo" } }));
     expect(history).not.toContain(facts.hash);
     expect(history.split("Bert behind the house").length - 1).toBe(1);
+    // What the phone sent with it is there, without its words; and they do not come back with the record, nor with another.
+    const everywhere = async () =>
+      JSON.stringify([
+        await db.read.fieldRecord.findMany({ orderBy: { id: "asc" } }),
+        await db.read.change.findMany(),
+        await db.read.question.findMany(),
+      ]);
+    expect(await everywhere()).not.toContain("old hat");
+    expect(await phone.sends(db, [recorded, phone.makes("photo", picture)])).toEqual(["held", "held"]);
+    expect(await everywhere()).not.toContain("old hat");
+    const bodies = (await db.read.fieldRecord.findMany({ orderBy: { id: "asc" } })).map((each) =>
+      JSON.parse(each.body),
+    );
+    expect(bodies.map(({ body }) => body)).toEqual([1, 2].map(() => ({ ...picture, caption: "(picture erased)" })));
+    expect(await db.read.question.count()).toBe(0);
     const set = await db.read.changeSet.findUniqueOrThrow({ where: { id: erased.changeSetId ?? "" } });
     expect(set).toMatchObject({
       title: "A picture erased for good",
