@@ -1,6 +1,7 @@
 import type { Actor } from "@/lib/access/actor";
 import { type Database, references, type Transaction } from "@/lib/db";
 import { accepted, type Outcome, type Refusal, refusal, refused } from "@/lib/science/outcome";
+import { refusedInDebt } from "../ledger/debts-of-undo";
 import { erasedPicture } from "../photos/erased-picture";
 import { erasedMark } from "../stewards/without-name";
 import { grouped } from "./grouped";
@@ -19,7 +20,8 @@ export interface Reversal {
 
 /**
  * Takes a change set back in a new change set: what it made is removed, what it changed is as before, what it removed stands again.
- * Refused, with their names, where later records depend on what would go or where a later change stands on the same record.
+ * Refused, with their names, where later records depend on what would go, where a later change stands on the same record, or where a jar would hold less
+ * than nothing then.
  */
 export async function undoChangeSet(
   db: Database,
@@ -49,7 +51,8 @@ export async function undoChangeSet(
     if (gone) return refused(refusal("not-undone", ["changeSet"], target.title, gone.wrong, gone.needed));
     const refusals = await againstReversal(tx, db.engine, reversals);
     if (refusals.length > 0) return refused(...refusals);
-    await reverse(change, reversals);
+    const debts = await refusedInDebt(tx, reversals, () => reverse(change, reversals));
+    if (debts.length > 0) return refused(...debts);
     change.touchAll();
     return accepted({ undone: reversals.length });
   });

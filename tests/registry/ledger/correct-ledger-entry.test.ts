@@ -63,13 +63,22 @@ test("an entry taken back stays to be read, and its taking back can be undone", 
   expect(await grams()).toBe(70);
 });
 
-test("a harvest that later entries live on cannot be taken back", async () => {
-  const { value } = granted(await record("harvested", 100, "2019-10-10"));
-  granted(await record("given", 30, "2020-01-01"));
+test("a harvest that later entries live on cannot be taken back, nor by the history", async () => {
+  const { value, changeSetId } = granted(await record("harvested", 100, "2019-10-10"));
+  const given = granted(await record("given", 30, "2020-01-01"));
   const outcome = await takeBackLedgerEntry(db, owner, value.entryId, "wrong lot");
   expect(outcome.ok ? [] : outcome.refusals.map((each) => each.sentence)).toEqual([
     '"harvested 100 g, 2019-10-10" cannot be taken back: it would leave −30 g in the jar on 2020-01-01; weigh the jar and enter that first ("weighed")',
   ]);
+  const undo = (id: string | null) => undoChangeSet(db, owner, id ?? "");
+  const undone = await undo(changeSetId);
+  expect(undone.ok ? [] : undone.refusals.map((each) => each.sentence)).toEqual([
+    '"what came into lot Ham 3" cannot be taken back: it would leave −30 g in the jar on 2020-01-01; weigh the jar and enter that first ("weighed")',
+  ]);
+  expect(await grams()).toBe(70);
+  granted(await undo(given.changeSetId));
+  granted(await undo(changeSetId));
+  expect(await db.read.ledgerEntry.count()).toBe(0);
 });
 
 test("what a blend wrote stays a blend's entry, and a transfer's side is corrected there", async () => {
