@@ -2,6 +2,7 @@ import { PrismaBetterSqlite3 } from "@prisma/adapter-better-sqlite3";
 import { PrismaPg } from "@prisma/adapter-pg";
 import type { Prisma } from "@/prisma/generated/sqlite/client";
 import { PrismaClient } from "@/prisma/generated/sqlite/client";
+import { inTurn } from "./in-turn";
 import type { Engine, Location } from "./location";
 import { type Connector, type Ends, shared, withEnds } from "./narrowed";
 
@@ -61,7 +62,7 @@ async function openSqlite(location: Location, options: OpenOptions): Promise<Dat
 
 async function openPostgresql(location: Location, options: OpenOptions): Promise<Database> {
   const { PrismaClient: PostgresqlClient } = await import("@/prisma/generated/postgresql/client");
-  const connector = shared(new PrismaPg({ connectionString: location.url, max: options.poolSize ?? 5 }));
+  const connector = shared(inTurn(new PrismaPg({ connectionString: location.url, max: options.poolSize ?? 5 })));
   const make = (adapter: Connector) =>
     watched((log) => new PostgresqlClient({ adapter, ...log }) as unknown as Client, options);
   const client = make(connector);

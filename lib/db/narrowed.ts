@@ -2,7 +2,7 @@ import type { Client, Database, Prisma } from "./client";
 
 /** Makes connections for a client (Prisma's own shape). */
 export type Connector = NonNullable<Prisma.PrismaClientOptions["adapter"]>;
-type Connection = Awaited<ReturnType<Connector["connect"]>>;
+export type Connection = Awaited<ReturnType<Connector["connect"]>>;
 type Running = Awaited<ReturnType<Connection["startTransaction"]>>;
 
 /** What is to be seen of the tables: each name stands for a SELECT over the whole ones. */
