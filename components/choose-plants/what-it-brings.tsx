@@ -26,7 +26,8 @@ export function WhatItBrings({
 }) {
   const traits = ground.traits.filter(({ key }) => choice.differential.has(key));
   const pollen = pollenOf(setting, ground);
-  const unknown = traits.some((trait) => setting.heritability[trait.key] === undefined);
+  const unsaid = traits.filter((trait) => setting.heritability[trait.key] === undefined);
+  const found = unsaid.some((trait) => heritabilityOffered(trait) !== null);
   return (
     <div className="stack-near">
       <SimpleTable
@@ -68,16 +69,29 @@ export function WhatItBrings({
           };
         })}
       />
-      {unknown ? (
+      {unsaid.length > 0 ? (
         <p className="measure">
-          Where nobody knows how much of a difference is inherited in this variety, the next generation may show none of
-          it or, at the very most, {pollen === "kept" ? "all" : "the half that the seed parents give"}. Three cycles of
-          choosing with a check beside them would tell; a span to plan with can be written above, as 0.1 to 0.4. What
-          was found in other varieties is not this one’s.
+          Where nobody says how much of a difference is inherited in this variety, the next generation may show none of
+          it or, at the very most, {pollen === "kept" ? "all" : "the half that the seed parents give"}.{" "}
+          {found
+            ? "What stayed of earlier choices counts once you plan with it: it takes the variety beside it for one that had not changed. Another span"
+            : "Three cycles of choosing with a check beside them would tell; a span to plan with"}{" "}
+          can be written above, as 0.1 to 0.4. What was found in other varieties is not this one’s.
         </p>
       ) : null}
     </div>
   );
+}
+
+type Ends = readonly [number, number];
+
+function isTaken(said: Ends | undefined, offered: Ends | null): boolean {
+  return said !== undefined && offered !== null && said.every((end, at) => end === offered[at]);
+}
+
+function standingOf(said: Ends | undefined, offered: Ends | null): string {
+  if (said === undefined) return offered === null ? "not known" : "not said";
+  return isTaken(said, offered) ? "as it stayed" : "as said here";
 }
 
 /** The span that is planned with; two numbers from 0 to 1, or none. */
@@ -87,10 +101,11 @@ function Heritability({
   set,
 }: {
   trait: TraitToWeigh;
-  said: readonly [number, number] | undefined;
-  set: (ends: readonly [number, number] | null) => void;
+  said: Ends | undefined;
+  set: (ends: Ends | null) => void;
 }) {
   const offered = heritabilityOffered(trait);
+  const taken = isTaken(said, offered);
   const read = (both: HTMLElement | null) => {
     const [low, high] = [...(both?.querySelectorAll("input") ?? [])].map((input) =>
       input.value.trim() === "" ? null : Number(input.value.replace(",", ".")),
@@ -112,13 +127,16 @@ function Heritability({
           placeholder={end === "from" ? "0" : "1"}
         />
       ))}
-      <span className="quiet">{said ? "as said here" : "not known"}</span>
-      {offered !== null && said === undefined ? (
-        <Button kind="quiet" onClick={() => set(offered)}>
-          {plainNumber(offered[0], 2)} to {plainNumber(offered[1], 2)} stayed over {trait.heritability?.from}: plan with
-          that
-        </Button>
+      <span className="quiet">{standingOf(said, offered)}</span>
+      {offered !== null && !taken ? (
+        <span className={styles.found}>
+          {`${plainNumber(offered[0], 2)} to ${plainNumber(offered[1], 2)} stayed over ${trait.heritability?.from}`}
+          <Button kind="quiet" onClick={() => set(offered)}>
+            Plan with that<span className="heard">, for {trait.name}</span>
+          </Button>
+        </span>
       ) : null}
+      {taken ? <span className={styles.found}>over {trait.heritability?.from}</span> : null}
     </span>
   );
 }

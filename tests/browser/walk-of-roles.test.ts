@@ -100,6 +100,42 @@ describe("an address", () => {
   );
 });
 
+/** Steps of addresses that lead to records of Anna's, whom the steward that is signed in is not; nobody but its keepers writes of the open variety. */
+const another = () => ({
+  lots: circle.lots.annas,
+  "grow-outs": circle.growOuts.annas,
+  varieties: circle.varieties.open,
+  stewards: circle.stewards.anna,
+});
+
+describe("the address of a form, typed in by hand", () => {
+  const written = all.filter(
+    ([route, action]) =>
+      /^\/(lots|grow-outs|varieties|stewards)\/\[id\]\//.test(route) &&
+      !roleMay("reader", action) &&
+      action !== "history",
+  );
+
+  it.each(written)("%s of another's record says whose it is, and has no form", async (route) => {
+    const [, first] = route.split("/") as [string, keyof ReturnType<typeof another>];
+    const { text, status } = await got("steward", addressOf(route.replace("[id]", another()[first])));
+    expect(status).toBe(200);
+    const [, page = ""] = /<main[^>]*>(.*?)<\/main>/s.exec(text) ?? [];
+    expect(page).toContain("Not yours to write");
+    expect(page).toMatch(/is not yours to write: .*the owner/);
+    expect(page).not.toContain("<form");
+    expect(told("steward", text)).toEqual([]);
+  });
+
+  it("of one's own record has the form", async () => {
+    for (const route of ["/lots/[id]/split", "/grow-outs/[id]/count", "/varieties/[id]/correct"]) {
+      const { text } = await got("steward", addressOf(route));
+      expect(text, route).toContain("<form");
+      expect(text, route).not.toContain("Not yours to write");
+    }
+  });
+});
+
 const signInFrom = (address: string) => `/sign-in?then=${encodeURIComponent(address)}`;
 
 /** Where an answer leads who has not signed in. */
