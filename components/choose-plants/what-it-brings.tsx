@@ -89,11 +89,6 @@ function isTaken(said: Ends | undefined, offered: Ends | null): boolean {
   return said !== undefined && offered !== null && said.every((end, at) => end === offered[at]);
 }
 
-function standingOf(said: Ends | undefined, offered: Ends | null): string {
-  if (said === undefined) return offered === null ? "not known" : "not said";
-  return isTaken(said, offered) ? "as it stayed" : "as said here";
-}
-
 /** The span that is planned with; two numbers from 0 to 1, or none. */
 function Heritability({
   trait,
@@ -127,7 +122,7 @@ function Heritability({
           placeholder={end === "from" ? "0" : "1"}
         />
       ))}
-      <span className="quiet">{standingOf(said, offered)}</span>
+      {taken ? null : <span className="quiet">{said ? "as said here" : offered ? "not said" : "not known"}</span>}
       {offered !== null && !taken ? (
         <span className={styles.found}>
           {`${plainNumber(offered[0], 2)} to ${plainNumber(offered[1], 2)} stayed over ${trait.heritability?.from}`}
@@ -136,7 +131,7 @@ function Heritability({
           </Button>
         </span>
       ) : null}
-      {taken ? <span className={styles.found}>over {trait.heritability?.from}</span> : null}
+      {taken ? <span className={styles.found}>{`as it stayed over ${trait.heritability?.from}`}</span> : null}
     </span>
   );
 }
