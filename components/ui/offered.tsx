@@ -40,7 +40,10 @@ export function LessOffered({
   const { addresses, deeds, named = [] } = useContext(ClosedTo);
   const more = { addresses, deeds: [...deeds, ...closed.deeds], named: [...named, ...(closed.named ?? [])] };
   const here = `${usePathname()}?${useSearchParams()}`;
-  return <ClosedTo value={more}>{instead && !isOffered(here, more) ? instead : children}</ClosedTo>;
+  // What is not for somebody's role says so by itself.
+  const theirs = isOffered(here, { addresses, deeds });
+  const anothers = theirs && !isOffered(here, { ...more, addresses: [] });
+  return <ClosedTo value={more}>{instead && anothers ? instead : children}</ClosedTo>;
 }
 
 /** What is not for the one who looks. */

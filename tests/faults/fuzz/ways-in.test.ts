@@ -21,10 +21,11 @@ import { hashOfTables, undone, wrongAfter } from "./statement";
 import { type Deed, type Form, formsOfPeople, takenBy } from "./which-forms";
 
 /** The request of now, as the server would have taken it in; and what it was answered with. */
-const request: { headers: Headers; cookie: string; set: [string, string][]; backups: number } = {
+const request: { headers: Headers; cookie: string; set: [string, string][]; deleted: number; backups: number } = {
   headers: new Headers(),
   cookie: "",
   set: [],
+  deleted: 0,
   backups: 0,
 };
 
@@ -36,7 +37,9 @@ vi.mock("next/headers", () => ({
     get: (name: string) =>
       name === "kinrow-demonstration" && request.cookie !== "" ? { value: request.cookie } : undefined,
     set: (name: string, value: string) => request.set.push([name, value]),
-    delete: () => {},
+    delete: () => {
+      request.deleted += 1;
+    },
   }),
 }));
 vi.mock("next/navigation", () => {
@@ -241,14 +244,23 @@ interface Counted {
   readonly wrong: string[];
 }
 
-async function known(drawn: Drawn, form: Form): Promise<Known> {
+async function known(drawn: Drawn, form: Form, person: Person | null): Promise<Known> {
   const rows = await accounts(db);
   const [members, invitations, sessions, passkeys] = [
-    await db.read.member.findMany({ select: { id: true } }),
-    await db.read.invitation.findMany({ select: { id: true } }),
+    await db.read.member.findMany({
+      where: form.name === "openWayIn" && drawn.chance(0.8) ? { endedAt: { not: null } } : {},
+      select: { id: true },
+    }),
+    await db.read.invitation.findMany({ where: { usedAt: null, withdrawnAt: null }, select: { id: true } }),
     await db.read.session.findMany({ select: { id: true } }),
-    await db.read.passkey.findMany({ select: { id: true } }),
+    await db.read.passkey.findMany({
+      where: person && drawn.chance(0.8) ? { userId: person.userId } : {},
+      select: { id: true },
+    }),
   ];
+  // A code that was used or taken back is tried, too.
+  const open = await openCodes();
+  const opens = open.filter(({ forUserId }) => (forUserId === null) === (form.name === "makeAccount"));
   const fitting = /Invitation/.test(form.name)
     ? invitations
     : /Device/.test(form.name)
@@ -270,7 +282,7 @@ async function known(drawn: Drawn, form: Form): Promise<Known> {
   return {
     people,
     names,
-    codes,
+    codes: opens.length > 0 && drawn.chance(0.7) ? opens : codes,
     ids,
     stewards: Object.values(circle.stewards),
     growOuts: Object.values(circle.growOuts),
@@ -289,7 +301,9 @@ function heard(answer: unknown): void {
 
 async function oneCase(number: number, counted: Counted): Promise<void> {
   const drawn = new Drawn(seed * 100_003 + 7_000_000 + number);
-  const form = drawn.one(formsOfPeople);
+  // Every other one is of the next kind, so that each comes in its turn.
+  const form = number % 2 === 0 ? formsOfPeople[(number / 2) % formsOfPeople.length] : drawn.one(formsOfPeople);
+  if (!form) throw new Error("there is no such form");
   const key = `${form.file} ${form.name}`;
   const module = (await modules[`../../../${form.file}`]?.()) as Readonly<Record<string, Deed>>;
   const deed = module[form.name];
@@ -303,8 +317,15 @@ async function oneCase(number: number, counted: Counted): Promise<void> {
   request.headers = new Headers({ cookie, "x-forwarded-host": "patch.example:4707", "x-forwarded-for": from });
   request.cookie = drawn.chance(0.03) ? "yes" : "";
   request.set = [];
+  request.deleted = 0;
   request.backups = 0;
-  const sent = sentByPeople({ name: form.name, takes: takenBy(deed) }, person, await known(drawn, form), number, drawn);
+  const sent = sentByPeople(
+    { name: form.name, takes: takenBy(deed) },
+    person,
+    await known(drawn, form, person),
+    number,
+    drawn,
+  );
   if (sent.typed.startsWith("a heap")) secrets.add(sent.typed);
   const [before, open, who, last] = [await stand(), await openCodes(), await roleOf(person), await db.lastChange()];
   let answer: unknown = null;
@@ -330,7 +351,12 @@ async function oneCase(number: number, counted: Counted): Promise<void> {
       if ((await stand()).hash !== before.hash) wrong.push("is not as before after it was taken back");
     }
   }
-  const did = wrote || request.set.length > 0 || request.backups > 0 || (await stand()).hash !== before.hash;
+  const did =
+    wrote ||
+    request.set.length > 0 ||
+    request.deleted > 0 ||
+    request.backups > 0 ||
+    (await stand()).hash !== before.hash;
   const tried = counted.byForm.get(key) ?? { accepted: 0, refused: 0 };
   tried[did ? "accepted" : "refused"] += 1;
   counted.byForm.set(key, tried);
