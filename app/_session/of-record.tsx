@@ -9,12 +9,27 @@ import { current } from "./current";
  * The pages of a record: what stands within offers nothing that would be refused because the record is another's, and a page that would only be refused says
  * whose it is.
  */
-export async function OfRecord({ page, id, children }: { page: RecordPage; id: string; children: ReactNode }) {
+export async function OfRecord({
+  page,
+  id,
+  at,
+  children,
+}: {
+  page: RecordPage;
+  id: string;
+  /** the page's address with this id, where it may name the record otherwise */
+  at?: string;
+  children: ReactNode;
+}) {
   const { db, actor } = await current();
   const closed = await closedHere(db, actor, page, id);
   if (closed === null) return children;
   return (
-    <LessOffered closed={closed} instead={<AnothersRecord closed={closed} page={page} id={id} role={actor.role} />}>
+    <LessOffered
+      closed={closed}
+      at={at}
+      instead={<AnothersRecord closed={closed} page={page} id={id} role={actor.role} />}
+    >
       {children}
     </LessOffered>
   );

@@ -31,15 +31,19 @@ export function Offering({ closed, children }: { closed: Closed; children: React
 export function LessOffered({
   closed,
   instead,
+  at,
   children,
 }: {
   closed: Omit<Closed, "addresses">;
   instead?: ReactNode;
+  /** the address with the record's id, where the page's own may name it otherwise */
+  at?: string;
   children: ReactNode;
 }) {
   const { addresses, deeds, named = [] } = useContext(ClosedTo);
   const more = { addresses, deeds: [...deeds, ...closed.deeds], named: [...named, ...(closed.named ?? [])] };
-  const here = `${usePathname()}?${useSearchParams()}`;
+  const asked = `${usePathname()}?${useSearchParams()}`;
+  const here = at ?? asked;
   // What is not for somebody's role says so by itself.
   const theirs = isOffered(here, { addresses, deeds });
   const anothers = theirs && !isOffered(here, { ...more, addresses: [] });

@@ -70,7 +70,7 @@ export default async function BlendLots({ searchParams }: { searchParams: Promis
   );
   const records =
     asked.length > 0
-      ? asked.map((id) => ({ page: "/lots/[id]" as const, id }))
+      ? asked.map((id) => ({ page: "/lots/[id]" as const, id, at: `/lots/blend?lots=${id}` }))
       : [{ page: "/varieties/[id]" as const, id: head.varietyId }];
   return records.reduce<ReactNode>(
     (inside, record) => (

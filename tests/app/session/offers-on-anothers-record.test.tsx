@@ -242,6 +242,7 @@ test("a form that takes its record from behind the question mark says whose it i
     ["/pictures/new", (id) => `of=lot&id=${id}`],
     ["/lots/blend", (id) => `lots=${id}`],
   ];
+  expect(await asked(bert, "/lots/blend", {}, "lots=OMM-1,VELL-1")).toContain("Lot VELL-1 is not yours to write");
   for (const [route, search] of forms) {
     expect(await asked(bert, route, {}, search(lots.annas)), route).toContain(
       "Lot VELL-1 is not yours to write: Anna Vell or the owner may.",

@@ -19,6 +19,7 @@ import { readSettings } from "@/lib/registry/settings/read-settings";
 import { defineTrait } from "@/lib/registry/traits/define-trait";
 import { giveSeed } from "@/lib/registry/transfers/give-seed";
 import { takeInSeed } from "@/lib/registry/transfers/take-in-seed";
+import { recordVariety } from "@/lib/registry/varieties/record-variety";
 import { dryingSchema } from "@/lib/schemas/drying/drying-forms";
 import { floweringNotesSchema, rogueWalkSchema, stageCountsSchema } from "@/lib/schemas/grow-outs/field-counts";
 import { PlanGrowOutSchema } from "@/lib/schemas/grow-outs/plan-grow-out";
@@ -46,6 +47,8 @@ function typed<S extends z.ZodType>(schema: S, texts: Readonly<Record<string, un
 export const toSow = "Peas to sow";
 export const inTheRows = "Peas in the rows";
 export const quarantined = "Q 1";
+/** Another pea, of which nothing is told yet. */
+export const alike = "Low Pea";
 
 /**
  * Lays down beside the small notebook what forms want to find: seed that can be taken, a grow-out at each of its steps, a drying, a loan and a promise that are
@@ -95,6 +98,7 @@ export async function layGround(db: Database): Promise<void> {
     await giveSeed(db, owner, first.id, typed(giveSchema("north"), { ...loan, ...promised }), { settings, today }),
   );
   await fromTheField(db, standing, orla.stewardId);
+  granted(await recordVariety(db, owner, { name: alike, crop: "pea", ownCrop: "no" }));
   const unused = { name: "length of pod", scope: "variety", kind: "measure", unit: "cm", direction: "higher" };
   granted(await defineTrait(db, owner, bent.id, unused));
 }

@@ -140,7 +140,14 @@ export const formsOfField: SoundRecipes = {
       const { id } = await here.read.roguePass.findFirstOrThrow({ where: await ofRows(here) });
       return {
         bound: [id],
-        fields: { on: "2025-06-26", timing: "before", pulled: here.one(["0", "1", "3"]), reason: "weak", why },
+        fields: {
+          on: "2025-06-26",
+          timing: "before",
+          pulled: here.one(["0", "1", "3"]),
+          looked: "48",
+          reason: "weak",
+          why,
+        },
       };
     },
     writeFlowering: async (here) => ({
@@ -261,7 +268,7 @@ export const formsOfField: SoundRecipes = {
     }),
     putRight: async (here) => ({
       bound: [await here.growOut(toSow)],
-      fields: { ...(await plan(here, toSow)), reason: "another mix" },
+      fields: { ...(await plan(here, toSow)), reason: "another mix", ...here.stood({ name: toSow }) },
     }),
   },
   "app/grow-outs/_actions/plot.ts": {

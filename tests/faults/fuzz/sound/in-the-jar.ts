@@ -122,6 +122,7 @@ export const formsOfJars: SoundRecipes = {
         treatment: "none",
         reason: "counted again",
         notes: here.fresh("n"),
+        ...here.stood({ treatment: "none", thousandSeedGrams: "250" }),
       },
     }),
   },
@@ -140,17 +141,13 @@ export const formsOfJars: SoundRecipes = {
     },
   },
   "app/lots/_actions/ledger.ts": {
-    writeEntry: async (here) => ({
-      bound: [await here.lot(jar(here))],
-      fields: {
-        ...{
-          on: day(here),
-          kind: here.one(["received", "tested", "discarded", "weighed"]),
-          amount: here.one(["10", "1.5"]),
-        },
-        ...{ unit: here.one(["g"]), other: here.some("Osk Tarn"), notes: here.some("on the kitchen scales") },
-      },
-    }),
+    writeEntry: async (here) => {
+      const kind = here.one(["received", "tested", "discarded", "weighed"]);
+      const unit = here.one(kind === "weighed" ? ["g"] : ["g", "seeds"]);
+      const amount = kind === "weighed" ? "3200" : here.one(unit === "g" ? ["10", "1.5"] : ["40"]);
+      const words = { other: here.some("Osk Tarn"), notes: here.some("on the kitchen scales") };
+      return { bound: [await here.lot(jar(here))], fields: { on: day(here), kind, amount, unit, ...words } };
+    },
     putEntryRight: async (here) => {
       const { lotId, entryId } = await someEntry(here);
       const fields = { on: "2020-03-02", kind: "weighed", amount: here.one(["3990", "4100.5"]), unit: "g" };

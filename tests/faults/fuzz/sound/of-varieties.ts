@@ -9,6 +9,7 @@ import { stewardKinds } from "@/lib/schemas/varieties/steward";
 import { aims, plantParts, sensitivities, strainRelations } from "@/lib/schemas/varieties/variety";
 import { accepted } from "@/lib/science/outcome";
 import { granted } from "@/tests/setup/registry";
+import { alike } from "./ground";
 import type { Here, SoundRecipes } from "./sound-form";
 
 const owner = ownerHere();
@@ -153,7 +154,12 @@ export const formsOfVarieties: SoundRecipes = {
     }),
     storeStewardCorrection: async (here) => ({
       bound: [await here.steward("Orla Fennwick")],
-      fields: { name: "Orla Fennwick", kind: "grower", place: here.one(["High Barrow", "the mill"]) },
+      fields: {
+        name: "Orla Fennwick",
+        kind: "grower",
+        place: here.one(["High Barrow", "the mill"]),
+        ...here.stood({ kind: "grower" }),
+      },
     }),
     forgetPerson: async (here) => {
       const name = here.fresh("Whin Tollard");
@@ -197,7 +203,7 @@ export const formsOfVarieties: SoundRecipes = {
     storeAddition: async (here) => {
       const additions: Readonly<Record<string, () => Promise<Record<string, string>>>> = {
         name: async () => ({ name: here.fresh("Hill pea"), kind: here.some("old", "local"), source: here.some("Osk") }),
-        same: async () => ({ other: await here.variety("Tarn Vetch"), source: "the seed looks alike" }),
+        same: async () => ({ other: await here.variety(alike), source: "the seed looks alike" }),
         strain: async () => ({
           ...{ name: here.fresh("Of the hill"), keptFrom: here.some("1980"), relation: here.some(...strainRelations) },
           ...{ steward: here.some("Osk Tarn") },
@@ -229,6 +235,7 @@ export const formsOfVarieties: SoundRecipes = {
           sensitivity: here.one(sensitivities),
         },
         ...{ plantsWanted: here.one(["60", "80"]), note: here.some("n"), reason: "asked the keeper" },
+        ...here.stood({ note: "n" }),
       },
     }),
     storeTraitCorrection: async (here) => ({

@@ -35,6 +35,11 @@ export class Here {
     return this.drawn.one(words);
   }
 
+  /** Of a correction, sometimes: what stood in its fields when it was opened; a field that is as it stood takes what others wrote meanwhile. */
+  stood(texts: Readonly<Record<string, string>>): Record<string, string> {
+    return this.drawn.chance(0.4) ? { stood: JSON.stringify(texts) } : {};
+  }
+
   /** A name that nothing has yet. */
   fresh(stem: string): string {
     return `${stem} ${this.number}`;
