@@ -3,6 +3,8 @@ import type { NextConfig } from "next";
 const config: NextConfig = {
   reactStrictMode: true,
   poweredByHeader: false,
+  // A page that stays on this machine need not be made small for the way.
+  compress: process.env.KINROW_SHARED === "yes",
   devIndicators: false,
   experimental: {
     // A page that refuses somebody says so with its own status and page (app/forbidden.tsx).
