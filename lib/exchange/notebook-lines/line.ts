@@ -59,12 +59,13 @@ export function isRunOn(line: Line, at: number): boolean {
 
 const CLAUSE_MARKS = new Set([",", ";", ":", ".", "(", ")", "–", "—", "-", "!", "?", "->", "=>", "→"]);
 
-/** "sown 50 / up 38", "50 seeds > 31 plants": a stroke with a blank on both sides parts as a comma does. */
+/** "sown 50 / up 38", "50 seeds > 31 plants": a stroke with blanks parts as a comma does; "80 plants/ 20 saved" as well. */
 export function isApart(line: Line, at: number): boolean {
   const [before, token, after] = [line.tokens[at - 1], line.tokens[at], line.tokens[at + 1]];
   if (token === undefined || before === undefined || after === undefined || !["/", ">"].includes(token.text))
     return false;
-  return before.to < token.from && token.to < after.from;
+  const [isFree, isFollowed] = [before.to < token.from, token.to < after.from];
+  return token.text === "/" ? isFollowed : isFree && isFollowed;
 }
 
 /** Whether token `at` parts what stands before it from what follows; a dash within "30-40" does not. */

@@ -16,7 +16,7 @@ const OWNERS = new Set(
   (
     "aunt auntie aunty uncle mother mum mam father dad gran granny grandma grandmother grandad grandpa grandfather great-aunt great-uncle great-grandmother " +
     "neighbour neighbor neighbours neighbors friend friends cousin sister brother nephew niece widow farmer gardener parson priest vicar teacher schoolmaster monk nun nuns monastery " +
-    "market swap fair shelf library circle nursery shop seedsman merchant stall auction village next-door allotment allotments convent school mill miller postman lady man woman boy girl family in-laws stranger"
+    "market swap bank seedbank genebank fair shelf library circle nursery shop seedsman merchant stall auction village next-door allotment allotments convent school mill miller postman lady man woman boy girl family in-laws stranger"
   ).split(" "),
 );
 const LONGEST = 6;

@@ -82,7 +82,9 @@ function headYear(line: Line): RuleMatch | null {
   const isLot = LOT_NOUNS.has(next) && endsThere && !["from", "off", "of"].includes(after);
   // "2024 seeds from the swap" tells of the year
   const isSeedFrom = ["seed", "seeds"].includes(next) && ["from", "off", "given", "bought"].includes(after);
-  return isLot || (COUNTED.has(next) && !isSeedFrom) ? null : match;
+  // "2026 plants 40": the count stands behind
+  const isHeading = line.tokens[match.end + 1]?.kind === "number" || after === ":" || after === "=";
+  return isLot || (COUNTED.has(next) && !isSeedFrom && !isHeading) ? null : match;
 }
 
 /** Whether token `at` is the lower number of "1/2": what follows is no count of its own ("1/2 lb" is not 2 lb). */

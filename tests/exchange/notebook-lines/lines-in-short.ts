@@ -116,4 +116,23 @@ export const IN_SHORT: readonly Line[] = [
     "grow-out",
     ["year 2019", "harvested 2.3 kg", "seed-parents 48", "seed-weight 1000 = 310 g"],
   ],
+  ["2022 seed weighed 45g per 1000", "note", ["year 2022", "seed-weight 1000 = 45 g"]],
+  ["2024 100 = 4.4 g", "note", ["year 2024", "seed-weight 100 = 4.4 g"]],
+
+  // a year is no count, and a count in the place of a year none
+  [
+    "2026 plants 40, mothers 12, yield 300 g",
+    "grow-out",
+    ["year 2026", "plants 40", "seed-parents 12", "harvested 300 g"],
+  ],
+  ["2026 plants: 40; seed parents: 12", "grow-out", ["year 2026", "plants 40", "seed-parents 12"]],
+  ["2017 planted 2016 seed, 50 plants", "grow-out", ["year 2017", "sown-from 2016", "plants 50"]],
+  ["seed from 2003, came from Tarn", "received", ["year 2003", "received from Tarn"], ["seed from"]],
+  ["2026 60/80 plants saved", "grow-out", ["year 2026", "seed-parents 60 of 80"]],
+  ["2012 80 plts/ 20 saved/ 1.2 kg", "grow-out", ["year 2012", "plants 80", "seed-parents 20", "?amount 1.2 kg"]],
+  ["1998 saved from 4 of hers and 6 of mine", "grow-out", ["year 1998", "seed-parents 10"]],
+  ["1997 10 + 10 plants", "note", ["year 1997"], ["10 + 10 plants"]],
+  ["2002 from that one plant 30 seeds", "note", ["year 2002"], ["from that one plant 30 seeds"]],
+  ["2018 bees got in the cage, 30 plants", "grow-out", ["year 2018", "plants 30"], ["bees got in the cage"]],
+  ["2020 50 seeds from the bank", "received", ["year 2020", "received 50 seeds from the bank (given)"]],
 ];

@@ -102,7 +102,8 @@ export const germinationRule = rule("germination", [
   ],
   ["no germination (at all)? $", nothing],
   ["(of|out of|from) (the)? {count:of} (<seeds>)? (sown|sowed|tested)? (,)? (only|just)? {count:up} <up>", ofMany],
-  ["^ {count:up} / {count:of} <wetted>?", written],
+  ["^ {count:up} / {count:of} <seeds>? <wetted>? $", written],
+  ["^ {count:up} / {count:of} <wetted>", written],
   ["(only|just)? {number:count} (%|percent|per cent|pct) (germination|germ|up|came up|germinated|sprouted)", percent],
   ["^ (only|just)? {number:count} (%|percent|per cent|pct) (good)? $", aPercentAlone],
   [

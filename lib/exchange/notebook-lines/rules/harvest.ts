@@ -94,6 +94,13 @@ export const seedWeightRule = rule("seed-weight", [
     "(tsw|tgw|tkw|thousand-seed weight|thousand seed weight|thousand-grain weight|thousand grain weight|thousand-kernel weight|weight of a thousand seeds|weight of 1000 seeds) (:|=|was|is|of)? {amount}",
     (found) => ofThousand(found.amount()?.grams?.value ?? null),
   ],
+  [
+    "(seed|seeds)? (weighed|weighs|weigh) {amount} (per|a|for|the) (1000|thousand|100|hundred) <seeds>?",
+    (found) => {
+      const [grams, seeds] = [found.amount()?.grams?.value ?? null, /100\b|hundred/i.test(found.words) ? 100 : 1000];
+      return grams === null || grams <= 0 ? null : sure({ kind: "seed-weight", value: { seeds, grams } });
+    },
+  ],
   // it is told in grams everywhere
   [
     "(tsw|tgw|tkw|thousand-seed weight|thousand seed weight|thousand-grain weight) (:|=|was|is|of)? {number} $",
@@ -103,7 +110,7 @@ export const seedWeightRule = rule("seed-weight", [
     },
   ],
   [
-    "{count} (<seeds>)? (weighed|weigh|weighs) {amount}",
+    "{count} (<seeds>)? (weighed|weigh|weighs|=) {amount}",
     (found) => {
       const [seeds, grams] = [found.count()?.value ?? null, found.amount()?.grams?.value ?? null];
       if (seeds === null || grams === null || !Number.isInteger(seeds) || seeds < 1 || grams <= 0) return null;

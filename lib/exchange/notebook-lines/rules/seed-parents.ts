@@ -7,9 +7,14 @@ const plants =
   (found: Found): Reading | null =>
     withCount(found, (count) => {
       // seed has at least one parent; "kept a few" names no number, but plants were kept
-      if (count.high === 0) return null;
+      if (count.high === 0 || isYear(count.words)) return null;
       return read({ kind: "seed-parents", value: { count, all: false, counted: "plants", of: found.count("of") } });
     });
+
+/** "seed from 2003": that is a year, nobody keeps seed of so many plants by chance. */
+function isYear(words: string): boolean {
+  return /^(?:19|20)\d{2}$/.test(words);
+}
 
 /** Ears, pods and fruits are not plants: one plant may carry several. */
 const parts =
@@ -59,6 +64,10 @@ export const seedParentsRule = rule("seed-parents", [
   ["<keep> (from|off) (only|just)? (the)? {count} <best> $", plants(sure)],
   ["<choose> (only|just)? (the)? {count} <best> $", plants(sure)],
   ["(<keep>|<seed>) (from|off)? (the)? <best> {count} <plants>? and (the)? <best> {count:more} <plants>? $", together],
+  [
+    "(<keep>|<seed>) (from|off) {count} of (hers|his|theirs|mine|ours|{loose}) and {count:more} of (hers|his|theirs|mine|ours|{loose:second})",
+    together,
+  ],
   ["(<keep>|<seed>) (from|off|of) (the|my|our) {count} {adjectives} <plants>", plants(sure)],
   ["(<mothers>) (:|=)? {bare}", (found) => (found.count()?.value == null ? null : plants(sure)(found))],
   ["<keep> (the)? <best>? {count} <plants> (of|out of|from) (the)? {count:of} <plants>?", plants(sure)],
@@ -75,7 +84,10 @@ export const seedParentsRule = rule("seed-parents", [
     (found) => (isShare(found) ? null : plants(sure)(found)),
   ],
   ["(from|seed from) {count} (of|out of) (the)? {count:of} <plants>", plants(sure)],
-  ["{count} (of|out of) (the)? {count:of} <plants>? (kept|saved|selected) (for seed)?", plants(sure)],
+  [
+    "{count} (of|out of|/) (the)? {count:of} <plants>? (kept|saved|selected) (for seed)?",
+    (found) => (isShare(found) ? null : plants(sure)(found)),
+  ],
   ["(<seed>)? (from|off) one single <plants>?", () => oneOnly],
   [
     "<keep> (from)? (all|every one|every plant|each plant|all of them|them all|all the plants|all plants|the whole row|the whole plot|everything) (for seed)? $",

@@ -28,7 +28,12 @@ export const setAsideRule: Rule = rule("set-aside", [
   ],
   ["<keep> (from)? (one|1) in {number}", aside],
   // two stands: which of them is meant is not said
-  ["{number} and {number} (<plants>|<mothers>)", aside],
+  ["{number} (and|+|plus) {number} (<plants>|<mothers>)", aside],
+  ["(from|off) (that|this|those|these) {number} (<plants>|<ears>|<pods>|<fruits>)", aside],
+  [
+    "(bees|flies|insects|something) (got|came|were|get) (in|into|inside|through) (the|a)? (cage|net|netting|fleece|bags|tunnel)",
+    aside,
+  ],
   ["(no|not|never|without) (roguing|rogued|rogueing|rogues pulled)", aside],
   ["(<mothers>|<plants>|numbers|nos) (no|nos|number|numbers)? {number} (-|to|and) {number}", aside],
   ["<pull> (about|only)? {number} (%|percent|per cent) (of them|of the plants)?", aside],

@@ -6,11 +6,11 @@ import { doubtful, likely, type Reading, rule, sure, withCount } from "./rule";
 export const seedsSownRule = rule("seeds-sown", [
   [
     "(<sow>|put in|set) (about|only|just)? {count} (good|sound|old|of the)? <seeds>",
-    (found) => withCount(found, (count) => sure({ kind: "seeds-sown", value: { count } })),
+    (found) => (isOfYear(found) ? null : withCount(found, (count) => sure({ kind: "seeds-sown", value: { count } }))),
   ],
   [
     "planted (only|just)? {count} <seeds>",
-    (found) => withCount(found, (count) => sure({ kind: "seeds-sown", value: { count } })),
+    (found) => (isOfYear(found) ? null : withCount(found, (count) => sure({ kind: "seeds-sown", value: { count } }))),
   ],
   [
     "<sow> (only|just)? {bare}",
@@ -23,6 +23,11 @@ export const seedsSownRule = rule("seeds-sown", [
   ["(<sow>|put in) {part}", sownAmount],
   ["{amount} (all)? (sown|sowed|drilled)", sownAmount],
 ]);
+
+/** "planted 2016 seed": seed of that year, and not two thousand of them. */
+function isOfYear(found: Found): boolean {
+  return /\b(?:1[89]|20)\d{2} seed$/i.test(found.words);
+}
 
 function sownAmount(found: Found): Reading | null {
   const amount = found.amount();

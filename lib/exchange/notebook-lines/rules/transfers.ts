@@ -4,7 +4,7 @@ import { likely, type Reading, rule, sure } from "./rule";
 
 /** "Osk's jar" at an end of a clause: seed is meant. */
 const SOMEBODYS_SEED = /(?:['’]s|s['’]) (?:\p{L}+ )?(?:jar|seed|seeds|packet|tin|stock|strain)$/iu;
-const SHELF = /\b(?:shelf|library|seed bank|genebank|swap table)\b/i;
+const SHELF = /\b(?:shelf|library|bank|seed bank|genebank|swap table)\b/i;
 
 const given =
   (manner: TransferManner) =>
