@@ -1,7 +1,7 @@
 import type { CountOnRecord, PassOnRecord } from "@/lib/registry/grow-outs/field-records";
 import { plantsCounted, pulledRows, reasonNotSaid, sheetField } from "@/lib/schemas/grow-outs/field-counts";
 import { type Stage, stages } from "@/lib/schemas/grow-outs/field-kinds";
-import { parseDate } from "@/lib/science/dates/parse-date";
+import { parseTypedDate } from "@/lib/science/dates/parse-typed-date";
 
 type Texts = Readonly<Record<string, string>>;
 
@@ -69,7 +69,7 @@ export function numberTyped(text: string | undefined): number | null {
 }
 
 function dayTyped(text: string | undefined) {
-  const read = text?.trim() ? parseDate(text) : null;
+  const read = text?.trim() ? parseTypedDate(text) : null;
   if (!read?.ok) return { on: null, onFirst: null, onLast: null };
   return { on: read.value.text, onFirst: read.value.first, onLast: read.value.last };
 }

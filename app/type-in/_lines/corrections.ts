@@ -1,6 +1,6 @@
 import type { LineProposal, ProposedLot } from "@/lib/exchange/notebook-lines/proposal";
 import type { Count, LineReading } from "@/lib/exchange/notebook-lines/reading";
-import { parseDate } from "@/lib/science/dates/parse-date";
+import { parseTypedDate } from "@/lib/science/dates/parse-typed-date";
 import { amountTyped, countTyped, shareTyped, upOfTyped } from "./told-numbers";
 import type { Fix, Fixes, ReadLine } from "./typed-line";
 
@@ -154,7 +154,7 @@ function dated(fix: Fix, set: (text: string | null) => void): string | null {
     set(null);
     return null;
   }
-  const date = parseDate(fix.text);
+  const date = parseTypedDate(fix.text);
   if (!date.ok) return date.refusals.map((each) => `${each.sentence}.`).join(" ");
   set(date.value.text);
   return null;

@@ -7,7 +7,7 @@ import { readSettings } from "@/lib/registry/settings/read-settings";
 import { countsAgainstSown } from "@/lib/schemas/germination-test/counts-against-sown";
 import type { TestEntry } from "@/lib/schemas/germination-test/test-entry";
 import type { CivilDay } from "@/lib/science/dates/civil-day";
-import { parseDate } from "@/lib/science/dates/parse-date";
+import { parseTypedDate } from "@/lib/science/dates/parse-typed-date";
 import { accepted, type Outcome, type Refusal, refusal, refused } from "@/lib/science/outcome";
 import { seedsUsed } from "./seeds-used";
 import { testName } from "./test-name";
@@ -39,7 +39,7 @@ export async function recordGerminationTest(
         refusal("unknown-lot", ["lotId"], entry.lotId, "is no lot here", "choose the lot that was tested"),
       );
     const { hemisphere } = await readSettings(tx);
-    const on = parseDate(entry.on, { hemisphere, path: ["on"] });
+    const on = parseTypedDate(entry.on, { hemisphere, path: ["on"] });
     const name = await testName(tx, entry.name, lot);
     const faults = [...faultsOf(on), ...faultsOf(name), ...faultsOfReplicates(entry)];
     if (!on.ok || !name.ok || faults.length > 0) return refused(...faults);

@@ -1,6 +1,6 @@
 import { z } from "zod";
 import type { FuzzyDate, Hemisphere } from "@/lib/science/dates/fuzzy-date";
-import { parseDate } from "@/lib/science/dates/parse-date";
+import { parseTypedDate } from "@/lib/science/dates/parse-typed-date";
 import { accepted, type Outcome, type Refusal, refusal, refused } from "@/lib/science/outcome";
 import { readDecimal } from "../notebook/decimal";
 
@@ -36,8 +36,9 @@ export const words: FieldReader<string> = (text) => accepted(text.trim());
 /** A name: trimmed, Unicode NFC, each run of blanks one blank. */
 export const name: FieldReader<string> = (text) => accepted(text.normalize("NFC").replace(/\s+/g, " ").trim());
 
+/** A date as the registry writes it, or as a person does ("June 1994", "about 1960"), where that means one date alone. */
 export function day(hemisphere: Hemisphere): FieldReader<FuzzyDate> {
-  return (text) => parseDate(text, { hemisphere });
+  return (text) => parseTypedDate(text, { hemisphere });
 }
 
 /** A decimal with point or comma; a comma before three digits could part thousands and is refused. */
