@@ -7,6 +7,7 @@ import { Icon } from "@/components/icons/icon";
 import { Figure } from "@/components/numbers";
 import { DataTable, type SearchParameters } from "@/components/tables";
 import { ButtonLink } from "@/components/ui";
+import { Way } from "@/components/ui/offered";
 import { percent, wholeNumber } from "@/lib/display/numbers";
 import { counted } from "@/lib/display/plurals";
 import { type LotList, listLots } from "@/lib/registry/lots/list-lots";
@@ -38,8 +39,11 @@ export default async function Lots({ searchParams }: Asked) {
       <div className="sheet">
         <h1 className="heard">Lots</h1>
         <EmptyState noun="lots" action={enter}>
-          No jar stands on the shelf yet. Enter the first by hand, or bring in a notebook: each jar then says what is
-          left in it and what it can promise.
+          No jar stands on the shelf yet. Enter the first by hand, or{" "}
+          <Way href="/bring-in" otherwise="bring in a notebook">
+            bring in a notebook
+          </Way>
+          : each jar then says what is left in it and what it can promise.
         </EmptyState>
       </div>
     );

@@ -14,6 +14,7 @@ import { readTransfer, type TransferRead } from "@/lib/registry/transfers/read-t
 import { fromOutside } from "@/lib/registry/transfers/sharing-by-year";
 import { storedSeedCoat } from "@/lib/schemas/varieties/seed-coat";
 import { current } from "../../_session/current";
+import { HistoryOf } from "../../history/_components/history-of";
 import { kindInWords as ledgerKind } from "../../lots/_words/ledger-words";
 import { unitsOf } from "../../lots/_words/units-of";
 import { AnswerForm } from "../_parts/answer-form";
@@ -125,6 +126,7 @@ export default async function Transfer({ params }: Props) {
           .
         </p>
       )}
+      <HistoryOf ids={[transfer.id, ...promises.map(({ id }) => id)]} asOf={transfer.id} />
     </div>
   );
 }

@@ -8,6 +8,9 @@ export async function idsOfLot(db: Client, lotId: string): Promise<string[]> {
     SELECT r."id" FROM "Lot" r WHERE r."id" IN ${these}
     UNION ALL SELECT e."id" FROM "LedgerEntry" e WHERE e."lotId" IN ${these}
     UNION ALL SELECT t."id" FROM "GerminationTest" t WHERE t."lotId" IN ${these}
+    UNION ALL SELECT r."id" FROM "TestReplicate" r JOIN "GerminationTest" t ON t."id" = r."testId" WHERE t."lotId" IN ${these}
+    UNION ALL SELECT c."id" FROM "TestCount" c JOIN "TestReplicate" r ON r."id" = c."replicateId"
+      JOIN "GerminationTest" t ON t."id" = r."testId" WHERE t."lotId" IN ${these}
     UNION ALL SELECT w."id" FROM "SeedWeighing" w WHERE w."lotId" IN ${these}
     UNION ALL SELECT c."id" FROM "Container" c WHERE c."lotId" IN ${these}
     UNION ALL SELECT p."id" FROM "LotParent" p WHERE p."lotId" IN ${these}

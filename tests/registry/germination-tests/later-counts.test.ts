@@ -5,6 +5,9 @@ import { correctCount } from "@/lib/registry/germination-tests/correct-count";
 import { recordCounts } from "@/lib/registry/germination-tests/record-counts";
 import { recordGerminationTest } from "@/lib/registry/germination-tests/record-germination-test";
 import { countsTakenBack, standingCounts } from "@/lib/registry/germination-tests/standing-counts";
+import { idsOfTest } from "@/lib/registry/germination-tests/test-history";
+import { recordHistory } from "@/lib/registry/history/record-history";
+import { idsOfLot } from "@/lib/registry/lots/lot-history";
 import { CorrectedCountSchema } from "@/lib/schemas/germination-test/corrected-count";
 import { LaterCountsSchema } from "@/lib/schemas/germination-test/later-counts";
 import { parsed } from "@/lib/schemas/parsed";
@@ -89,7 +92,7 @@ describe("a later day's counts", () => {
 describe("a corrected count", () => {
   it("is a new count that names the old one, which stays", async () => {
     const db = await emptyRegistry();
-    const { first } = await running(db);
+    const { testId, first } = await running(db);
     const [old] = await countsOf(db, first);
     const given = { countId: old?.id, instead: { day: 5, normal: 13 }, reason: "read the wrong tray" };
     const done = granted(await correctCount(db, owner, correction(given)));
@@ -97,6 +100,12 @@ describe("a corrected count", () => {
     expect(counts).toHaveLength(2);
     const [standing] = standingCounts(counts);
     expect([standing?.normal, standing?.before.map((count) => count.normal)]).toEqual([13, [15]]);
+    // the correction stands in the history of the test, and in that of its lot
+    const { lotId } = await db.read.germinationTest.findUniqueOrThrow({ where: { id: testId } });
+    for (const ids of [await idsOfTest(db.read, testId), await idsOfLot(db.read, lotId)]) {
+      const reasons = (await recordHistory(db, ids)).entries.map(({ reason }) => reason);
+      expect(reasons.slice(0, 2)).toEqual(["read the wrong tray", null]);
+    }
     granted(await undoChangeSet(db, owner, done.changeSetId as string));
     expect(standingCounts(await countsOf(db, first)).map((count) => count.normal)).toEqual([15]);
   });

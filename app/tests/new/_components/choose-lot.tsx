@@ -21,12 +21,13 @@ export async function ChooseLot({ db, find }: { db: Db; find: string }) {
         <EmptyState
           noun="lots"
           action={
-            <ButtonLink href="/bring-in" kind="chief">
-              Bring my files in
+            <ButtonLink href="/lots/new" kind="chief">
+              Enter a lot
             </ButtonLink>
           }
         >
-          A test belongs to a lot, and there is none yet.
+          A test belongs to a lot, and there is none yet: enter the jar first, or{" "}
+          <Way href="/bring-in">bring a notebook in</Way>.
         </EmptyState>
       </div>
     );
