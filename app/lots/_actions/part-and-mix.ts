@@ -7,16 +7,14 @@ import { blendSchema, splitSchema } from "@/lib/schemas/lots/blend-lots";
 import { parseForm } from "@/lib/schemas/lots/form-fields";
 import { type Outcome, refused } from "@/lib/science/outcome";
 import { current } from "../../_session/current";
-import { answerOf, type FormAnswer, textsOf } from "../_form/form-answer";
+import { answerOf, type FormAnswer, textsOf, tickedOf } from "../_form/form-answer";
 import { unitsOf } from "../_words/units-of";
 
 /** Mixes the lots that are ticked: `in.ID`, `amount.ID`, `unit.ID`, `living.ID` of each. */
 export async function mixLots(_before: FormAnswer, form: FormData): Promise<FormAnswer> {
   const { db, actor, settings } = await current("desk");
   const typed = textsOf(form);
-  const ids = Object.keys(typed).flatMap((name) =>
-    name.startsWith("in.") && typed[name] === "yes" ? [name.slice(3)] : [],
-  );
+  const ids = tickedOf(typed, "in.");
   const parts = ids.map((id) => ({
     lot: id,
     amount: typed[`amount.${id}`],

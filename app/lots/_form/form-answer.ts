@@ -17,6 +17,13 @@ export function textsOf(form: FormData): Record<string, string> {
   return texts;
 }
 
+/** What was ticked of several boxes named `prefix` and their key. A box that is not ticked may be sent as well, empty: only "yes" is a tick. */
+export function tickedOf(typed: Readonly<Record<string, string>>, prefix: string): string[] {
+  return Object.entries(typed).flatMap(([name, value]) =>
+    name.startsWith(prefix) && value === "yes" ? [name.slice(prefix.length)] : [],
+  );
+}
+
 /** The answer to an operation: where it leads when it was done, else what was typed with the refusals. */
 export function answerOf<T>(
   typed: Readonly<Record<string, string>>,

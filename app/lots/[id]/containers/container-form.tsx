@@ -31,6 +31,7 @@ export function ContainerForm({
       labels={labels}
       submit={containerId ? "Say so" : "Put it on the shelf"}
       back={`/lots/${lotId}#containers`}
+      corrects={containerId !== undefined}
       standing="Filling or moving a container changes nothing in the ledger. What stood here before stays in the history."
     >
       {(field) => (

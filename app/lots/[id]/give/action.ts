@@ -5,19 +5,14 @@ import { giveSeed } from "@/lib/registry/transfers/give-seed";
 import { parseForm } from "@/lib/schemas/lots/form-fields";
 import { giveSchema } from "@/lib/schemas/transfers/transfer";
 import { current } from "../../../_session/current";
-import { answerOf, type FormAnswer, textsOf } from "../../_form/form-answer";
+import { answerOf, type FormAnswer, textsOf, tickedOf } from "../../_form/form-answer";
 import { unitsOf } from "../../_words/units-of";
-
-const toldPrefix = "told.";
 
 /** Gives, lends, returns or deposits seed of a lot. */
 export async function giveFromLot(lotId: string, _before: FormAnswer, form: FormData): Promise<FormAnswer> {
   const { db, actor, settings, today } = await current("desk");
   const typed = textsOf(form);
-  const told = Object.keys(typed).flatMap((name) =>
-    name.startsWith(toldPrefix) ? [name.slice(toldPrefix.length)] : [],
-  );
-  const input = parseForm(giveSchema(settings.hemisphere), { ...typed, told });
+  const input = parseForm(giveSchema(settings.hemisphere), { ...typed, told: tickedOf(typed, "told.") });
   if (!input.ok) return answerOf(typed, input, () => "");
   const { amount, unit } = input.value;
   const inBase = unit === "g" ? gramsTyped(amount, unitsOf(settings)) : amount;

@@ -4,6 +4,7 @@ import { Cautions } from "@/components/cautions";
 import { readContainer } from "@/lib/registry/containers/read-container";
 import { readHead } from "@/lib/registry/lots/read-head";
 import { current } from "../../../../_session/current";
+import { fieldsOfContainer } from "../../../_form/fields-of-container";
 import { LotPageHead } from "../../../_parts/lot-page-head";
 import { ContainerForm } from "../container-form";
 
@@ -15,25 +16,11 @@ export default async function ChangeContainer({ params }: { params: Promise<{ id
   const lot = await readHead(db.read, id);
   const container = await readContainer(db.read, id, containerId);
   if (!lot || !container) notFound();
-  const { place } = container;
-  const start = {
-    code: container.code,
-    kind: container.kind ?? "",
-    amount: container.amount === null ? "" : String(container.amount),
-    unit: container.unit,
-    place: place?.name ?? "",
-    placeKind: place?.kind ?? "",
-    building: place?.building ?? "",
-    sealedOn: container.sealedOn ?? "",
-    lastOpened: container.lastOpened ?? "",
-    desiccant: container.desiccant ?? "",
-    note: container.note ?? "",
-  };
   return (
     <div className="sheet stack">
       <LotPageHead lot={lot} title={`Container ${container.code}`} />
       <Cautions step="store" crop={lot.crop.cropKey} treatment={lot.treatment} substance={lot.treatmentSubstance} />
-      <ContainerForm lotId={id} containerId={containerId} start={start} />
+      <ContainerForm lotId={id} containerId={containerId} start={fieldsOfContainer(container)} />
     </div>
   );
 }
