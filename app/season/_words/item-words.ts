@@ -52,7 +52,7 @@ export function itemWords(item: Waiting, records: NamedRecords): ItemWords {
       const { test, line, chanceBelow, better } = item.facts;
       const sure =
         chanceBelow >= 0.95
-          ? `surely below ${percent(line, 0)}`
+          ? `very likely below ${percent(line, 0)}`
           : `below ${percent(line, 0)} with a chance of ${probability(chanceBelow)}; a larger test would tell`;
       const other = better === null ? "" : `; ${better.number} comes up better, ${percent(better.germination, 0)}`;
       const words = `${kOfN(test.normal, test.sown)} came up, ${percentSpan(test.low, test.high)}, ${dateInWords(test.date)}: ${sure}${other}`;

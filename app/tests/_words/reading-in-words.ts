@@ -49,11 +49,11 @@ export function comparedInWords(compared: {
   return `It stands above the test before it (${before}) ${by}: seed that was dormant then, another way of counting, or a mixed-up jar.`;
 }
 
-/** How a test stands to the line at which its lot is to be renewed. */
+/** How a test stands to the line at which its lot is to be renewed: told with 95 in 100 on its side, so never as a certainty. */
 export function standardInWords({ value, verdict }: StandardVerdict): string {
   const line = `${inAHundred(value)} in a hundred`;
-  if (verdict === "above") return `It stands above the line for renewing, ${line}.`;
-  if (verdict === "below") return `It stands below the line for renewing, ${line}: plan a grow-out.`;
+  if (verdict === "above") return `Very likely it stands above the line for renewing, ${line}.`;
+  if (verdict === "below") return `Very likely it stands below the line for renewing, ${line}: plan a grow-out.`;
   return `Whether it stands above the line for renewing, ${line}, this test cannot tell.`;
 }
 
