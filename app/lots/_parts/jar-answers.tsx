@@ -153,20 +153,25 @@ function UntilWhen({ read, settings, today }: { read: LotRead; settings: Setting
 }
 
 function WhatToSow({ read, units }: { read: LotRead; units: UnitSettings }) {
-  const { sow } = read;
+  const { sow: asked } = read;
+  // By the calculation some hundred thousand seeds of which none came up would do; nobody sows them.
+  const none = read.figures?.lastTest?.normal === 0;
+  const sow = asked && none ? { ...asked, sowing: null, grams: null } : asked;
   const from = { variety: "the variety wants", crop: "the crop wants at least", asked: "you asked for" };
   return (
     <Answer
       question="What do I sow?"
-      explanation={sowExplanation(read)}
+      explanation={none ? null : sowExplanation(read)}
       after={
         <>
           {sow ? (
             <p>
               {sow.sowing === null
-                ? read.figures?.lastTest
-                  ? "So few came up in the last test that no number of seeds can promise it."
-                  : `${sentence(neverTestedInWords(read))} Lay out twenty seeds first.`
+                ? none
+                  ? "Nothing came up in the last test: sow another lot."
+                  : read.figures?.lastTest
+                    ? "So few came up in the last test that no number of seeds can promise it."
+                    : `${sentence(neverTestedInWords(read))} Lay out twenty seeds first.`
                 : `For ${counted(sow.plants, "plant")} (${from[sow.from]} that), enough in 9 of 10 sowings.${moreThanThereIs(read)}`}
             </p>
           ) : (
