@@ -11,5 +11,8 @@ it("a date that is typed may be as the registry writes it or in words, and is re
     ok: false,
     refusals: [{ path: ["on"], given: "30 February 1988" }],
   });
-  expect(read("last year")).toMatchObject({ ok: false, refusals: [{ given: "last year" }] });
+  expect(read("last year")).toMatchObject({ ok: false, refusals: [{ given: "last year", code: "date-not-edtf" }] });
+  const ofTwo = '"5/6/1987" can mean more than one day; it was 1987-06-05 or 1987-05-06: look, and write the right one';
+  expect(read("5/6/1987")).toMatchObject({ ok: false, refusals: [{ sentence: ofTwo }] });
+  expect(read("May-96")).toMatchObject({ ok: false, refusals: [{ code: "date-ambiguous", path: ["on"] }] });
 });
