@@ -29,6 +29,8 @@ function prepareDataFolder() {
     mkdirSync(folder, { recursive: true, mode: 0o700 });
     accessSync(folder, constants.R_OK | constants.W_OK);
   } catch (error) {
+    if (error.code === "EEXIST" || error.code === "ENOTDIR")
+      stop(`${folder} is no folder; name a folder for the data in KINROW_DATA, or move what stands there away.`);
     stop(
       `The data folder ${folder} cannot be written (${error.code}); give yourself the right to write there, or name another in KINROW_DATA.`,
     );
@@ -38,7 +40,7 @@ function prepareDataFolder() {
 function port() {
   const wanted = process.env.PORT || "4707";
   const number = Number(wanted);
-  if (!Number.isInteger(number) || number < 1 || number > 65_535)
+  if (!/^\d+$/.test(wanted) || number < 1 || number > 65_535)
     stop(`PORT is "${wanted}"; write a whole number from 1 to 65535.`);
   return number;
 }

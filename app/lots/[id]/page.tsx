@@ -58,7 +58,7 @@ export default async function LotPage(props: Props) {
   if (lot.id !== (await props.params).id) redirect(`/lots/${lot.id}`);
   const units = unitsOf(settings);
   const at = `/lots/${lot.id}`;
-  const empty = isEmpty(read.figures?.gramsOnHand ?? null);
+  const empty = isEmpty(read.figures?.gramsOnHand ?? null, lot.thousandSeedGrams);
   return (
     <div className="sheet">
       <LotHeading read={read} settings={settings} />

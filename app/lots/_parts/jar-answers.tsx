@@ -40,7 +40,7 @@ export function JarAnswers({
 }) {
   const { figures, seeds, live, give, reserve } = read;
   const lastTest = figures?.lastTest ?? null;
-  const empty = isEmpty(figures?.gramsOnHand ?? null);
+  const empty = isEmpty(figures?.gramsOnHand ?? null, read.lot.thousandSeedGrams);
   return (
     <div className="beside even">
       <div className={styles.jar}>

@@ -29,7 +29,7 @@ export function LotHeading({ read, settings }: { read: LotRead; settings: Settin
           <ButtonLink href={`/lots/${lot.id}/ledger/new`} kind="chief">
             Write into the ledger
           </ButtonLink>
-          {isEmpty(read.figures?.gramsOnHand ?? null) ? null : (
+          {isEmpty(read.figures?.gramsOnHand ?? null, lot.thousandSeedGrams) ? null : (
             <ButtonLink href={`/lots/${lot.id}/give`}>Give, lend, deposit</ButtonLink>
           )}
           <ButtonLink href={`/lots/${lot.id}/correct`} kind="quiet">

@@ -264,7 +264,18 @@ export function plainYear(
 /** Two digits alone are a year before seed ("the 91 seed") and, where asked for, before an end ("94, from..."). */
 function canBeBareYear(line: Line, at: number, bare: boolean): boolean {
   if (SEED_NOUNS.has(low(line, at + 1))) return true;
-  return bare && (isClosed(line, at + 1) || (at === 0 && (OPENINGS.has(low(line, 1)) || isSplitSeason(line, at))));
+  if (!bare) return false;
+  if (isClosed(line, at + 1)) return true;
+  return at === 0 && ((OPENINGS.has(low(line, 1)) && !hasDateOfItsOwn(line)) || isSplitSeason(line, at));
+}
+
+/** "40 sown 3rd May 2026": what was done has its own date of another year, so that the number before it is a count. */
+function hasDateOfItsOwn(line: Line): boolean {
+  const from = ["on", "in", "about", "out"].includes(low(line, 2)) ? 3 : 2;
+  const date = readEdtfChunk(line, from) ?? readDated(line, from);
+  const written = /\b\d{4}\b/.exec(line.text)?.[0];
+  if (!date?.edtf || !written || !date.edtf.startsWith(written)) return false;
+  return written.slice(2) !== line.tokens[0]?.text;
 }
 
 /** "92/3" and "92/93" at the head of a line: a season that runs into the next year; "11/12" can be a day as well. */

@@ -15,12 +15,17 @@ export interface JarAfter extends JarBefore {
   readonly takenShare: number | null;
 }
 
-/** Less than this is no seed: what a house's scales do not show. */
-export const noSeedGrams = 0.005;
+/** What a house's scales do not show, in grams. */
+const notShown = 0.005;
+
+/** Less than this is no seed, in grams: what scales do not show, and of seed as fine as dust half a seed. */
+export function noSeedGrams(thousandSeedGrams: number | null): number {
+  return thousandSeedGrams === null ? notShown : Math.min(notShown, thousandSeedGrams / 2000);
+}
 
 /** Whether a jar holds nothing, by its ledger; one of which nobody knows what is in it is not empty. */
-export function isEmpty(grams: number | null): boolean {
-  return grams !== null && grams < noSeedGrams;
+export function isEmpty(grams: number | null, thousandSeedGrams: number | null): boolean {
+  return grams !== null && grams < noSeedGrams(thousandSeedGrams);
 }
 
 /** An amount in grams: seeds × thousand-seed weight / 1000. Null where seeds have no weight here. */
@@ -36,7 +41,7 @@ export function gramsOfAmount(amount: number, unit: "g" | "seeds", thousandSeedG
 export function afterGiving(jar: JarBefore, grams: number): JarAfter {
   if (jar.grams === null) return { ...jar, seeds: null, live: null, free: null, takenShare: null };
   const left = Math.max(0, jar.grams - grams);
-  const empty = left < noSeedGrams;
+  const empty = isEmpty(left, jar.thousandSeedGrams);
   const share = jar.grams <= 0 || empty ? 1 : grams / jar.grams;
   const parted = (count: SeedCount | null) => count && scaled(count, 1 - share);
   const taken = jar.seeds && scaled(jar.seeds, share);

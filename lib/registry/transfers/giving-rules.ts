@@ -13,6 +13,7 @@ export interface GivingGround {
   /** seeds that the reserve of the holder's good lots is; null not known */
   readonly reserveSeeds: number | null;
   readonly grams: number | null;
+  readonly thousandSeedGrams: number | null;
   /** other lots of the variety that may hold seed: of this holder, and of anybody */
   readonly otherLotsHere: number;
   readonly otherLotsElsewhere: number;
@@ -135,7 +136,8 @@ const unsure: Readonly<Partial<Record<GiveReason, string>>> = {
 };
 
 function lastSeed(ground: GivingGround, { grams }: AboutToGive): GivingRule[] {
-  if (grams === null || ground.grams === null || ground.grams - grams >= noSeedGrams) return [];
+  if (grams === null || ground.grams === null || ground.grams - grams >= noSeedGrams(ground.thousandSeedGrams))
+    return [];
   const whose =
     ground.otherLotsHere > 0
       ? ""

@@ -46,6 +46,7 @@ export async function readGiving(
     give,
     reserveSeeds: jar.reserve.reserve?.seeds ?? null,
     grams: jar.figures?.gramsOnHand ?? null,
+    thousandSeedGrams: lot.thousandSeedGrams,
     otherLotsHere: here,
     otherLotsElsewhere: others.length - here,
     rights: kind.rights,

@@ -13,6 +13,10 @@ export const IN_SHORT: readonly Line[] = [
     "grow-out",
     ["year 1994", "plants 40", "received from Aunt's jar", "seed-parents 12"],
   ],
+  // what was done has its own date: the number before it is no year
+  ["40 sown 3rd May 2026", "grow-out", ["sown-on 5-3", "year 2026"], ["40"]],
+  ["94 sown May 1994", "grow-out", ["year 1994", "sown-on 5-?", "year 1994"]],
+  ["94 sown 1991 seed", "grow-out", ["year 1994", "sown-from 1991"]],
   ["95 - 22 plts, svd seed from 6", "grow-out", ["year 1995", "plants 22", "seed-parents 6"]],
   [
     "1994 ~40 pl; rog. 3; kept 12; 300g",

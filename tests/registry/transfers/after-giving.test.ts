@@ -31,8 +31,11 @@ test("all of it, or more, leaves nothing", () => {
 
 test("a jar is empty where its ledger says so, never where nobody knows", () => {
   // 0.005 g is what a house's scales do not show
-  expect([0, 0.004, 0.005, 1].map(isEmpty)).toEqual([true, true, false, false]);
-  expect(isEmpty(null)).toBe(false);
+  expect([0, 0.004, 0.005, 1].map((grams) => isEmpty(grams, null))).toEqual([true, true, false, false]);
+  expect(isEmpty(null, null)).toBe(false);
+  // of seed of which a thousand weigh 0.08 g, 0.004 g are fifty; half a seed is 0.00004 g
+  expect([0.00003, 0.00005, 0.004].map((grams) => isEmpty(grams, 0.08))).toEqual([true, false, false]);
+  expect(isEmpty(0.004, 500)).toBe(true);
 });
 
 test("a jar of unknown weight stays unknown, and so does what has no seed weight", () => {

@@ -15,6 +15,7 @@ const ground = (
   give: { answer: "yes", why: "above the reserve", free: hundred, keptBack: 200, onlyPlace: false },
   reserveSeeds: 200,
   grams: 150,
+  thousandSeedGrams: null,
   otherLotsHere: 1,
   otherLotsElsewhere: 0,
   rights: null,

@@ -29,7 +29,7 @@ export default async function Give({
   const { kind, to } = await searchParams;
   const { jar, give, ground } = read;
   const { lot, reserve } = jar;
-  if (isEmpty(ground.grams)) {
+  if (isEmpty(ground.grams, lot.thousandSeedGrams)) {
     return (
       <div className="sheet stack">
         <LotPageHead lot={lot} title="Give, lend, deposit" />

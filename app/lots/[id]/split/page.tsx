@@ -20,7 +20,7 @@ export default async function SplitLot({ params }: { params: Promise<{ id: strin
   if (!read) notFound();
   const { jar, objections, places } = read;
   const { lot, seeds, reserve } = jar;
-  if (isEmpty(jar.figures?.gramsOnHand ?? null)) {
+  if (isEmpty(jar.figures?.gramsOnHand ?? null, lot.thousandSeedGrams)) {
     return (
       <div className="sheet stack">
         <LotPageHead lot={lot} title="Split the lot" />
