@@ -39,6 +39,11 @@ export async function bundleField() {
     },
     logLevel: "silent",
   });
+  const strange = Object.keys(metafile.inputs).filter((file) => file.startsWith("node_modules/next/"));
+  if (strange.length > 0)
+    throw new Error(
+      `the field takes in ${strange[0]} of the framework, which cannot run there (what the desk shows, too, must not import it)`,
+    );
   const outputs = Object.entries(metafile.outputs);
   const names = (wanted) => outputs.map(([file]) => path.basename(file)).filter(wanted);
   const [first, { imports, cssBundle }] = outputs.find(([, output]) => output.entryPoint === entry);

@@ -1,6 +1,6 @@
 import "server-only";
 import type { ReactNode } from "react";
-import { LessOffered } from "@/components/ui/offered";
+import { LessOffered } from "@/components/ui/less-offered";
 import { closedHere, closedOfLots, type RecordPage } from "@/lib/registry/ownership/offered-here";
 import { AnothersRecord } from "./anothers-record";
 import { current } from "./current";

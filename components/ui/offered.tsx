@@ -1,7 +1,6 @@
 "use client";
 
 import Link from "next/link";
-import { usePathname, useSearchParams } from "next/navigation";
 import { type ComponentProps, createContext, type ReactNode, useContext } from "react";
 
 /** What is not for somebody: addresses, with changing steps as [step], and deeds by their name. Nothing, unless the layout says so. */
@@ -17,37 +16,12 @@ interface Named {
   readonly ids: readonly string[];
 }
 
-const ClosedTo = createContext<Closed>({ addresses: [], deeds: [] });
+/** What is closed around something. */
+export const ClosedTo = createContext<Closed>({ addresses: [], deeds: [] });
 
 /** Tells everything within what is not for the one who looks: ways and deeds that would be refused are not offered. */
 export function Offering({ closed, children }: { closed: Closed; children: ReactNode }) {
   return <ClosedTo value={closed}>{children}</ClosedTo>;
-}
-
-/**
- * Within it more is closed than around it: what is here is another's. At an address that is closed itself (typed in by hand, or kept from before) stands
- * `instead` in the place of its form.
- */
-export function LessOffered({
-  closed,
-  instead,
-  at,
-  children,
-}: {
-  closed: Omit<Closed, "addresses">;
-  instead?: ReactNode;
-  /** the address with the record's id, where the page's own may name it otherwise */
-  at?: string;
-  children: ReactNode;
-}) {
-  const { addresses, deeds, named = [] } = useContext(ClosedTo);
-  const more = { addresses, deeds: [...deeds, ...closed.deeds], named: [...named, ...(closed.named ?? [])] };
-  const asked = `${usePathname()}?${useSearchParams()}`;
-  const here = at ?? asked;
-  // What is not for somebody's role says so by itself.
-  const theirs = isOffered(here, { addresses, deeds });
-  const anothers = theirs && !isOffered(here, { ...more, addresses: [] });
-  return <ClosedTo value={more}>{instead && anothers ? instead : children}</ClosedTo>;
 }
 
 /** What is not for the one who looks. */
