@@ -5,7 +5,6 @@ import { Section } from "@/components/frame";
 import { ButtonLink, Notice } from "@/components/ui";
 import { Offered } from "@/components/ui/offered";
 import { readGerminationTest } from "@/lib/registry/germination-tests/read-germination-test";
-import { idsOfTest } from "@/lib/registry/germination-tests/test-history";
 import { current } from "../../_session/current";
 import { HistoryOf } from "../../history/_components/history-of";
 import { Pictures } from "../../pictures/_parts/pictures";
@@ -75,7 +74,7 @@ export default async function GerminationTestPage({ params }: Params) {
       />
       <HowSetUp read={read} />
       <OfficialLines read={read} />
-      <HistoryOf ids={await idsOfTest(db.read, read.test.id)} asOf={read.test.id} />
+      <HistoryOf ids={read.ids} asOf={read.test.id} />
       <div className="row not-on-paper">
         <ButtonLink href={`/tests/new?lot=${lot.id}`}>Another test of this lot</ButtonLink>
         {read.recordedIn ? (

@@ -1,4 +1,4 @@
-import { type Database, sql } from "@/lib/db";
+import { type Database, readRows, type Selection, sql } from "@/lib/db";
 import { exactInterval } from "@/lib/science/binomial/exact-interval";
 import type { Interval } from "@/lib/science/binomial/interval";
 import type { CivilDay } from "@/lib/science/dates/civil-day";
@@ -43,6 +43,8 @@ export interface ReadTest {
   readonly testsOfLot: readonly TestOfLot[];
   /** what a person should look at again */
   readonly warnings: readonly TestWarning[];
+  /** ids of the test, its replicates and all their counts, also those that count no more: for its history */
+  readonly ids: readonly string[];
   /** the change set that wrote it down; null where the history does not reach so far */
   readonly recordedIn: { readonly id: string; readonly at: string; readonly actor: string } | null;
 }
@@ -74,6 +76,7 @@ export async function readGerminationTest(
     test,
     lot,
     replicates: replicates.map(readReplicate),
+    ids: idsOfTest(own),
     totals,
     result: result?.ok ? result.value : null,
     compared: comparedWithEarlier(testsOfLot, testId),
@@ -110,33 +113,64 @@ async function whoseTest(
   return { lotId: found.lotId, recordedIn };
 }
 
-/** The lot that a test belongs to, with its variety and crop; of several records of one lot the leading one. */
-export async function lotOfTest(db: Database, lotId: string) {
-  return db.read.lot.findFirst({
-    where: { sameAsId: null, OR: [{ id: lotId }, { otherRecords: { some: { id: lotId } } }] },
-    select: {
-      id: true,
-      number: true,
-      kind: true,
-      year: true,
-      yearFirst: true,
-      treatment: true,
-      treatmentSubstance: true,
-      status: true,
-      thousandSeedGrams: true,
-      variety: {
-        select: {
-          id: true,
-          name: true,
-          seedCoat: true,
-          crop: { select: { key: true, commonName: true, latinName: true, cautions: true, dryStorage: true } },
-        },
-      },
-    },
-  });
+/** The lot that a test belongs to, with its variety and crop. */
+export interface LotOfTest {
+  readonly id: string;
+  readonly number: string;
+  readonly kind: string;
+  readonly year: string | null;
+  readonly yearFirst: string | null;
+  readonly treatment: string | null;
+  readonly treatmentSubstance: string | null;
+  readonly status: string | null;
+  readonly thousandSeedGrams: number | null;
+  readonly variety: {
+    readonly id: string;
+    readonly name: string;
+    readonly seedCoat: string | null;
+    readonly crop: {
+      readonly key: string;
+      readonly commonName: string;
+      readonly latinName: string | null;
+      readonly cautions: string | null;
+      readonly dryStorage: boolean;
+    };
+  };
 }
 
-export type LotOfTest = NonNullable<Awaited<ReturnType<typeof lotOfTest>>>;
+type LotSql = Omit<LotOfTest, "variety"> &
+  LotOfTest["variety"]["crop"] & {
+    readonly varietyId: string;
+    readonly name: string;
+    readonly seedCoat: string | null;
+  };
+
+const lotOf = (lotId: string): Selection<LotSql> => ({
+  columns: {
+    ...{ id: "text", number: "text", kind: "text", year: "text", yearFirst: "text", treatment: "text" },
+    ...{ treatmentSubstance: "text", status: "text", thousandSeedGrams: "number", varietyId: "text", name: "text" },
+    ...{ seedCoat: "text", key: "text", commonName: "text", latinName: "text", cautions: "text", dryStorage: "flag" },
+  },
+  rows: sql`
+    SELECT l."id", l."number", l."kind", l."year", l."yearFirst", l."treatment", l."treatmentSubstance", l."status", l."thousandSeedGrams",
+      v."id" AS "varietyId", v."name", v."seedCoat", c."key", c."commonName", c."latinName", c."cautions", c."dryStorage"
+    FROM "Lot" l JOIN "Variety" v ON v."id" = l."varietyId" JOIN "Crop" c ON c."id" = v."cropId"
+    WHERE l."sameAsId" IS NULL AND (l."id" = ${lotId} OR l."id" = (SELECT o."sameAsId" FROM "Lot" o WHERE o."id" = ${lotId}))`,
+});
+
+/** The lot with this id, of several records of one lot the leading one; null where there is none. One statement. */
+export async function lotOfTest(db: Database, lotId: string): Promise<LotOfTest | null> {
+  const [found] = await readRows(db, lotOf(lotId));
+  if (!found) return null;
+  const { varietyId, name, seedCoat, key, commonName, latinName, cautions, dryStorage, ...lot } = found;
+  const crop = { key, commonName, latinName, cautions, dryStorage };
+  return { ...lot, variety: { id: varietyId, name, seedCoat, crop } };
+}
+
+/** Ids of a test, of its replicates and of all their counts, also those that count no more. */
+export function idsOfTest({ id, replicates }: Pick<StoredTest, "id" | "replicates">): string[] {
+  return [id, ...replicates.flatMap((replicate) => [replicate.id, ...replicate.counts.map((count) => count.id)])];
+}
 
 function readReplicate({ id, name, sown, counts }: StoredTest["replicates"][number]): ReadReplicate {
   const totals = testTotals({ finalCountDay: null, replicates: [{ sown, counts }] });
