@@ -52,7 +52,7 @@ if (shared && process.send) process.on("message", (message) => message === "open
 else await open();
 
 async function open() {
-  const door = shared ? await sharedDoor() : http.createServer(answer);
+  const door = shared ? await sharedDoor() : kept(http.createServer(answer));
   door.on("error", (error) => {
     process.send?.({ kind: "refused", code: error.code });
     process.exit(1);
@@ -66,6 +66,15 @@ async function open() {
       setTimeout(() => process.exit(0), 2000).unref();
     });
   }
+}
+
+/**
+ * A browser takes up an open connection again when the next page is asked for. Where the server closes it after five seconds, as Node does unless told,
+ * both may happen at once, and a style or a script is missing from the page. Below the minute that Node gives a request's headers.
+ */
+function kept(server) {
+  server.keepAliveTimeout = 55_000;
+  return server;
 }
 
 const mayComeIn = largeBodies();
@@ -86,7 +95,7 @@ function answer(request, response) {
  */
 async function sharedDoor() {
   const { key, cert } = await certificateFor(process.env.KINROW_DATA, names);
-  const secure = https.createServer({ key, cert, minVersion: "TLSv1.2" }, answer);
+  const secure = kept(https.createServer({ key, cert, minVersion: "TLSv1.2" }, answer));
   const plain = http.createServer((request, response) => {
     const address = request.url ?? "/";
     const pathname = URL.canParse(address, "http://kinrow") ? new URL(address, "http://kinrow").pathname : "/";
