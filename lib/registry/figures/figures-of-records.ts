@@ -4,7 +4,7 @@ import { atOnce, eachInSteps, type Steps } from "@/lib/science/in-steps";
 import { accepted, type Outcome } from "@/lib/science/outcome";
 import { intervalOfCounts } from "../germination-tests/interval-of-counts";
 import { ledgerBalance } from "./ledger-balance";
-import { type LineageOfRecords, type LotFigures, lineageOfRecords } from "./lineage-of-records";
+import { type LineageOfRecords, LotFigures, lineageOfRecords } from "./lineage-of-records";
 import type { AllRecords, LotRecord, TestRecord } from "./records";
 import type { SpanOfLot } from "./span-of-lot";
 
@@ -73,22 +73,12 @@ export function* figuresByLineage(
   return figures.sort((one, other) => compareCodePoints(one.lot, other.lot));
 }
 
-/**
- * A class, for an object with a getter of its own is several times as large, and pages ask for thousands. It keeps the lineage and not the
- * ledgers and tests that it was worked out from.
- */
-class FigureOfLot implements LotFigure {
+/** It keeps the lineage, and not the ledgers and tests that it was worked out from. */
+class FigureOfLot extends LotFigures implements LotFigure {
   readonly lot: string;
   readonly variety: string;
   readonly holder: string | null;
   readonly gramsOnHand: number | null;
-  readonly effectiveSize: number | null;
-  readonly inbreeding: number | null;
-  readonly coancestry: number | null;
-  readonly diversityRetained: number | null;
-  readonly nativeDiversityRetained: number | null;
-  readonly foreignAncestry: number | null;
-  readonly generations: number | null;
   readonly founders: readonly string[];
   readonly lastTest: TestFigure | null;
   readonly #lineage: LineageOfRecords;
@@ -100,18 +90,11 @@ class FigureOfLot implements LotFigure {
     lot: LotRecord,
     more: Pick<LotFigure, "variety" | "gramsOnHand" | "founders" | "tested">,
   ) {
-    const figures = lineage.figures.get(lot.id) ?? nothingKnown;
+    super(lineage.figures.get(lot.id) ?? nothingKnown);
     this.lot = lot.number;
     this.variety = more.variety;
     this.holder = lot.holder;
     this.gramsOnHand = more.gramsOnHand;
-    this.effectiveSize = figures.effectiveSize;
-    this.inbreeding = figures.inbreeding;
-    this.coancestry = figures.coancestry;
-    this.diversityRetained = figures.diversityRetained;
-    this.nativeDiversityRetained = figures.nativeDiversityRetained;
-    this.foreignAncestry = figures.foreignAncestry;
-    this.generations = figures.generations;
     this.founders = more.founders;
     this.lastTest = more.tested && testFigure(more.tested);
     this.#lineage = lineage;
@@ -133,7 +116,8 @@ class FigureOfLot implements LotFigure {
 
   /** As it is printed: with what was assumed, without the span. */
   toJSON() {
-    return { ...this, assumed: this.assumed };
+    const { lot, variety, holder, gramsOnHand, ...rest } = { ...this };
+    return { lot, variety, holder, gramsOnHand, ...rest, assumed: this.assumed };
   }
 }
 

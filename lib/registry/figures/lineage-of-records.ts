@@ -12,8 +12,11 @@ import type { FigureRecords } from "./records";
 import type { SpanOfLot } from "./span-of-lot";
 import { type SpanWork, spanWorkInSteps } from "./spans-of-records";
 
-/** What the lineage says of one lot; null: not known, because the plants or shares of an ancestor are not. */
-export interface LotFigures {
+/**
+ * What the lineage says of one lot; null: not known, because the plants or shares of an ancestor are not. A class, so that what is told of
+ * a lot beside it takes no more room than its fields: an object with a getter of its own is several times as large, and pages ask for thousands.
+ */
+export class LotFigures {
   /** of the grow-out that made it; null for another origin */
   readonly effectiveSize: number | null;
   readonly inbreeding: number | null;
@@ -22,6 +25,16 @@ export interface LotFigures {
   readonly nativeDiversityRetained: number | null;
   readonly foreignAncestry: number | null;
   readonly generations: number | null;
+
+  constructor(of: LotFigures) {
+    this.effectiveSize = of.effectiveSize;
+    this.inbreeding = of.inbreeding;
+    this.coancestry = of.coancestry;
+    this.diversityRetained = of.diversityRetained;
+    this.nativeDiversityRetained = of.nativeDiversityRetained;
+    this.foreignAncestry = of.foreignAncestry;
+    this.generations = of.generations;
+  }
 }
 
 export interface LineageOfRecords {

@@ -4,6 +4,7 @@ import { figuresBeside } from "./figures-beside";
 import type { LotFigure, TestFigure } from "./figures-of-records";
 import { figuresSeen } from "./figures-seen";
 import { othersFirst } from "./in-turns";
+import { LotFigures as LineageFigures } from "./lineage-of-records";
 import { type RecordsOfCrops, readRecords } from "./read-records";
 import type { LotRecord } from "./records";
 import { recordsByCrop } from "./records-by-crop";
@@ -131,19 +132,11 @@ async function figuresOfCrop(records: RecordsOfCrops): Promise<Figures> {
   return figures;
 }
 
-/** A class for the same reason as the figures themselves. */
-class KeptFigures implements LotFigures {
+class KeptFigures extends LineageFigures implements LotFigures {
   readonly lotId: string;
   readonly number: string;
   readonly varietyId: string;
   readonly gramsOnHand: number | null;
-  readonly effectiveSize: number | null;
-  readonly inbreeding: number | null;
-  readonly coancestry: number | null;
-  readonly diversityRetained: number | null;
-  readonly nativeDiversityRetained: number | null;
-  readonly foreignAncestry: number | null;
-  readonly generations: number | null;
   readonly founders: readonly string[];
   readonly lastTest: LastTest | null;
   readonly span: SpanOfLot | null;
@@ -152,17 +145,11 @@ class KeptFigures implements LotFigures {
   #assumed: readonly string[] | null = null;
 
   constructor(lot: LotRecord, figure: LotFigure, lastTest: LastTest | null, lineageFigures: boolean) {
+    super(figure);
     this.lotId = lot.id;
     this.number = lot.number;
     this.varietyId = lot.varietyId;
     this.gramsOnHand = figure.gramsOnHand;
-    this.effectiveSize = figure.effectiveSize;
-    this.inbreeding = figure.inbreeding;
-    this.coancestry = figure.coancestry;
-    this.diversityRetained = figure.diversityRetained;
-    this.nativeDiversityRetained = figure.nativeDiversityRetained;
-    this.foreignAncestry = figure.foreignAncestry;
-    this.generations = figure.generations;
     this.founders = figure.founders;
     this.lastTest = lastTest;
     this.span = figure.span;
